@@ -1,0 +1,164 @@
+// What a camp is, once read: the place, its weather, its people, ovens and fuel, all in SI.
+// The menu and its recipes are in menu/.
+// The saved shape (the camp file) is in formats/; this is what every stage computes from.
+
+import type {
+  ClockMinutes,
+  CubicMetres,
+  Degrees,
+  Grams,
+  Kelvin,
+  Metres,
+  MetresPerSecond,
+  Minutes,
+  Pascals,
+  Ratio,
+} from '../quantity/unit.ts';
+
+export interface Camp {
+  readonly id: string;
+  readonly title: string;
+  readonly place: Place;
+  /** The camp's date, ISO 8601 (`2026-09-12`); clock minutes count from its 00:00. */
+  readonly date: string;
+  /** IANA name, only carried along: all times are the camp's own clock. */
+  readonly timeZone: string;
+  /** Soonest first; at least one. */
+  readonly weather: readonly WeatherHour[];
+  readonly mouths: readonly MouthGroup[];
+  readonly needs: readonly Need[];
+  readonly hands: readonly Hand[];
+  readonly ovens: readonly CampOven[];
+  readonly fuel: Fuel;
+  readonly gear: Gear;
+  readonly restriction: FireRestriction;
+}
+
+export type Ground = 'soil' | 'grass' | 'gravel' | 'sand' | 'rock' | 'snow' | 'paving';
+
+export interface Place {
+  readonly name: string;
+  readonly elevation: Metres;
+  readonly ground: Ground;
+  /** What the coals below lie on. */
+  readonly hearth: 'ground' | 'fire-pan' | 'fire-table';
+  readonly latitude?: Degrees;
+  readonly longitude?: Degrees;
+  readonly water?: string;
+}
+
+export interface WeatherHour {
+  readonly at: ClockMinutes;
+  readonly air: Kelvin;
+  /** Wind as forecast, at 10 m above open ground. */
+  readonly wind: MetresPerSecond;
+  readonly gust: MetresPerSecond;
+  readonly windFrom: Degrees;
+  readonly humidity?: Ratio;
+  readonly sky?: string;
+}
+
+export type Appetite = 'child' | 'ordinary' | 'hard-work' | 'over-65';
+
+export interface MouthGroup {
+  readonly count: number;
+  readonly appetite: Appetite;
+  readonly who?: string;
+}
+
+/** Words for what someone can't or won't eat: US nine and EU fourteen classes, and ways of eating. */
+export type NeedKind = Allergen | 'vegetarian' | 'vegan';
+export type Allergen =
+  | 'gluten'
+  | 'wheat'
+  | 'milk'
+  | 'egg'
+  | 'fish'
+  | 'crustacean'
+  | 'mollusc'
+  | 'tree-nut'
+  | 'peanut'
+  | 'soy'
+  | 'sesame'
+  | 'celery'
+  | 'mustard'
+  | 'lupin'
+  | 'sulphite';
+
+export interface Need {
+  readonly who: string;
+  readonly kind: NeedKind;
+  /** 'strict' means no cross-contact: own oven, own tools, made first. */
+  readonly strictness: 'preference' | 'avoid' | 'strict';
+}
+
+export type Skill = 'new' | 'steady' | 'camp-cook';
+
+export interface Hand {
+  readonly id: string;
+  readonly name: string;
+  readonly skill: Skill;
+  readonly from: ClockMinutes;
+  readonly to: ClockMinutes;
+}
+
+/** One oven. Sizes as made are nominal; an owner's measurement wins where it is given. */
+export interface CampOven {
+  readonly id: string;
+  /** What the cook calls it: chalk mark, cord, nickname. */
+  readonly name: string;
+  /** Nominal diameter of the oven. */
+  readonly diameter: Metres;
+  readonly depth: Metres;
+  readonly style: 'regular' | 'deep';
+  readonly capacity: CubicMetres;
+  readonly mass: Grams;
+  /** Inside diameter of the floor, if the owner measured it. */
+  readonly floorDiameter?: Metres;
+  /** Only for a dish free of these (its own cord, its own spoon). */
+  readonly keptFreeOf: readonly Allergen[];
+  readonly mark?: string;
+}
+
+export type Fuel = BriquetteFuel | WoodFuel;
+
+export interface BriquetteFuel {
+  readonly kind: 'briquettes';
+  /** One unlit briquette. */
+  readonly pieceMass: Grams;
+  /** True if the cook weighed or counted; false if it is the usual one. */
+  readonly isMeasured: boolean;
+  /** Undefined where the cook has not said how much there is. */
+  readonly onHand?: Grams;
+}
+
+export interface WoodFuel {
+  readonly kind: 'wood-coals';
+  /** Minutes from lighting the feeder fire to the first shovel of coals. */
+  readonly lead: Minutes;
+}
+
+export interface Gear {
+  readonly chimneys: number;
+  /** Coals that one chimney holds. */
+  readonly chimneyfulCoals: number;
+  readonly lidStands: number;
+  readonly tables: number;
+  readonly windScreens: number;
+  readonly thermometer: boolean;
+  readonly others: readonly string[];
+}
+
+/** 'unknown' is not 'none': the plan then says: ask before you light. */
+export type FireRestriction = 'unknown' | 'none' | 'stage-1' | 'stage-2' | 'coals-allowed-here';
+
+/** The air an oven stands in at one time; what camp/ gives to every later stage. */
+export interface Air {
+  readonly temperature: Kelvin;
+  readonly pressure: Pascals;
+  /** Wind at oven height, after the screen. */
+  readonly wind: MetresPerSecond;
+  readonly windFrom: Degrees;
+  /** Local boiling point of water. */
+  readonly boiling: Kelvin;
+}

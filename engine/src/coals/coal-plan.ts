@@ -1,0 +1,217 @@
+// What coals/ answers for one load in one oven. Minutes count from "coals on" (AT-THE-FIRE's one
+// zero); the day sheet puts clock times beside them.
+
+import type { Air, CampOven, Fuel, Place } from '../camp/camp.ts';
+import type { HeatMethod } from '../menu/recipe.ts';
+import type { Notice } from '../notice/notice.ts';
+import type {
+  Degrees,
+  Grams,
+  Kelvin,
+  KelvinDifference,
+  Metres,
+  Minutes,
+  Ratio,
+} from '../quantity/unit.ts';
+import type { Load } from './load.ts';
+
+/** What a dish wants of its oven; bake/ makes it from the recipe. */
+export interface HeatWish {
+  readonly method: HeatMethod;
+  /** Inside the oven while the load is in. For a simmer: just above the local boil. */
+  readonly wanted: Kelvin;
+  /** The load stays this long. */
+  readonly minutes: Minutes;
+  /** Heat the empty oven first, or start cold with the load in. */
+  readonly preheat: boolean;
+}
+
+export interface CoalRequest {
+  readonly loadId: string;
+  readonly oven: CampOven;
+  readonly air: Air;
+  readonly place: Place;
+  /** The plan counts on a wind screen; `air.wind` is already behind it. */
+  readonly screened: boolean;
+  readonly fuel: Fuel;
+  readonly wish: HeatWish;
+  readonly load: Load;
+  /** Iron at the start: the air, or hotter when another dish has just come out. */
+  readonly ironAtStart: Kelvin;
+  readonly pins: { readonly above?: number; readonly below?: number };
+}
+
+export interface CoalPlan {
+  readonly load: string;
+  readonly oven: string;
+  readonly fuel: 'briquettes' | 'wood-coals';
+  readonly method: HeatMethod;
+  /** True where the cook pinned the counts; the plan then judges them. */
+  readonly isPinned: boolean;
+  readonly above: CoalSet;
+  readonly below: CoalSet;
+  readonly reckoning: Reckoning;
+  /** The load goes in at this minute; 0 for a pot that starts cold. */
+  readonly loadInMinute: Minutes;
+  readonly outMinute: Minutes;
+  readonly wanted: { readonly low: Kelvin; readonly high: Kelvin };
+  readonly curve: readonly CurvePoint[];
+  readonly turns: readonly Turn[];
+  readonly additions: readonly Addition[];
+  readonly checks: readonly Check[];
+  readonly moves: readonly Move[];
+  readonly unevenness: Unevenness;
+  /** Unlit fuel that the plan burns, additions counted, no spare. */
+  readonly fuelMass: Grams;
+  readonly coalsInAll: number;
+  readonly energy: EnergyBalance;
+  readonly notices: readonly Notice[];
+}
+
+/** Coals in one place. Wood coals are told in rings and shovels; `pieces` then only drives physics. */
+export interface CoalSet {
+  /** Whole briquettes, or briquette-equivalents that are never shown for wood. */
+  readonly pieces: number;
+  readonly ring: number;
+  readonly spread: number;
+  /** Rings in quarters (1 = touching all round), for wood and for ring-talk. */
+  readonly rings: number;
+  /** Shovels in halves; only for wood coals. */
+  readonly shovels?: number;
+  /** Where each lies, for the drawing; seen from above, origin at the oven's centre. */
+  readonly places: readonly CoalPlace[];
+}
+
+export interface CoalPlace {
+  readonly x: Metres;
+  readonly y: Metres;
+  readonly in: 'ring' | 'spread';
+}
+
+/** Why this count: the chart's, ours, and a line for everything that moved it. */
+export interface Reckoning {
+  readonly chart?: ChartCount;
+  readonly above: number;
+  readonly below: number;
+  /** Adds up from the chart's total (or from ours in mild air) to ours. Zero lines stay. */
+  readonly because: readonly CountReason[];
+  /** What each published chart would say at this size and temperature. */
+  readonly others: readonly ChartCount[];
+}
+
+export interface ChartCount {
+  readonly source: string;
+  readonly above: number;
+  readonly below: number;
+  readonly oven: Kelvin;
+}
+
+export interface CountReason {
+  readonly cause:
+    | 'our-oven-model'
+    | 'wind'
+    | 'cold'
+    | 'height'
+    | 'depth'
+    | 'ground'
+    | 'charcoal'
+    | 'load'
+    | 'hot-oven'
+    | 'rounding'
+    | 'lid-full'
+    | 'pin';
+  readonly coals: number;
+}
+
+export interface CurvePoint {
+  readonly minute: Minutes;
+  /** Temperature inside the oven. */
+  readonly oven: Kelvin;
+  /** 80 % band from the spread of published charts. */
+  readonly low: Kelvin;
+  readonly high: Kelvin;
+  readonly lid: Kelvin;
+  readonly floor: Kelvin;
+  readonly wall: Kelvin;
+  /** Mean temperature of the load; undefined while the oven is empty. */
+  readonly load?: Kelvin;
+}
+
+/**
+ * AT-THE-FIRE 7. 'food': oven with lid a quarter one way, then the lid alone a quarter back, so that
+ * the food moves against both sets of coals. 'oven-with-lid' and 'lid-alone' are other moves.
+ */
+export interface Turn {
+  readonly minute: Minutes;
+  readonly kind: 'food' | 'oven-with-lid' | 'lid-alone';
+  /** Clockwise seen from above. */
+  readonly angle: Degrees;
+}
+
+export interface Addition {
+  readonly minute: Minutes;
+  readonly above: number;
+  readonly below: number;
+  /** The same in shovels, for wood coals. */
+  readonly shovelsAbove?: number;
+  readonly shovelsBelow?: number;
+  /** Clear ash first. */
+  readonly clearAsh: boolean;
+}
+
+export interface Check {
+  readonly minute: Minutes;
+  /** A flour test needs an empty oven; a lifted corner needs a full one. */
+  readonly oven: 'empty' | 'full';
+  readonly ways: readonly CheckWay[];
+  /** Simulated: what the look costs. */
+  readonly costs: { readonly heat: KelvinDifference; readonly minutes: Minutes };
+  readonly ifHot: readonly Move[];
+  readonly ifCool: readonly Move[];
+}
+
+export type CheckWay =
+  | { readonly by: 'thermometer'; readonly low: Kelvin; readonly high: Kelvin }
+  | { readonly by: 'hand-inside'; readonly leastSeconds: number; readonly mostSeconds: number }
+  | { readonly by: 'flour'; readonly colour: 'pale' | 'straw' | 'brown' | 'dark' }
+  | { readonly by: 'nose' }
+  | { readonly by: 'top-colour'; readonly colour: 'pale' | 'straw' | 'brown' | 'dark' }
+  | { readonly by: 'bottom-corner'; readonly colour: 'pale' | 'straw' | 'brown' | 'dark' }
+  | { readonly by: 'probe'; readonly core: Kelvin }
+  | { readonly by: 'simmer'; readonly looks: 'still' | 'shivering' | 'bubbling' | 'rolling' };
+
+/** Something a cook can do about the heat, with its simulated effect. */
+export interface Move {
+  readonly do:
+    | 'add-above'
+    | 'add-below'
+    | 'take-above'
+    | 'take-below'
+    | 'knock-ash'
+    | 'screen-wind'
+    | 'below-to-above'
+    | 'turn';
+  readonly coals: number;
+  /** Wood coals: the same in shovels. */
+  readonly shovels?: number;
+  /** Change of oven temperature once it has settled. */
+  readonly effect: KelvinDifference;
+  /** Minutes until most of it is felt. */
+  readonly after: Minutes;
+}
+
+export interface Unevenness {
+  /** Warmest less coolest edge of what the food sees, over the bake, without and with turns. */
+  readonly unturned: KelvinDifference;
+  readonly turned: KelvinDifference;
+  readonly windward: boolean;
+}
+
+/** Where the heat of the simulated run went [J]; sums to zero within the method's error. */
+export interface EnergyBalance {
+  readonly givenJoules: number;
+  readonly ironJoules: number;
+  readonly loadJoules: number;
+  readonly lossJoules: number;
+  readonly errorRatio: Ratio;
+}

@@ -1,0 +1,58 @@
+// What a food is made of, per gram, and how a spoonful of it is weighed.
+
+import type { Allergen } from '../camp/camp.ts';
+import type { Grams, Ratio } from '../quantity/unit.ts';
+
+/** Household measures that a food can be weighed by. */
+export type Measure = 'cup' | 'tbsp' | 'tsp' | 'each';
+
+export interface Food {
+  /** Our key, `bread-flour`. */
+  readonly key: string;
+  readonly name: string;
+  /** USDA SR28 NDB number; undefined for a cook's own food. */
+  readonly ndb?: string;
+  /** Other words a recipe uses for it, lower case. */
+  readonly alsoCalled: readonly string[];
+  readonly part: FoodPart;
+  /** Grams of one measure; a derived one (16 tbsp to the cup) is marked in the table, not here. */
+  readonly measures: Readonly<Partial<Record<Measure, Grams>>>;
+  readonly water: Ratio;
+  readonly fat: Ratio;
+  readonly salt: Ratio;
+  readonly sugar: Ratio;
+  readonly protein: Ratio;
+  /** Food energy of one gram [J]. */
+  readonly energyJoules: number;
+  readonly allergens: readonly Allergen[];
+  /** May be there: read the label. */
+  readonly checkLabel: readonly Allergen[];
+  /** Where the row comes from: key in sources and grade. */
+  readonly source: string;
+}
+
+/** What a food does in a dough or a pot. */
+export type FoodPart =
+  | 'flour'
+  | 'meal'
+  | 'water'
+  | 'liquid'
+  | 'fat'
+  | 'salt'
+  | 'sugar'
+  | 'egg'
+  | 'yeast'
+  | 'powder'
+  | 'soda'
+  | 'acid'
+  | 'dry-milk'
+  | 'meat'
+  | 'poultry'
+  | 'bean'
+  | 'grain'
+  | 'vegetable'
+  | 'fruit'
+  | 'nut'
+  | 'cheese'
+  | 'spice'
+  | 'other';

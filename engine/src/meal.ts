@@ -1,0 +1,65 @@
+// What a finished plan is: one field a stage, in the order of the job. plan.ts fills it,
+// publish/ draws it, fireside/ runs it.
+
+import type { BakePlan } from './bake/bake-plan.ts';
+import type { Air, Camp } from './camp/camp.ts';
+import type { CoalPlan } from './coals/coal-plan.ts';
+import type { Formula } from './formula/formula.ts';
+import type { DishPortions, OvenLoad } from './menu/load.ts';
+import type { Menu, MenuDish } from './menu/menu.ts';
+import type { Recipe } from './menu/recipe.ts';
+import type { Notice, Refusal } from './notice/notice.ts';
+import type { Provisions } from './provisions/provisions.ts';
+import type { CampSafety, DishSafety } from './safety/care.ts';
+import type { DaySheet } from './timetable/day-sheet.ts';
+
+export interface MealPlan {
+  readonly camp: Camp;
+  readonly menu: Menu;
+  /** In the order of the menu; a refused dish is missing here and stands in `refusals`. */
+  readonly dishes: readonly DishPlan[];
+  readonly daySheet: DaySheet;
+  readonly provisions: Provisions;
+  readonly safety: CampSafety;
+  readonly notices: readonly Notice[];
+  readonly refusals: readonly Refusal[];
+  /** What was assumed because the cook did not say; keys are paths in the camp. */
+  readonly assumed: readonly Assumption[];
+}
+
+export interface Assumption {
+  readonly what:
+    | 'fuel'
+    | 'piece-mass'
+    | 'chimneys'
+    | 'hands'
+    | 'air'
+    | 'wind'
+    | 'ground'
+    | 'elevation'
+    | 'depth'
+    | 'greased'
+    | 'cold-oven'
+    | 'screen'
+    | 'mouths';
+  readonly value: number | string;
+}
+
+export interface DishPlan {
+  readonly dish: MenuDish;
+  readonly recipe: Recipe;
+  readonly portions: DishPortions;
+  readonly formula: Formula;
+  readonly loads: readonly LoadPlan[];
+  readonly safety: DishSafety;
+  readonly notices: readonly Notice[];
+}
+
+/** One oven load: empty for a dish without fire (`loads` is then empty). */
+export interface LoadPlan {
+  readonly load: OvenLoad;
+  /** The air that its coals were reckoned for. */
+  readonly air: Air;
+  readonly coals: CoalPlan;
+  readonly bake: BakePlan;
+}

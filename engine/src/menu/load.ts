@@ -1,0 +1,61 @@
+// What menu/ answers: how much of each dish, in which oven, lying how.
+
+import type { Notice } from '../notice/notice.ts';
+import type { CubicMetres, Grams, Metres, Minutes, Ratio, SquareMetres } from '../quantity/unit.ts';
+
+/** How much of a dish to make. */
+export interface DishPortions {
+  readonly dish: string;
+  /** People who take it. */
+  readonly eaters: number;
+  /** Ordinary portions, appetites and reserve counted. */
+  readonly portions: number;
+  /** Part of `portions` that is held back for latecomers. */
+  readonly reserve: number;
+  /** Recipe amounts are multiplied by this. */
+  readonly factor: Ratio;
+  readonly notices: readonly Notice[];
+}
+
+/** A round piece lying on the oven floor; origin at the floor's centre. */
+export interface PlacedPiece {
+  readonly x: Metres;
+  readonly y: Metres;
+  readonly diameter: Metres;
+}
+
+/** What goes into one oven at one time. */
+export interface OvenLoad {
+  /** Unique in the meal: `rolls-1`. */
+  readonly id: string;
+  readonly dish: string;
+  readonly oven: string;
+  readonly mass: Grams;
+  readonly portions: number;
+  readonly shape: 'disc' | 'pieces' | 'pot';
+  /** Raw, as it goes in; for a pot the depth of the food. */
+  readonly thickness: Metres;
+  /** After rising; equal to thickness for a pot. */
+  readonly risenHeight: Metres;
+  /** Area seen from above that takes heat. */
+  readonly planArea: SquareMetres;
+  readonly volume: CubicMetres;
+  readonly pieces: readonly PlacedPiece[];
+  /** 1 = as full as good practice allows. */
+  readonly fill: Ratio;
+  /** Room between the risen top and the lid. */
+  readonly headroom: Metres;
+}
+
+export interface DishFit {
+  readonly dish: string;
+  /** One for most dishes; more where the batch is split over ovens or baked in turns. */
+  readonly loads: readonly OvenLoad[];
+  readonly notices: readonly Notice[];
+}
+
+/** How long one oven is busy with a dish, as far as menu/ must know to share ovens out. */
+export interface OvenNeed {
+  readonly dish: string;
+  readonly minutes: Minutes;
+}

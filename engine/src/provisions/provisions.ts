@@ -1,0 +1,67 @@
+// What has to be bought, weighed at home and carried.
+
+import type { Allergen } from '../camp/camp.ts';
+import type { Notice } from '../notice/notice.ts';
+import type { CookMeasure } from '../quantity/cook-measure.ts';
+import type { CubicMetres, Grams, Ratio } from '../quantity/unit.ts';
+
+export interface Provisions {
+  /** By shelf, then by name. */
+  readonly shopping: readonly ShoppingLine[];
+  readonly bags: readonly Bag[];
+  readonly fuel: FuelNeed;
+  readonly water: readonly WaterNeed[];
+  readonly waterInAll: CubicMetres;
+  readonly foodMass: Grams;
+  readonly notices: readonly Notice[];
+}
+
+export interface ShoppingLine {
+  readonly name: string;
+  readonly food?: string;
+  readonly grams: Grams;
+  readonly measure?: CookMeasure;
+  readonly shelf: 'dry' | 'produce' | 'meat' | 'cold' | 'tins' | 'spice' | 'other';
+  readonly keep: 'dry' | 'cool' | 'cold' | 'frozen';
+  readonly dishes: readonly string[];
+  readonly checkLabel: readonly Allergen[];
+}
+
+/** A dry mix weighed at home. */
+export interface Bag {
+  readonly id: string;
+  readonly dish: string;
+  readonly contents: readonly {
+    readonly name: string;
+    readonly grams: Grams;
+    readonly measure?: CookMeasure;
+  }[];
+  readonly total: Grams;
+  /** What is added at camp. */
+  readonly add: readonly {
+    readonly name: string;
+    readonly grams: Grams;
+    readonly measure?: CookMeasure;
+  }[];
+  readonly contains: readonly Allergen[];
+  readonly freeFrom: readonly Allergen[];
+}
+
+export interface FuelNeed {
+  readonly kind: 'briquettes' | 'wood-coals';
+  /** Whole briquettes, spare not counted; undefined for wood. */
+  readonly pieces?: number;
+  readonly mass: Grams;
+  readonly spare: Ratio;
+  readonly massWithSpare: Grams;
+  readonly onHand?: Grams;
+  /** What is missing with the spare counted; 0 if enough or not known. */
+  readonly short: Grams;
+  readonly shovels?: number;
+}
+
+export interface WaterNeed {
+  readonly use: 'dough' | 'pots' | 'drinking' | 'hands' | 'wash' | 'ash';
+  readonly volume: CubicMetres;
+  readonly source: string;
+}
