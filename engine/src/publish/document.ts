@@ -4,8 +4,10 @@ export interface SheetDocument {
   /** `dish-card`, `day-sheet`, …: the class a style sheet can hold on to. */
   readonly kind: string;
   readonly title: string;
-  /** Allergens and oven stand in the title line (AT-THE-FIRE 11). */
+  /** Above the title: meal, oven, mark. */
   readonly eyebrow?: string;
+  /** In the title line (AT-THE-FIRE 11): what it is kept free of, and how. Never folded away. */
+  readonly flag?: string;
   readonly blocks: readonly Block[];
 }
 
@@ -15,6 +17,9 @@ export type Block =
   | { readonly type: 'paragraph'; readonly parts: readonly Part[] }
   /** The few numbers that matter, large: `17 above`, `8 below`. */
   | { readonly type: 'figures'; readonly figures: readonly BigFigure[] }
+  /** How the coals lie, as big as the dish's name (AT-THE-FIRE 19). */
+  | { readonly type: 'placement'; readonly lines: readonly string[] }
+  /** Narrow drawings that follow each other stand side by side. */
   | { readonly type: 'drawing'; readonly svg: string; readonly alt: string; readonly wide: boolean }
   | { readonly type: 'facts'; readonly rows: readonly FactRow[] }
   | {
@@ -37,6 +42,13 @@ export type Block =
   | { readonly type: 'strip'; readonly items: readonly string[] }
   /** Folded away on screen, printed in full. */
   | { readonly type: 'why'; readonly question: string; readonly blocks: readonly Block[] }
+  /** A boxed piece that is never torn over two pages: a bag label, one oven of several. */
+  | {
+      readonly type: 'card';
+      readonly title: string;
+      readonly flag?: string;
+      readonly blocks: readonly Block[];
+    }
   | { readonly type: 'page-break' };
 
 export interface Part {
@@ -58,6 +70,8 @@ export interface FactRow {
 
 export interface StepRow {
   readonly when: string;
+  /** The clock beside `when`, where `when` counts minutes from "coals on" (AT-THE-FIRE 5). */
+  readonly clock?: string;
   readonly what: string;
   readonly who?: string;
   readonly note?: string;

@@ -1,0 +1,141 @@
+// How does this reader say a quantity? SI goes in, a cook's measures come out, rounded for people:
+// oven temperatures to five degrees, coals whole, times to the minute. No Intl: the same everywhere.
+
+import type { Camp } from '../camp/camp.ts';
+import type { MenuDish } from '../menu/menu.ts';
+import type { Kelvin } from '../quantity/unit.ts';
+import { toCelsius, toFahrenheit } from '../quantity/unit.ts';
+import type { Measures, Say } from './say.ts';
+import {
+  decimal,
+  fraction,
+  INCH_METRES,
+  NO_BREAK,
+  NOT_KNOWN,
+  OUNCE_GRAMS,
+  roundTo,
+  thousands,
+  volumeMetric,
+  volumeUs,
+} from './speak-number.ts';
+import { clockWord, minutesWord } from './speak-time.ts';
+
+/** What `sayFor` needs of a plan: the names of this meal. */
+export interface Names {
+  readonly camp: Pick<Camp, 'ovens' | 'hands'>;
+  readonly menu: { readonly dishes: readonly Pick<MenuDish, 'id' | 'name'>[] };
+}
+
+export interface SayOptions {
+  readonly measures: Measures;
+  readonly clock: '12' | '24';
+  readonly plan: Names;
+}
+
+/**
+ * The voice of one reader: measures, clock and the names of this meal.
+ *
+ * A number that is not finite is said as "not known": a sheet never shows NaN.
+ */
+export function sayFor({ measures, clock, plan }: SayOptions): Say {
+  const isUs = measures === 'us';
+  return {
+    measures,
+    oven: known((kelvin) => (isUs ? fahrenheit(kelvin, 5) : celsius(kelvin, 5))),
+    degrees: known((kelvin) => (isUs ? fahrenheit(kelvin, 1) : celsius(kelvin, 1))),
+    difference: known((kelvin) => (isUs ? differenceUs(kelvin) : differenceMetric(kelvin))),
+    mass: known(isUs ? massUs : massMetric),
+    length: known(isUs ? lengthUs : lengthMetric),
+    height: known(isUs ? heightUs : heightMetric),
+    volume: known(isUs ? volumeUs : volumeMetric),
+    wind: known((speed) => windWord(speed, isUs)),
+    clock: known((minutes) => clockWord(minutes, clock)),
+    minutes: known(minutesWord),
+    count: known((number) => fraction(number, 4)),
+    percent: known(percentWord),
+    dish: (id) => plan.menu.dishes.find((dish) => dish.id === id)?.name ?? id,
+    ovenName: (id) => plan.camp.ovens.find((oven) => oven.id === id)?.name ?? id,
+    hand: (id) => plan.camp.hands.find((hand) => hand.id === id)?.name ?? id,
+  };
+}
+
+const known = (speak: (number: number) => string) => (number: number) =>
+  Number.isFinite(number) ? speak(number) : NOT_KNOWN;
+
+const fahrenheit = (kelvin: number, step: number) =>
+  `${roundTo(toFahrenheit(kelvin as Kelvin), step)}${NO_BREAK}°F`;
+const celsius = (kelvin: number, step: number) =>
+  `${roundTo(toCelsius(kelvin as Kelvin), step)}${NO_BREAK}°C`;
+
+/** Five degrees is as fine as a move of coals can be told; below ten the degree still matters. */
+function differenceUs(kelvin: number): string {
+  const degrees = kelvin * 1.8;
+  return `${roundTo(degrees, Math.abs(degrees) < 10 ? 1 : 5)}${NO_BREAK}°F`;
+}
+
+const differenceMetric = (kelvin: number) => `${roundTo(kelvin, 1)}${NO_BREAK}°C`;
+
+function massMetric(grams: number): string {
+  if (Math.abs(grams) >= 9_950) return `${decimal(grams / 1000, 1)}${NO_BREAK}kg`;
+  if (Math.abs(grams) >= 999.5) return `${decimal(grams / 1000, 2)}${NO_BREAK}kg`;
+  return `${decimal(grams, Math.abs(grams) < 9.95 ? 1 : 0)}${NO_BREAK}g`;
+}
+
+function massUs(grams: number): string {
+  const ounces = grams / OUNCE_GRAMS;
+  if (ounces < 0) return `-${massUs(-grams)}`;
+  if (ounces < 0.95) return `${decimal(ounces, 2)}${NO_BREAK}oz`;
+  if (ounces < 15.875) return `${fraction(ounces, 4)}${NO_BREAK}oz`;
+  if (ounces >= 159.5) return `${fraction(ounces / 16, 2)}${NO_BREAK}lb`;
+  const whole = Math.round(ounces);
+  const rest = whole % 16;
+  const pounds = `${(whole - rest) / 16}${NO_BREAK}lb`;
+  return rest === 0 ? pounds : `${pounds}${NO_BREAK}${rest}${NO_BREAK}oz`;
+}
+
+const lengthUs = (metres: number) => `${fraction(metres / INCH_METRES, 8)}${NO_BREAK}in`;
+
+function lengthMetric(metres: number): string {
+  if (Math.abs(metres) < 0.02) return `${roundTo(metres * 1000, 1)}${NO_BREAK}mm`;
+  if (Math.abs(metres) < 0.095) return `${decimal(metres * 100, 1)}${NO_BREAK}cm`;
+  return `${roundTo(metres * 100, 1)}${NO_BREAK}cm`;
+}
+
+const heightStep = (number: number) => (Math.abs(number) < 100 ? 1 : 10);
+const heightUs = (metres: number) => {
+  const feet = metres / (INCH_METRES * 12);
+  return `${thousands(roundTo(feet, heightStep(feet)))}${NO_BREAK}ft`;
+};
+const heightMetric = (metres: number) =>
+  `${thousands(roundTo(metres, heightStep(metres)))}${NO_BREAK}m`;
+
+const percentWord = (ratio: number) =>
+  `${decimal(ratio * 100, Math.abs(ratio) < 0.0995 ? 1 : 0)}${NO_BREAK}%`;
+
+/** Beaufort's names with the lower bound of each [m/s] (wmo-beaufort). */
+const WIND_NAMES: readonly (readonly [number, string])[] = [
+  [32.7, 'hurricane'],
+  [28.5, 'violent storm'],
+  [24.5, 'storm'],
+  [20.8, 'strong gale'],
+  [17.2, 'gale'],
+  [13.9, 'near gale'],
+  [10.8, 'strong breeze'],
+  [8, 'fresh breeze'],
+  [5.5, 'moderate breeze'],
+  [3.4, 'gentle breeze'],
+  [1.6, 'light breeze'],
+  [0.3, 'light air'],
+];
+
+const MILE_METRES = 1609.344; // exact, international yard and pound agreement (1959)
+
+function windWord(metresPerSecond: number, isUs: boolean): string {
+  const name = WIND_NAMES.find(([lowest]) => lowest <= metresPerSecond)?.[1] ?? 'calm';
+  if (name === 'calm') return name;
+  const milesPerHour = Math.round((metresPerSecond * 3600) / MILE_METRES);
+  const number = isUs
+    ? `${milesPerHour}${NO_BREAK}mph`
+    : `${decimal(metresPerSecond, metresPerSecond < 5 ? 1 : 0)}${NO_BREAK}m/s`;
+  return `${name}, ${number}`;
+}
