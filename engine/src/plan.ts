@@ -1,0 +1,302 @@
+// The conductor: the only file that sees every stage. It runs them in the order of the job and
+// hands a later stage's answer to an earlier one as an argument. No physics and no words here.
+
+import type { BakePlan } from './bake/bake-plan.ts';
+import { bakeFor, heatWishFor, loadFor } from './bake/index.ts';
+import type { Air, Camp, CampOven } from './camp/camp.ts';
+import { airAt, campTrouble } from './camp/index.ts';
+import type { CoalPlan } from './coals/coal-plan.ts';
+import { ashOverMinutes, coalLifeMinutes, ironAfter, layCoals } from './coals/index.ts';
+import type { Formula } from './formula/formula.ts';
+import { formulaFor } from './formula/index.ts';
+import type { Assumption, DishPlan, LoadPlan, MealPlan } from './meal.ts';
+import { menuTrouble, portionsFor, shareOvens } from './menu/index.ts';
+import type { DishFit, DishPortions, OvenLoad } from './menu/load.ts';
+import type { Menu, MenuDish } from './menu/menu.ts';
+import type { Recipe } from './menu/recipe.ts';
+import type { OrRefusal, Refusal } from './notice/notice.ts';
+import { isRefusal, refusal } from './notice/notice.ts';
+import { provisionsFor } from './provisions/index.ts';
+import type { ClockMinutes, Kelvin, Minutes } from './quantity/unit.ts';
+import { clockMinutes, minutes } from './quantity/unit.ts';
+import { campSafety, dishSafety } from './safety/index.ts';
+import type { DishWork } from './timetable/day-sheet.ts';
+import { planTimetable } from './timetable/index.ts';
+
+export type Stage =
+  | 'camp'
+  | 'menu'
+  | 'formula'
+  | 'coals'
+  | 'bake'
+  | 'safety'
+  | 'timetable'
+  | 'provisions';
+
+export interface PlanOptions {
+  /** Nothing may start before this; undefined while planning at the kitchen table. */
+  readonly now?: ClockMinutes;
+  /** Defaults that were filled in for the cook, carried through to the sheets. */
+  readonly assumed?: readonly Assumption[];
+  /** Told when a stage begins; for progress and for the benchmark. */
+  readonly onStage?: (stage: Stage) => void;
+}
+
+interface Wish {
+  readonly dish: MenuDish;
+  readonly recipe: Recipe;
+  readonly portions: DishPortions;
+}
+
+/**
+ * A meal from camp and menu: every stage in order, each dish planned or refused by name.
+ *
+ * @param camp     place, weather, mouths, hands, ovens, fuel
+ * @param menu     dishes and recipes
+ * @returns        always a plan; what could not be planned stands in `refusals`, nothing is dropped
+ */
+export function planMeal(camp: Camp, menu: Menu, options: PlanOptions = {}): MealPlan {
+  const stage = options.onStage ?? (() => {});
+  stage('camp');
+  const campWord = campTrouble(camp);
+  stage('menu');
+  const menuWord = menuTrouble(menu, camp);
+  const wishes = wishesOf(camp, menu);
+  const shared = shareOvens({ dishes: wishes, camp });
+  stage('safety');
+  const safety = campSafety({ camp, menu });
+  const outcomes = plannedDishes({
+    camp,
+    wishes,
+    fits: shared.fits,
+    isFireAllowed: safety.fire !== 'forbidden',
+    stage,
+  });
+  const dishes = outcomes.filter((outcome): outcome is DishPlan => !isRefusal(outcome));
+  stage('timetable');
+  const daySheet = timetableOf(camp, dishes, options.now);
+  stage('provisions');
+  return {
+    camp,
+    menu,
+    dishes,
+    daySheet,
+    provisions: provisionsFor({ camp, dishes }),
+    safety,
+    notices: [...campWord.notices, ...menuWord.notices],
+    refusals: uniqueRefusals([
+      ...campWord.refusals,
+      ...menuWord.refusals,
+      ...shared.refusals,
+      ...outcomes.filter(isRefusal),
+    ]),
+    assumed: options.assumed ?? [],
+  };
+}
+
+/** Dishes with a recipe; one without is named by `menuTrouble`. */
+function wishesOf(camp: Camp, menu: Menu): readonly Wish[] {
+  return menu.dishes.flatMap((dish) => {
+    const recipe = menu.recipes.find((candidate) => candidate.id === dish.recipe);
+    return recipe ? [{ dish, recipe, portions: portionsFor(dish, recipe, camp) }] : [];
+  });
+}
+
+interface DishesWish {
+  readonly camp: Camp;
+  readonly wishes: readonly Wish[];
+  readonly fits: ReadonlyMap<string, DishFit>;
+  readonly isFireAllowed: boolean;
+  readonly stage: (stage: Stage) => void;
+}
+
+/** Dishes in the order of serving, so that an oven used again knows what it held before. */
+function plannedDishes(wish: DishesWish): readonly OrRefusal<DishPlan>[] {
+  const { camp, wishes, fits, stage } = wish;
+  const ovens: OvenHistory = new Map();
+  const inServingOrder = [...wishes].sort((one, other) => one.dish.serveAt - other.dish.serveAt);
+  const planned = new Map<string, OrRefusal<DishPlan>>();
+  for (const each of inServingOrder) {
+    const needsFire = each.recipe.method !== 'none';
+    const fit = fits.get(each.dish.id);
+    if (needsFire && !wish.isFireAllowed) planned.set(each.dish.id, fireForbidden(camp, each.dish));
+    else if (!needsFire || fit)
+      planned.set(each.dish.id, planDish({ camp, ...each, fit, ovens, stage }));
+  }
+  return wishes.flatMap((each) => planned.get(each.dish.id) ?? []);
+}
+
+const fireForbidden = (camp: Camp, dish: MenuDish): Refusal =>
+  refusal(
+    'SAFETY_FIRE_FORBIDDEN',
+    ['place.restriction', `menu.${dish.id}`],
+    { dish: dish.id },
+    { restriction: camp.restriction },
+  );
+
+interface DishWish extends Wish {
+  readonly camp: Camp;
+  readonly fit: DishFit | undefined;
+  readonly ovens: OvenHistory;
+  readonly stage: (stage: Stage) => void;
+}
+
+function planDish(wish: DishWish): OrRefusal<DishPlan> {
+  const { camp, dish, recipe, portions, fit, stage } = wish;
+  stage('formula');
+  const airThen = airAt(camp, clockMinutes(dish.serveAt - LEAD_BEFORE_SERVING), {
+    screened: false,
+  });
+  const formula = formulaFor({
+    dish,
+    recipe,
+    factor: portions.factor,
+    elevation: camp.place.elevation,
+    air: airThen.temperature,
+  });
+  const loads: LoadPlan[] = [];
+  for (const load of fit?.loads ?? []) {
+    const oven = camp.ovens.find((candidate) => candidate.id === load.oven);
+    if (!oven) continue;
+    const outcome = planLoad({ ...wish, load, oven, formula });
+    if (isRefusal(outcome)) return outcome;
+    loads.push(outcome);
+  }
+  stage('safety');
+  const safety = dishSafety({ dish, recipe, formula, camp });
+  const notices = [...portions.notices, ...(fit?.notices ?? []), ...formula.notices];
+  return { dish, recipe, portions, formula, loads, safety, notices };
+}
+
+/** Air for dough and fire is read this long before serving, until the timetable knows better. */
+const LEAD_BEFORE_SERVING = 90;
+
+interface LoadWish extends DishWish {
+  readonly load: OvenLoad;
+  readonly oven: CampOven;
+  readonly formula: Formula;
+}
+
+/**
+ * Coals and bake settle each other: the bake sets how long the coals must hold, the curve they give
+ * sets how long the bake takes. Two rounds close it to within three minutes in all demo camps; a
+ * bake that still differs keeps its own minutes and the coals last for them.
+ */
+function planLoad(wish: LoadWish): OrRefusal<LoadPlan> {
+  const { camp, dish, recipe, load, formula, stage } = wish;
+  const rest = recipe.target.rest;
+  const pinned = dish.pins.bakeMinutes;
+  const airOf = (bake: Minutes): Air =>
+    airAt(camp, clockMinutes(dish.serveAt - rest - bake / 2), {
+      screened: camp.gear.windScreens > 0,
+    });
+  stage('bake');
+  let air = airOf(minutes(30));
+  const first = heatWishFor({ recipe, load, minutes: minutes(30), air });
+  let bake: BakePlan = bakeFor({ load, recipe, formula, air, wanted: first.wanted });
+  let coals: CoalPlan | undefined;
+  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+    const stay = pinned ?? bake.minutes;
+    air = airOf(stay);
+    stage('coals');
+    const outcome = layCoals(coalRequest({ ...wish, air, stay }));
+    if (isRefusal(outcome)) return outcome;
+    coals = outcome;
+    stage('bake');
+    bake = bakeFor({
+      load,
+      recipe,
+      formula,
+      air,
+      wanted: first.wanted,
+      curve: coals.curve,
+      loadInMinute: coals.loadInMinute,
+    });
+    if (Math.abs(bake.minutes - stay) <= CLOSE_ENOUGH_MINUTES || pinned !== undefined) break;
+  }
+  if (!coals) throw new Error(`planLoad: no coals for ${load.id} after ${MOST_ROUNDS} rounds`);
+  rememberOven(wish.ovens, { oven: load.oven, dish, coals });
+  return { load, air, coals, bake };
+}
+
+const MOST_ROUNDS = 3;
+const CLOSE_ENOUGH_MINUTES = 3;
+
+/** What an oven held last: how hot its iron was, and when. */
+type OvenHistory = Map<string, { readonly outAt: ClockMinutes; readonly iron: Kelvin }>;
+
+function coalRequest(wish: LoadWish & { readonly air: Air; readonly stay: Minutes }) {
+  const { camp, dish, recipe, load, oven, formula, air, stay, ovens } = wish;
+  const heat = heatWishFor({ recipe, load, minutes: stay, air });
+  const before = ovens.get(oven.id);
+  const gap = before
+    ? Math.max(OVEN_CHANGE_MINUTES, dish.serveAt - recipe.target.rest - stay - before.outAt)
+    : 0;
+  return {
+    loadId: load.id,
+    oven,
+    air,
+    place: camp.place,
+    screened: camp.gear.windScreens > 0,
+    fuel: camp.fuel,
+    wish: heat,
+    load: loadFor({ load, recipe, formula, air }),
+    ironAtStart: before
+      ? ironAfter({ iron: before.iron, air: air.temperature, minutes: minutes(gap) })
+      : air.temperature,
+    pins: {
+      ...(dish.pins.coalsAbove === undefined ? {} : { above: dish.pins.coalsAbove }),
+      ...(dish.pins.coalsBelow === undefined ? {} : { below: dish.pins.coalsBelow }),
+    },
+  };
+}
+
+/** Turning out, wiping and greasing an oven before its next dish. */
+const OVEN_CHANGE_MINUTES = 10;
+
+function rememberOven(
+  ovens: OvenHistory,
+  used: { readonly oven: string; readonly dish: MenuDish; readonly coals: CoalPlan },
+): void {
+  const last = used.coals.curve.at(-1);
+  if (last) ovens.set(used.oven, { outAt: used.dish.serveAt, iron: last.wall });
+}
+
+function timetableOf(camp: Camp, dishes: readonly DishPlan[], now: ClockMinutes | undefined) {
+  const served = dishes.map((plan) => plan.dish.serveAt);
+  const around = served.length > 0 ? Math.min(...served) : 0;
+  const air = airAt(camp, clockMinutes(around - LEAD_BEFORE_SERVING), { screened: false });
+  return planTimetable({
+    camp,
+    dishes: dishes.map(dishWork),
+    ashOver: ashOverMinutes({ elevation: camp.place.elevation, wind: air.wind }),
+    coalLife: coalLifeMinutes({ fuel: camp.fuel, wind: air.wind }),
+    ...(now === undefined ? {} : { notBefore: now }),
+  });
+}
+
+function dishWork(plan: DishPlan): DishWork {
+  const waits = [
+    plan.recipe.target.canWait,
+    plan.dish.mayWait ?? Number.POSITIVE_INFINITY,
+    plan.safety.outLimit,
+  ];
+  return {
+    dish: plan.dish,
+    recipe: plan.recipe,
+    loads: plan.loads,
+    canWait: minutes(Math.min(...waits)),
+    ...(plan.formula.rise === undefined ? {} : { rise: plan.formula.rise }),
+  };
+}
+
+/** The same trouble said by two stages is said once. */
+function uniqueRefusals(all: readonly Refusal[]): readonly Refusal[] {
+  const seen = new Set<string>();
+  return all.filter((each) => {
+    const key = `${each.code} ${JSON.stringify(each.about)}`;
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}

@@ -1,0 +1,8 @@
+// `npm start`: from a fresh clone to the app in the browser, installing and building what is missing.
+import { ensureInstalled, ensureNode, run } from './ensure.mjs';
+
+ensureNode();
+ensureInstalled();
+const { build } = await import('./build.mjs');
+await build(['web', 'server']);
+process.exitCode = run(process.execPath, ['dist/server.mjs', ...process.argv.slice(2)]);
