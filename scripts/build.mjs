@@ -73,7 +73,7 @@ export async function build(names, options = { quiet: false }) {
   }
 }
 
-if (process.argv[1] && process.argv[1].endsWith('build.mjs')) {
+if (process.argv[1]?.endsWith('build.mjs')) {
   ensureNode();
   ensureInstalled();
   await build(Object.keys(products));

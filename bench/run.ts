@@ -1,0 +1,12 @@
+// `npm run bench [name]`: every benchmark asserts its answer and prints a ratio against something
+// measured in the same run. Times depend on the machine; ratios travel better.
+import { planCampBench } from './plan-camp.ts';
+
+const benches: Readonly<Record<string, () => void>> = { 'plan-camp': planCampBench };
+
+const wanted = process.argv[2];
+for (const [name, bench] of Object.entries(benches)) {
+  if (wanted !== undefined && wanted !== name) continue;
+  process.stdout.write(`\n${name}\n`);
+  bench();
+}

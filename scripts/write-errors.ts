@@ -1,0 +1,5 @@
+// `npm run errors`: writes docs/errors.md from the lists of codes.
+import { writeFileSync } from 'node:fs';
+import { errorsPage } from './errors-page.ts';
+
+writeFileSync(new URL('../docs/errors.md', import.meta.url), errorsPage());
