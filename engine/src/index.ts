@@ -2,3 +2,9 @@
 
 export * from './quantity/unit.ts';
 export * from './notice/notice.ts';
+export type * from './camp/camp.ts';
+export type * from './larder/food.ts';
+export type * from './menu/recipe.ts';
+export type * from './menu/menu.ts';
+export type * from './meal.ts';
+export type * from './publish/say.ts';
