@@ -1,0 +1,55 @@
+// What does this dish want of its oven? The recipe's own temperature, or its kind's.
+
+import type { Air } from '../camp/camp.ts';
+import type { HeatWish } from '../coals/coal-plan.ts';
+import type { OvenLoad } from '../menu/load.ts';
+import type { Recipe } from '../menu/recipe.ts';
+import { fromCelsius, type Kelvin, kelvin, type Minutes } from '../quantity/unit.ts';
+import { figuresOfKind, isPot } from './kinds.ts';
+
+/** The iron round a simmering pot stands this much above the boil: a judgement, no source. */
+const SIMMER_ABOVE_BOIL_KELVIN = 4;
+
+/**
+ * What the coals of one load have to do.
+ *
+ * @param minutes  the load stays this long; for a pot from load in, the way to the boil counted
+ */
+export function heatWishFor(asked: {
+  readonly recipe: Recipe;
+  readonly load: OvenLoad;
+  readonly minutes: Minutes;
+  readonly air: Air;
+}): HeatWish {
+  const { recipe, minutes, air } = asked;
+  return {
+    method: recipe.method,
+    wanted: wantedOvenFor({ recipe, air }),
+    minutes,
+    preheat: wantsHotOven(recipe),
+  };
+}
+
+/** Temperature wanted inside the oven while the load is in; for a simmer just above the boil. */
+export function wantedOvenFor(asked: { readonly recipe: Recipe; readonly air: Air }): Kelvin {
+  const { recipe, air } = asked;
+  if (recipe.method === 'simmer' || recipe.method === 'boil') {
+    return kelvin(air.boiling + SIMMER_ABOVE_BOIL_KELVIN);
+  }
+  return recipe.target.oven ?? fromCelsius(figuresOfKind(recipe.kind).ovenCelsius);
+}
+
+/**
+ * Is the oven heated before the load goes in? Not for a pot, and not where the dough goes into a
+ * cold oven or makes its second rise in it.
+ */
+export function wantsHotOven(recipe: Recipe): boolean {
+  if (isPot(recipe)) return false;
+  if (recipe.method !== 'bake' && recipe.method !== 'roast') return false;
+  if (recipe.steps.some((step) => COLD_OVEN.test(step.say))) return false;
+  return figuresOfKind(recipe.kind).preheat;
+}
+
+/** A step that puts the dough into an oven without coals, in the recipe's own words. */
+const COLD_OVEN =
+  /\bcold (camp )?oven|\bunheated oven|second rise in (the |a |its )?(greased |oiled |lined )*oven/i;

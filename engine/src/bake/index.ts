@@ -1,0 +1,9 @@
+// What bake/ offers, in the order of the job.
+
+export { type BakeRequest, bakeFor } from './bake-for.ts';
+export type { BakePlan, DoneSign, DoneTarget } from './bake-plan.ts';
+export { type BakeCode, bakeCodes } from './codes.ts';
+export { heatWishFor, wantedOvenFor, wantsHotOven } from './heat-wish.ts';
+export { isBread, isPot } from './kinds.ts';
+export { loadFor, steamGramsOf } from './load-in-oven.ts';
+export { boilMinuteOf, minutesToBoil } from './pot-minutes.ts';

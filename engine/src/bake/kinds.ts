@@ -1,0 +1,41 @@
+// What does a dish of this kind want where its recipe is silent? Figures: data/bake-kinds.json.
+
+import table from '../../data/bake-kinds.json' with { type: 'json' };
+import type { RecipeKind } from '../menu/recipe.ts';
+import type { DoneSign, DoneTarget } from './bake-plan.ts';
+
+export interface KindFigures {
+  readonly kind: RecipeKind;
+  readonly ovenCelsius: number;
+  readonly coreCelsius: number | null;
+  readonly loss: number;
+  readonly preheat: boolean;
+  readonly simmerMinutes: number | null;
+  readonly top: NonNullable<DoneTarget['top']> | null;
+  readonly bottom: NonNullable<DoneTarget['bottom']> | null;
+  readonly signs: readonly DoneSign[];
+}
+
+const rows = table.rows as readonly KindFigures[];
+
+/** The figures of one kind of dish. */
+export function figuresOfKind(kind: RecipeKind): KindFigures {
+  const row = rows.find((candidate) => candidate.kind === kind);
+  if (row === undefined) throw new RangeError(`no figures for a dish of kind ${kind}`);
+  return row;
+}
+
+const POTS: readonly RecipeKind[] = ['braise', 'stew', 'beans'];
+const BREADS: readonly RecipeKind[] = [
+  'yeast-bread',
+  'quick-bread',
+  'biscuit',
+  'corn-bread',
+  'cobbler',
+];
+
+/** Is it brought to the boil and kept there? A stew that is baked dry is still a pot of liquid. */
+export const isPot = (recipe: { readonly kind: RecipeKind; readonly method: string }) =>
+  recipe.method === 'simmer' || recipe.method === 'boil' || POTS.includes(recipe.kind);
+
+export const isBread = (recipe: { readonly kind: RecipeKind }) => BREADS.includes(recipe.kind);

@@ -1,0 +1,52 @@
+// When does something that goes at a rate reach its end? Sums a rate over an oven's curve.
+
+import type { CurvePoint } from '../coals/coal-plan.ts';
+import type { Kelvin } from '../quantity/unit.ts';
+
+export interface OvenNow {
+  readonly oven: Kelvin;
+  readonly lid: Kelvin;
+}
+
+/** An oven that stays as it is, or one that runs along a curve from the minute of loading. */
+export type Pace =
+  | { readonly steady: OvenNow; readonly longest: number }
+  | { readonly curve: readonly CurvePoint[]; readonly from: number; readonly longest: number };
+
+/**
+ * Minutes after loading until the shares add up to 1; undefined if not within `longest`.
+ *
+ * Trapezoids between the curve's points; past its end the last point holds.
+ */
+export function minutesUntil(pace: Pace, shareAt: (now: OvenNow) => number): number | undefined {
+  if ('steady' in pace) return within(1 / shareAt(pace.steady), pace.longest);
+  const { curve, from, longest } = pace;
+  let done = 0;
+  let before: CurvePoint | undefined;
+  for (const point of curve) {
+    if (before !== undefined && from < point.minute) {
+      const start = Math.max(from, before.minute);
+      const left = mixed(before, point, start);
+      const gained = ((shareAt(left) + shareAt(point)) / 2) * (point.minute - start);
+      if (1 <= done + gained) {
+        return within(start - from + ((1 - done) / gained) * (point.minute - start), longest);
+      }
+      done += gained;
+    }
+    before = point;
+  }
+  if (before === undefined) return undefined;
+  const start = Math.max(from, before.minute);
+  return within(start - from + (1 - done) / shareAt(before), longest);
+}
+
+const within = (found: number, longest: number) => (found <= longest ? found : undefined);
+
+function mixed(before: CurvePoint, after: CurvePoint, minute: number): OvenNow {
+  const span = after.minute - before.minute;
+  const share = span > 0 ? (minute - before.minute) / span : 1;
+  return {
+    oven: (before.oven + (after.oven - before.oven) * share) as Kelvin,
+    lid: (before.lid + (after.lid - before.lid) * share) as Kelvin,
+  };
+}

@@ -1,0 +1,45 @@
+// Sentences for the codes of bake/.
+
+import type { NoticeValues } from '../../notice/notice.ts';
+import type { Words } from '../say.ts';
+
+const num = (values: NoticeValues, key: string) => Number(values[key]);
+
+export const bakeWords: Words = {
+  BAKE_TARGET_CAPPED: (values, _about, say) =>
+    `Water boils at ${say.degrees(num(values, 'boilingKelvin'))} here, so take it out at ` +
+    `${say.degrees(num(values, 'coreKelvin'))} inside, not ` +
+    `${say.degrees(num(values, 'wantedKelvin'))}, and look for colour and a steady reading.`,
+  BAKE_THICKNESS_OUTSIDE_EVIDENCE: (values, _about, say) =>
+    `No figures stand behind a dough of ${say.length(num(values, 'rawMetres'))} that rises to ` +
+    `${say.length(num(values, 'risenMetres'))}: trust the probe and the colour, not the minutes.`,
+  BAKE_TOP_STAYS_PALE: (values, _about, say) =>
+    `The middle is baked after ${say.minutes(num(values, 'bakedMinutes'))}, the top would be ` +
+    `golden only after ${say.minutes(num(values, 'brownedMinutes'))}: put more of the coals on ` +
+    'the lid, or take it out pale.',
+  BAKE_OVEN_TOO_COOL: () =>
+    'The oven never gets hot enough for long enough to bake this through: lay more coals, ' +
+    'screen the wind or add coals sooner.',
+  BAKE_OVEN_OUTSIDE_EVIDENCE: (values, _about, say) =>
+    `The minutes are weak at ${say.oven(num(values, 'ovenKelvin'))}: look early, and judge by ` +
+    'probe and colour.',
+  BAKE_TENDER_BY_FORK: (values, _about, say) =>
+    `About ${say.minutes(num(values, 'minutes'))} from the boil, ` +
+    `${values.from === 'recipe' ? "from the recipe's own time" : 'common practice, no source'}: ` +
+    'no sum can say when it is tender, so judge by fork.',
+  BAKE_SIMMER_ABOVE_EVIDENCE: (values, _about, say) =>
+    `Water boils at ${say.degrees(num(values, 'boilingKelvin'))} here, cooler than the published ` +
+    'rule for longer simmering reaches: start early and judge by fork.',
+  BAKE_POT_NEVER_BOILS: () =>
+    'These coals do not bring the pot to a simmer: lay more below until it boils, then take ' +
+    'some away.',
+  BAKE_SAFE_CORE_ABOVE_BOIL: (values, _about, say) =>
+    `The safe core of ${say.degrees(num(values, 'coreKelvin'))} is too near the boil here ` +
+    `(${say.degrees(num(values, 'boilingKelvin'))}): do not cook this dish at this height.`,
+  BAKE_SAFE_CORE_RAISED: (values, _about, say) =>
+    `The recipe stops at ${say.degrees(num(values, 'wantedKelvin'))} inside; the safe core is ` +
+    `${say.degrees(num(values, 'coreKelvin'))}, so cook it to that.`,
+  BAKE_ROAST_BY_PROBE: (values, _about, say) =>
+    `Probe from minute ${say.count(Math.round(num(values, 'leastMinutes')))} on and go by the ` +
+    'core: size and shape change the minutes more than the fire does.',
+};
