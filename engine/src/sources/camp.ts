@@ -1,0 +1,95 @@
+// Works behind camp/ and its checks.
+
+import type { Bibliography } from './source.ts';
+
+export const campSources = {
+  iso2533: {
+    title: 'Standard Atmosphere',
+    by: 'ISO 2533',
+    year: 1975,
+    where: 'ch. 2: constants, geopotential, pressure up to 11 km',
+    grade: 'B',
+    note: 'Constants as quoted by public codes of the same atmosphere; the standard itself was not read.',
+  },
+  ussa1976: {
+    title: 'U.S. Standard Atmosphere, 1976',
+    by: 'NOAA, NASA, U.S. Air Force',
+    year: 1976,
+    where: 'eq. 18, 19, 33a; table I by geopotential height',
+    grade: 'B',
+    note: 'Point values quoted by several public codes and an engineering table.',
+  },
+  if97: {
+    title: 'Revised Release on the IAPWS Industrial Formulation 1997 for Water and Steam',
+    by: 'IAPWS R7-97(2012)',
+    year: 2012,
+    where: 'eq. 29-31, tables 34-36',
+    grade: 'B',
+    note: 'Check values as quoted by public test suites and reproduced by an independent library to all nine digits.',
+  },
+  'iapws-fluids': {
+    title: 'Boiling point of water under the standard atmosphere by height',
+    by: 'computed with iapws 1.5.2 and fluids 1.0.22',
+    where: 'validation/camp/boiling.json',
+    grade: 'C',
+    note: 'Two libraries that share no code with ours.',
+  },
+  csu: {
+    title: 'High Altitude Food Preparation',
+    by: 'Colorado State University Extension',
+    where: 'table 1: boiling point by height, to the whole °F',
+    grade: 'A',
+  },
+  ashrae2017: {
+    title: 'Handbook: Fundamentals',
+    by: 'ASHRAE',
+    year: 2017,
+    where: 'ch. 1 eq. 3',
+    grade: 'B',
+    note: 'Through the library psychrolib 1.1.1, which takes height as geopotential.',
+  },
+  fao56: {
+    title: 'Crop evapotranspiration, FAO Irrigation and Drainage Paper 56',
+    by: 'R. G. Allen, L. S. Pereira, D. Raes, M. Smith',
+    year: 1998,
+    where: 'eq. 47 and example 14: wind by height over cut grass',
+    grade: 'B',
+    note: 'Read through a public function reference that works the example.',
+  },
+  wmo8: {
+    title: 'Guide to Instruments and Methods of Observation (WMO-No. 8)',
+    by: 'World Meteorological Organization',
+    where: 'ch. 5: wind at 10 m; roughness 0.03 m for open flat ground with grass',
+    grade: 'D',
+    note: 'From memory.',
+  },
+  wmo306: {
+    title: 'Manual on Codes (WMO-No. 306)',
+    by: 'World Meteorological Organization',
+    where: 'code table 1100: Beaufort force and equivalent speed at 10 m',
+    grade: 'B',
+    note: 'Speeds in m/s read in a reprint of the scale.',
+  },
+  'noaa-solar': {
+    title: 'Solar calculation details',
+    by: 'NOAA Global Monitoring Laboratory',
+    where: 'sunrise, sunset, solar noon; within a minute between 72° south and north',
+    grade: 'B',
+    note: 'Method read; series coefficients from memory, gated by daylight values of three other codes.',
+  },
+  meeus1998: {
+    title: 'Astronomical Algorithms',
+    by: 'J. Meeus',
+    year: 1998,
+    where: '2nd ed., ch. 7 (Julian day), 25 (place of the sun), 28 (equation of time)',
+    grade: 'D',
+    note: 'From memory.',
+  },
+  'sun-codes': {
+    title: 'Sunrise, sunset and civil dusk on given days',
+    by: 'computed with astronomy-engine 2.1.19, ephem 4.1.4 and suncalc 2.0.2',
+    where: 'validation/camp/daylight.json',
+    grade: 'C',
+    note: 'The three agree within 7 s.',
+  },
+} as const satisfies Bibliography;
