@@ -1,0 +1,104 @@
+// Sentences for the codes of safety/.
+
+import type { NoticeValues } from '../../notice/notice.ts';
+import type { Words } from '../say.ts';
+
+const num = (values: NoticeValues, key: string) => Number(values[key]);
+
+const FOODS: Readonly<Record<string, string>> = {
+  'ground-meat': 'ground meat',
+  poultry: 'poultry',
+  'whole-meat': 'meat',
+  ham: 'ham',
+  'egg-dish': 'egg',
+  casserole: 'meat in a pot',
+  leftover: 'food cooked before',
+  fish: 'fish',
+};
+
+export const safetyWords: Words = {
+  SAFETY_FIRE_FORBIDDEN: (_values, about, say) =>
+    `No coals may be lit here under the fire restriction, so ` +
+    `${about.dish === undefined ? 'this dish' : say.dish(about.dish)} can not be cooked over ` +
+    'coals. Local orders override.',
+  SAFETY_BLEACH_UNKNOWN: () =>
+    'Read the per cent of sodium hypochlorite on the bleach label (1 to 15): without it no dose ' +
+    'can be given.',
+  SAFETY_FIRE_STAGE_ONE: () =>
+    'Stage 1 fire restriction: charcoal only in a ring or grate built in at a developed site, ' +
+    'not on the ground, in a pan or on a table. Ask the local office; its order overrides.',
+  SAFETY_FIRE_STAGE_TWO: () =>
+    'Stage 2 fire restriction: no charcoal and no wood fire anywhere. Cook without fire.',
+  SAFETY_FIRE_ASK: () =>
+    'Nobody has said whether fires are restricted here: ask the local office before you light.',
+  SAFETY_FIRE_COALS_ALLOWED: () =>
+    'You say coals are allowed at this place: keep the permit or the rule at hand.',
+  SAFETY_WIND_RED_FLAG: (values, _about, say) =>
+    `Do not light: wind of ${say.wind(num(values, 'windMetresPerSecond'))} at ` +
+    `${say.clock(num(values, 'atClockMinutes'))} with dry, warm air is Red Flag weather. Local ` +
+    'orders override.',
+  SAFETY_WIND_STRONG: (values, _about, say) =>
+    `Wind of ${say.wind(num(values, 'windMetresPerSecond'))} at ` +
+    `${say.clock(num(values, 'atClockMinutes'))}: ask whether a warning is out, and do not light ` +
+    'if it is dry.',
+  SAFETY_WIND_FRESH: (values, _about, say) =>
+    `Wind of ${say.wind(num(values, 'windMetresPerSecond'))} at ` +
+    `${say.clock(num(values, 'atClockMinutes'))}: screen up, and someone watches the fire.`,
+  SAFETY_CARBON_MONOXIDE: () =>
+    'Coals never in a tent, vehicle, cave or under a fly, even when they feel cold: the gas ' +
+    'kills and has no smell.',
+  SAFETY_HOT_IRON: () =>
+    'Gloves and lifter. Lid level and far edge first, then on its stand. Black iron burns too.',
+  SAFETY_CLEAR_GROUND: (values, _about, say) =>
+    `Bare ground ${say.length(num(values, 'circleMetres'))} across, tents and gear ` +
+    `${say.length(num(values, 'gearMetres'))} away, an adult always there.`,
+  SAFETY_WATER_AT_HAND: () => 'Bucket of water and a shovel beside the fire before it is lit.',
+  SAFETY_FIRE_PAN: () => 'Not on grass: put a fire pan with legs under the coals.',
+  SAFETY_SNOW_MELTS: () => 'Coals on snow drown: put a fire pan or table under them.',
+  SAFETY_BURNS: (values, _about, say) =>
+    `A burn: cool running water for ${say.minutes(num(values, 'minutes'))}, no ice, no butter; ` +
+    "any child's burn, or one on face, hands or groin, goes to a doctor.",
+  SAFETY_ASH: () =>
+    'Ash: drown, stir, drown, feel. Never bury coals. Into a lidded metal can, and live for days.',
+  SAFETY_TREATED_WOOD: () => 'Never painted, treated or railway wood, and no wet river stones.',
+  SAFETY_WASH_HANDS: (values, _about, say) =>
+    `Soap and water, ${say.count(num(values, 'seconds'))} seconds, before food and after meat, ` +
+    'egg, flour and ash. Sanitiser does not take allergens off.',
+  SAFETY_ILL_HANDS: (values, _about, say) =>
+    `Sick in the last ${say.count(num(values, 'hours'))} hours: hands off the food.`,
+  SAFETY_TREAT_WATER: (values, _about, say) =>
+    `Water from the wild: a rolling boil for ${say.minutes(num(values, 'boilMinutes'))} before ` +
+    'it is drunk or used uncooked.',
+  SAFETY_HIGH_RISK: (values, _about, say) =>
+    `${say.count(num(values, 'people'))} children or people over 65 eat: keep to the cores on ` +
+    'the cards, no raw egg, dough or sprouts.',
+  SAFETY_PROBE: (values, _about, say) =>
+    `Probe the coldest point: ${say.degrees(num(values, 'coreKelvin'))} for ` +
+    `${FOODS[String(values.food)] ?? String(values.food)}` +
+    `${num(values, 'restMinutes') > 0 ? `, then rest ${say.minutes(num(values, 'restMinutes'))}` : ''}.`,
+  SAFETY_KIDNEY_BEANS: (values, _about, say) =>
+    `Dry beans of this sort are poison half cooked: soak ` +
+    `${say.minutes(num(values, 'soakMinutes'))}, throw that water away, boil hard for ` +
+    `${say.minutes(num(values, 'boilMinutes'))} in fresh water, only then simmer.`,
+  SAFETY_RAW_FLOUR: () => 'Flour is raw: no tasting, and wash hands and table after it.',
+  SAFETY_HONEY: () => 'Honey, baked or not, is never for a child under one year.',
+  SAFETY_RICE: () => 'Rice: eat it hot, chill within an hour, eat within a day, re-heat once.',
+  SAFETY_GARLIC_OIL: () => 'Garlic in oil: make it fresh, keep it cold, never keep it warm.',
+  SAFETY_KEEP_COLD: (values, _about, say) =>
+    `Keep it at ${say.degrees(num(values, 'coldKelvin'))} or below until it is served.`,
+  SAFETY_EGG_NOT_COOKED: () => 'Egg that is not cooked here: boiled or pasteurised only.',
+  SAFETY_CHECK_LABEL: (values) =>
+    `Read the label of ${values.ingredient}: it may hold ${values.allergen}. Until then it counts ` +
+    'as in the dish.',
+  SAFETY_KEPT_APART: (values) =>
+    `${values.free === '' ? 'Kept apart' : `Kept free of ${values.free}`}: own oven, lid lifter ` +
+    'and spoon, clean hands, mixed first and served first.',
+  SAFETY_NO_OVEN_KEPT_APART: () =>
+    'No oven of this camp is kept for this dish alone, and seasoned iron can not be washed clean ' +
+    'of an allergen: keep one for it.',
+  SAFETY_NOT_FREE: (values) => `It holds ${values.found}: say so at the line.`,
+  SAFETY_UNFIT: (values, about, say) =>
+    `Not for ${values.who}: ${about.dish === undefined ? 'this dish' : say.dish(about.dish)} ` +
+    `(${values.because}).`,
+  SAFETY_NOTHING_TO_EAT: (values) => `Nothing on this menu is safe for ${values.who}: add a dish.`,
+};

@@ -1,0 +1,85 @@
+// Which cautions belong on a dish's card? Danger first.
+
+import type { Camp } from '../camp/camp.ts';
+import type { Formula } from '../formula/formula.ts';
+import type { MenuDish } from '../menu/menu.ts';
+import { allergensIn, labelsToCheck } from '../menu/needs.ts';
+import type { Recipe } from '../menu/recipe.ts';
+import { type Notice, type NoticeLevel, type NoticeValues, notice } from '../notice/notice.ts';
+import { fromFahrenheit } from '../quantity/unit.ts';
+import type { SafeCore } from './care.ts';
+import type { SafetyCode } from './codes.ts';
+import { needsFullBoil } from './full-boil.ts';
+import { freeFromOf, watchedIn } from './kept-apart.ts';
+import { byDanger } from './order.ts';
+
+export interface CautionsAsked {
+  readonly dish: MenuDish;
+  readonly recipe: Recipe;
+  readonly formula: Formula;
+  readonly camp: Camp;
+  readonly least: SafeCore | undefined;
+}
+
+/** Cautions of one dish, danger first. */
+export function dishCautions(asked: CautionsAsked): readonly Notice[] {
+  const about = { dish: asked.dish.id, recipe: asked.recipe.id };
+  return [...apartCautions(asked), ...foodCautions(asked)]
+    .map((each) => ({ ...each, about: { ...about, ...each.about } }))
+    .sort(byDanger);
+}
+
+function apartCautions(asked: CautionsAsked): readonly Notice[] {
+  const { dish, recipe, camp } = asked;
+  const watched = watchedIn(camp);
+  const labels = labelsToCheck(recipe)
+    .filter((label) => watched.includes(label.allergen))
+    .map(({ ingredient, allergen }) =>
+      notice('SAFETY_CHECK_LABEL', 'danger', { ingredient }, { allergen, ingredient }),
+    );
+  if (!dish.freeFrom) return labels;
+  const kept = freeFromOf({ dish, recipe, camp });
+  const inIt = allergensIn(recipe).filter((each) => watched.includes(each));
+  const isOvenKept = camp.ovens.some((oven) =>
+    kept.every((each) => oven.keptFreeOf.includes(each)),
+  );
+  const needsOven = recipe.method !== 'none';
+  return [
+    ...labels,
+    said('SAFETY_KEPT_APART', 'danger', { free: kept.join(', ') }),
+    ...(inIt.length > 0 ? [said('SAFETY_NOT_FREE', 'note', { found: inIt.join(', ') })] : []),
+    ...(needsOven && !isOvenKept
+      ? [said('SAFETY_NO_OVEN_KEPT_APART', 'danger', { free: kept.join(', ') })]
+      : []),
+  ];
+}
+
+function foodCautions(asked: CautionsAsked): readonly Notice[] {
+  const { recipe, formula, camp, least } = asked;
+  const has = (words: RegExp) =>
+    formula.lines.some((line) => words.test(line.ingredient.name.toLowerCase()));
+  const hasPart = (...parts: readonly string[]) =>
+    formula.lines.some((line) => parts.includes(line.ingredient.part));
+  const isCold = recipe.method === 'none';
+  const children = camp.mouths.some((group) => group.appetite === 'child');
+  const cautions: (Notice | false)[] = [
+    least !== undefined &&
+      said('SAFETY_PROBE', 'danger', {
+        coreKelvin: least.core,
+        restMinutes: least.rest,
+        food: least.food,
+      }),
+    needsFullBoil(formula) &&
+      said('SAFETY_KIDNEY_BEANS', 'danger', { soakMinutes: 300, boilMinutes: 30 }),
+    has(/\bhoney\b/) && said('SAFETY_HONEY', children ? 'danger' : 'note'),
+    isCold && hasPart('egg') && said('SAFETY_EGG_NOT_COOKED', 'danger'),
+    isCold && has(/\bgarlic\b/) && hasPart('fat') && said('SAFETY_GARLIC_OIL', 'note'),
+    isCold && said('SAFETY_KEEP_COLD', 'note', { coldKelvin: fromFahrenheit(40) }),
+    has(/\brice\b/) && hasPart('grain') && said('SAFETY_RICE', 'note'),
+    hasPart('flour', 'meal') && said('SAFETY_RAW_FLOUR', 'note'),
+  ];
+  return cautions.filter((each): each is Notice => each !== false);
+}
+
+const said = (code: SafetyCode, level: NoticeLevel, values: NoticeValues = {}): Notice =>
+  notice(code, level, {}, values);

@@ -1,0 +1,66 @@
+// The limits of one dish, and the cautions that stand on its card.
+
+import type { Camp } from '../camp/camp.ts';
+import type { Formula } from '../formula/formula.ts';
+import type { MenuDish } from '../menu/menu.ts';
+import type { Recipe } from '../menu/recipe.ts';
+import { fromFahrenheit, type Minutes, minutes } from '../quantity/unit.ts';
+import type { DishSafety } from './care.ts';
+import { dishCautions } from './dish-cautions.ts';
+import { FULL_BOIL, needsFullBoil } from './full-boil.ts';
+import { freeFromOf } from './kept-apart.ts';
+import { safeCoreFor } from './safe-core.ts';
+
+/** Stricter of two authorities (foodsafety-chart 140 F, food-code-3-501 135 F). */
+export const HOT_HOLD = fromFahrenheit(140);
+/** Stricter of two authorities (foodsafety-chart 40 F, food-code-3-501 41 F). */
+export const COLD_HOLD = fromFahrenheit(40);
+
+/**
+ * Least core, holds, the time it may stand out, and what must be minded.
+ *
+ * @source foodsafety-chart, food-code-3-401, fsis-two-hours, fda-bad-bug-book
+ */
+export function dishSafety(asked: {
+  readonly dish: MenuDish;
+  readonly recipe: Recipe;
+  readonly formula: Formula;
+  readonly camp: Camp;
+}): DishSafety {
+  const { dish, recipe, formula, camp } = asked;
+  const least = safeCoreFor(recipe, formula);
+  return {
+    dish: dish.id,
+    ...(least === undefined ? {} : { least }),
+    hotHold: HOT_HOLD,
+    coldHold: COLD_HOLD,
+    outLimit: outLimitFor({ dish, recipe, camp }),
+    ...(needsFullBoil(formula) ? { fullBoil: FULL_BOIL } : {}),
+    freeFrom: freeFromOf({ dish, recipe, camp }),
+    cautions: dishCautions({ ...asked, least }),
+  };
+}
+
+const BREADS = ['yeast-bread', 'quick-bread', 'biscuit', 'corn-bread'];
+const HOT_AIR = fromFahrenheit(90);
+
+/**
+ * Two hours out of hot and cold, one hour above 90 F (fsis-two-hours). Plain baked bread is dry
+ * enough to stand a day: common practice, no source.
+ */
+export function outLimitFor(asked: {
+  readonly dish: MenuDish;
+  readonly recipe: Recipe;
+  readonly camp: Camp;
+}): Minutes {
+  const { dish, recipe, camp } = asked;
+  if (BREADS.includes(recipe.kind)) return minutes(24 * 60);
+  return minutes(warmestNear(camp, dish.serveAt) > HOT_AIR ? 60 : 120);
+}
+
+/** Warmest air of the forecast from three hours before serving to two after. */
+function warmestNear(camp: Camp, serveAt: number): number {
+  const near = camp.weather.filter((hour) => serveAt - 180 <= hour.at && hour.at <= serveAt + 120);
+  const asked = near.length > 0 ? near : camp.weather;
+  return Math.max(...asked.map((hour) => hour.air));
+}

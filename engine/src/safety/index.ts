@@ -1,0 +1,16 @@
+// What safety/ offers.
+
+export { campSafety } from './camp-safety.ts';
+export type { CampSafety, DishSafety, SafeCore } from './care.ts';
+export { type SafetyCode, safetyCodes } from './codes.ts';
+export { COLD_HOLD, dishSafety, HOT_HOLD } from './dish-safety.ts';
+export {
+  type CoreReading,
+  holdMinutesFor,
+  type Lethality,
+  type LethalityModel,
+  lethalityOf,
+  lethalRate,
+  SALMONELLA_PATTY,
+} from './lethality.ts';
+export { bleachDose, bleachStrength, boilMinutes, SANITISING_PPM } from './water.ts';

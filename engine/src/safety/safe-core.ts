@@ -1,0 +1,70 @@
+// How hot must its middle get for health? Stricter of consumer chart and professional code.
+// Figures: data/safety-cores.json.
+
+import table from '../../data/safety-cores.json' with { type: 'json' };
+import type { Formula, FormulaLine } from '../formula/formula.ts';
+import type { Recipe } from '../menu/recipe.ts';
+import { fromFahrenheit, minutes } from '../quantity/unit.ts';
+import type { SafeCore } from './care.ts';
+
+export type FoodClass =
+  | 'ground-meat'
+  | 'poultry'
+  | 'whole-meat'
+  | 'ham'
+  | 'egg-dish'
+  | 'casserole'
+  | 'leftover'
+  | 'fish';
+
+/** The row of one class of food. */
+export function safeCoreOf(food: FoodClass): SafeCore {
+  const row = table.rows.find((candidate) => candidate.id === food);
+  if (row === undefined) throw new RangeError(`no safe core for ${food}`);
+  return {
+    core: fromFahrenheit(row.fahrenheit),
+    rest: minutes(row.restMinutes),
+    food,
+    source: 'foodsafety-chart',
+  };
+}
+
+/** Hottest of all that apply; undefined where no meat, egg or re-heating is in it. */
+export function safeCoreFor(recipe: Recipe, formula: Formula): SafeCore | undefined {
+  const classes = classesOf(recipe, formula);
+  if (classes.length === 0) return undefined;
+  return classes.map(safeCoreOf).reduce((a, b) => (b.core > a.core ? b : a));
+}
+
+/** Classes of food that are in the dish as it is cooked. */
+export function classesOf(recipe: Recipe, formula: Formula): readonly FoodClass[] {
+  if (recipe.method === 'none') return [];
+  const found = new Set<FoodClass>();
+  for (const line of formula.lines) {
+    const food = classOfLine(line);
+    if (food !== undefined) found.add(food);
+  }
+  const isMixed = recipe.kind === 'stew' || recipe.kind === 'braise' || recipe.kind === 'beans';
+  if (isMixed && [...found].some((food) => food !== 'egg-dish')) found.add('casserole');
+  if (recipe.target.isCold || formula.lines.some(isCookedBefore)) found.add('leftover');
+  return [...found];
+}
+
+const isCookedBefore = (line: FormulaLine) =>
+  /\b(cooked|leftover|left-over)\b/i.test(line.ingredient.name) &&
+  !/\buncooked\b/i.test(line.ingredient.name);
+
+function classOfLine(line: FormulaLine): FoodClass | undefined {
+  const { name, part, allergens } = line.ingredient;
+  const words = name.toLowerCase();
+  if (STOCK.test(words)) return undefined;
+  if (part === 'poultry' || /\b(chicken|turkey|duck|goose|quail)\b/.test(words)) return 'poultry';
+  if (part === 'egg') return 'egg-dish';
+  if (allergens.includes('fish') && part === 'meat') return 'fish';
+  if (part !== 'meat') return undefined;
+  if (/\bham\b/.test(words)) return 'ham';
+  return GROUND.test(words) ? 'ground-meat' : 'whole-meat';
+}
+
+const STOCK = /\b(stock|broth|bouillon|gravy|gelatine|lard|dripping)\b/;
+const GROUND = /\b(ground|mince|minced|sausages?|burger|patty|patties|meatballs?|tenderi[sz]ed)\b/;
