@@ -1,0 +1,50 @@
+// How good is a plan? Nothing broken, then nothing late, then little waiting, a late first batch
+// and few hand-overs. The prices are stated here and nowhere else.
+
+import type { Plan, Problem } from './problem.ts';
+
+const BROKEN = 1_000_000;
+const LEFT = 20_000;
+/** A minute earlier that the first batch is made. */
+const FIRST_BATCH = 2;
+const BATCH = 5;
+const HAND_OVER = 3;
+
+/** Price of a plan; less is better. */
+export function costOf(problem: Problem, plan: Plan): number {
+  const late = plan.lateBy.reduce(
+    (sum, minutes, group) => sum + minutes * problem.groups[group]!.latePrice,
+    0,
+  );
+  const waits = problem.prices.reduce((sum, each) => {
+    const from = plan.starts[each.from];
+    const to = plan.starts[each.to];
+    return from === undefined || to === undefined ? sum : sum + each.price * (to - from);
+  }, 0);
+  return (
+    BROKEN * plan.broken.length +
+    LEFT * plan.left.length +
+    late +
+    waits +
+    batchPrice(problem, plan) +
+    HAND_OVER * handOvers(problem, plan)
+  );
+}
+
+function batchPrice(problem: Problem, plan: Plan): number {
+  if (plan.batches.length === 0) return 0;
+  const first = Math.min(...plan.batches.map((batch) => batch.start));
+  return FIRST_BATCH * (problem.to - first) + BATCH * plan.batches.length;
+}
+
+function handOvers(problem: Problem, plan: Plan): number {
+  const byTeam = new Map<string, Set<number>>();
+  problem.tasks.forEach((task, index) => {
+    const unit = plan.crews[index]?.[0];
+    if (task.team === undefined || unit === undefined) return;
+    byTeam.set(task.team, (byTeam.get(task.team) ?? new Set()).add(unit));
+  });
+  let count = 0;
+  for (const units of byTeam.values()) count += units.size - 1;
+  return count;
+}

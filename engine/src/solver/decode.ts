@@ -1,0 +1,128 @@
+// Where does each task go, if groups are placed one after the other in this order? Backwards: every
+// task as late as it can be. A group that can't be in time is tried later and later, then forced.
+// Weakness: greedy; a failure here proves nothing (temporal.ts alone proves).
+
+import { NOWHERE } from './board.ts';
+import { groupBounds, isOpen, settle } from './bounds.ts';
+import { type Draft, newDraft, planFrom, unplace } from './draft.ts';
+import { forceGroup } from './force.ts';
+import { type GroupNet, groupNets } from './net.ts';
+import { type PlaceWish, placeGroup, seatsOf, stand } from './place.ts';
+import type { Batch, Plan, Problem } from './problem.ts';
+import { markBatches } from './supply.ts';
+
+export interface DecodeWish {
+  /** Indices of all groups. */
+  readonly order: readonly number[];
+  /** Pull the group this much earlier than it could be [min]; by group. */
+  readonly offsets: readonly number[];
+}
+
+export interface Decoded {
+  readonly plan: Plan;
+  /** Groups that came out late or had to be forced: worth placing sooner. */
+  readonly squeaky: readonly number[];
+}
+
+/** A plan for this order; always one, with what is late or broken declared. */
+export function decode(
+  problem: Problem,
+  wish: DecodeWish,
+  nets: readonly GroupNet[] = groupNets(problem),
+): Decoded {
+  const draft = newDraft(problem, nets);
+  const squeaky: number[] = [];
+  for (const group of wish.order) {
+    if (problem.groups[group]!.towards === 'early') continue;
+    if (!placeInTime(draft, group, wish.offsets[group] ?? 0)) squeaky.push(group);
+  }
+  for (const group of wish.order) {
+    if (problem.groups[group]!.towards === 'early') placeSoon(draft, group);
+  }
+  return { plan: planFrom(draft), squeaky };
+}
+
+/** Minutes late that are tried in turn; the gap before the first that fits is then searched. */
+const LATENESS_TRIED = [0, 1, 2, 3, 5, 7, 10, 15, 20, 30, 45, 60, 90, 120, 180, 240, 360, 600];
+
+/** False if it came out late, was forced or was left. */
+function placeInTime(draft: Draft, group: number, offset: number): boolean {
+  const least = leastLateness(draft, group);
+  const before = draft.batches;
+  const isLeftRatherThanLate = draft.problem.groups[group]!.mayBeLeft;
+  let failed = least - 1;
+  for (const more of isLeftRatherThanLate ? [0] : LATENESS_TRIED) {
+    const late = least + more;
+    if (placeGroup(draft, group, { late, offset })) {
+      draft.lateBy[group] = narrow(draft, group, { failed, late, offset, before });
+      return draft.lateBy[group] === 0;
+    }
+    failed = late;
+  }
+  if (isLeftRatherThanLate) draft.left.push(group);
+  else forceGroup(draft, group, least);
+  return false;
+}
+
+/** Least lateness that lags, releases and what is already placed leave open. */
+function leastLateness(draft: Draft, group: number): number {
+  const net = draft.nets[group]!;
+  const caps = new Float64Array(net.members.length).fill(Number.POSITIVE_INFINITY);
+  const bounds = groupBounds(draft.problem, net, draft.starts, { late: undefined, caps });
+  let late = 0;
+  net.members.forEach((index, local) => {
+    const due = draft.problem.tasks[index]!.due;
+    if (due !== undefined) late = Math.max(late, bounds.soonest[local]! - due);
+  });
+  return late;
+}
+
+/** Looks for less between the last failure and what fitted; lateness is not monotone. */
+function narrow(
+  draft: Draft,
+  group: number,
+  found: PlaceWish & { readonly failed: number; readonly before: readonly Batch[] },
+): number {
+  const gap = found.late - found.failed - 1;
+  if (gap < 1) return found.late;
+  const step = Math.ceil(gap / 15);
+  takeBack(draft, group, found.before);
+  for (let late = found.failed + 1; late < found.late; late += step) {
+    if (placeGroup(draft, group, { late, offset: found.offset })) return late;
+  }
+  placeGroup(draft, group, found);
+  return found.late;
+}
+
+/** The draft as it was before the group was placed. */
+function takeBack(draft: Draft, group: number, before: readonly Batch[]): void {
+  unplace(draft, group);
+  markBatches(draft.board, draft.batches, -1);
+  markBatches(draft.board, before, 1);
+  draft.batches = before;
+}
+
+/** Forward: as soon as what it waits for is done. */
+function placeSoon(draft: Draft, group: number): void {
+  const net = draft.nets[group]!;
+  const caps = new Float64Array(net.members.length).fill(Number.POSITIVE_INFINITY);
+  const bounds = groupBounds(draft.problem, net, draft.starts, { late: 0, caps });
+  const order = net.members
+    .map((_, local) => local)
+    .sort((a, b) => bounds.soonest[a]! - bounds.soonest[b]! || a - b);
+  for (const local of isOpen(bounds) ? order : []) {
+    const index = net.members[local]!;
+    const task = draft.problem.tasks[index]!;
+    const seats = seatsOf(draft, index, task);
+    const room = { floor: bounds.soonest[local]!, ceiling: bounds.latest[local]! };
+    const start = draft.board.soonestFit(task, seats, room);
+    if (start === NOWHERE) break;
+    const crew = draft.board.crewAt(task, seats, start) ?? [];
+    stand(draft, net, index, { start, crew });
+    settle(net, bounds, local, start);
+  }
+  if (net.members.every((index) => draft.starts[index] !== undefined)) return;
+  unplace(draft, group);
+  if (draft.problem.groups[group]!.mayBeLeft) draft.left.push(group);
+  else forceGroup(draft, group, 0);
+}

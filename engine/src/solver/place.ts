@@ -1,0 +1,222 @@
+// Can this group be placed, this late, beside what already stands? Backwards, task by task, each
+// as late as there is room; on a broken lag the binding task is pulled earlier and all is redone.
+
+import { NOWHERE } from './board.ts';
+import { type Bounds, groupBounds, isOpen, settle } from './bounds.ts';
+import { type Draft, unplace } from './draft.ts';
+import type { GroupNet } from './net.ts';
+import type { Hold, Seat, Task } from './problem.ts';
+import { markBatches, supplyStores } from './supply.ts';
+
+export interface PlaceWish {
+  readonly late: number;
+  /** Every task this much earlier than it could be, where there is room. */
+  readonly offset: number;
+}
+
+/** A task (local index) that must start earlier for another to fit, and by how much. */
+interface Pull {
+  readonly local: number;
+  readonly by: number;
+}
+
+type Attempt = 'placed' | 'stuck' | Pull;
+
+const PULLS_MOST = 60;
+/** What is short of supply is pulled this much at a time [min]; tuned for speed, not for truth. */
+const SHORT_PULL = 3;
+
+/** True when the group stands, stores supplied; false leaves the draft as it was. */
+export function placeGroup(draft: Draft, group: number, wish: PlaceWish): boolean {
+  const net = draft.nets[group]!;
+  const caps = new Float64Array(net.members.length).fill(Number.POSITIVE_INFINITY);
+  for (let pulls = 0; pulls <= PULLS_MOST; pulls += 1) {
+    const bounds = groupBounds(draft.problem, net, draft.starts, { late: wish.late, caps });
+    if (!isOpen(bounds)) return false;
+    const attempt = attemptGroup(draft, net, bounds, wish.offset);
+    const outcome = attempt === 'placed' ? resupply(draft, net) : attempt;
+    if (outcome === 'placed') return true;
+    const pulled = outcome === 'stuck' ? undefined : draft.starts[net.members[outcome.local]!];
+    unplace(draft, group);
+    if (outcome === 'stuck' || pulled === undefined) return false;
+    caps[outcome.local] = pulled - outcome.by;
+  }
+  return false;
+}
+
+function attemptGroup(draft: Draft, net: GroupNet, bounds: Bounds, offset: number): Attempt {
+  const floors = Float64Array.from(bounds.soonest);
+  holdBack(draft, net, bounds, offset);
+  const order = net.members
+    .map((_, local) => local)
+    .sort((a, b) => bounds.latest[b]! - bounds.latest[a]! || b - a);
+  for (const local of order) {
+    const outcome = attemptTask(draft, net, { bounds, local, floor: floors[local]! });
+    if (outcome !== 'placed') return outcome;
+  }
+  return 'placed';
+}
+
+function holdBack(draft: Draft, net: GroupNet, bounds: Bounds, offset: number): void {
+  if (offset === 0) return;
+  net.members.forEach((index, local) => {
+    const task = draft.problem.tasks[index]!;
+    if (task.due !== undefined || task.fixed !== undefined) return;
+    bounds.latest[local] = Math.max(bounds.soonest[local]!, bounds.latest[local]! - offset);
+  });
+}
+
+function attemptTask(
+  draft: Draft,
+  net: GroupNet,
+  at: { readonly bounds: Bounds; readonly local: number; readonly floor: number },
+): Attempt {
+  const { bounds, local, floor } = at;
+  const index = net.members[local]!;
+  const task = draft.problem.tasks[index]!;
+  const crew = seatsOf(draft, index, task);
+  let ceiling = bounds.latest[local]!;
+  while (ceiling >= floor) {
+    const start = draft.board.latestFit(task, crew, { floor, ceiling });
+    if (start === NOWHERE) return 'stuck';
+    const blocked = firstBlocked(draft, net, index, start);
+    if (blocked === undefined) return standOrPull(draft, net, at, start);
+    if ('pull' in blocked) return blocked.pull;
+    ceiling = Math.min(blocked.ceiling, start - 1);
+  }
+  return 'stuck';
+}
+
+/** The task stands if it is late enough for what is placed; else what binds it is pulled. */
+function standOrPull(
+  draft: Draft,
+  net: GroupNet,
+  at: { readonly bounds: Bounds; readonly local: number },
+  start: number,
+): Attempt {
+  const { bounds, local } = at;
+  const short = bounds.soonest[local]! - start;
+  if (short <= 0) {
+    const index = net.members[local]!;
+    const task = draft.problem.tasks[index]!;
+    const crew = draft.board.crewAt(task, seatsOf(draft, index, task), start) ?? [];
+    stand(draft, net, index, { start, crew });
+    settle(net, bounds, local, start);
+    return 'placed';
+  }
+  const binding = bindingTask(draft, net, local, bounds.soonest[local]!);
+  return binding === undefined ? 'stuck' : { local: binding, by: short };
+}
+
+/** Writes a task and the holds that are then whole into the draft. */
+export function stand(
+  draft: Draft,
+  net: GroupNet,
+  index: number,
+  where: { readonly start: number; readonly crew: readonly number[] },
+): void {
+  draft.starts[index] = where.start;
+  draft.crews[index] = where.crew;
+  draft.board.mark(draft.problem.tasks[index]!, where.crew, where.start, 1);
+  for (const hold of net.holds) {
+    if (hold.first === index || hold.last === index) markHold(draft, hold, 1);
+  }
+}
+
+/** Marks a hold whose two ends stand; nothing else. */
+export function markHold(draft: Draft, hold: Hold, sign: 1 | -1): void {
+  const from = draft.starts[hold.first];
+  const to = draft.starts[hold.last];
+  if (from === undefined || to === undefined) return;
+  const end = to + draft.problem.tasks[hold.last]!.minutes;
+  draft.board.markPool(hold.pool, from, end, sign);
+}
+
+export function seatsOf(draft: Draft, index: number, task: Task): readonly Seat[] {
+  const partners = draft.problem.tasks;
+  const named = task.sameAs === undefined ? undefined : draft.crews[task.sameAs]?.[0];
+  const unit = named ?? draft.followers.get(index)?.map((each) => draft.crews[each]?.[0])[0];
+  if (unit === undefined || partners[index]!.seats.length === 0) return task.seats;
+  return [[unit], ...task.seats.slice(1)];
+}
+
+function bindingTask(
+  draft: Draft,
+  net: GroupNet,
+  local: number,
+  soonest: number,
+): number | undefined {
+  const count = net.members.length;
+  for (let other = 0; other < count; other += 1) {
+    const start = draft.starts[net.members[other]!];
+    if (start === undefined || other === local) continue;
+    if (start + net.paths[other * count + local]! === soonest) return other;
+  }
+  return undefined;
+}
+
+type Blocked = { readonly ceiling: number } | { readonly pull: Pull } | undefined;
+
+function firstBlocked(draft: Draft, net: GroupNet, index: number, start: number): Blocked {
+  for (const hold of net.holds) {
+    if (hold.first !== index && hold.last !== index) continue;
+    const blocked = blockedHold(draft, net, hold, { index, start });
+    if (blocked !== undefined) return blocked;
+  }
+  return undefined;
+}
+
+function blockedHold(
+  draft: Draft,
+  net: GroupNet,
+  hold: Hold,
+  at: { readonly index: number; readonly start: number },
+): Blocked {
+  const lastMinutes = draft.problem.tasks[hold.last]!.minutes;
+  const last = at.index === hold.last ? at.start : draft.starts[hold.last];
+  const first = at.index === hold.first ? at.start : draft.starts[hold.first];
+  if (last === undefined) return undefined;
+  const from = first ?? last - leastHeld(net, hold);
+  const block = draft.board.poolBlock(hold.pool, from, last + lastMinutes);
+  if (block === undefined) return undefined;
+  const blockStart = draft.board.blockStart(hold.pool, block);
+  if (at.index === hold.last) return { ceiling: blockStart - lastMinutes };
+  const local = net.localOf.get(hold.last);
+  if (local === undefined) return { ceiling: Number.NEGATIVE_INFINITY };
+  return { pull: { local, by: Math.max(1, last + lastMinutes - blockStart) } };
+}
+
+function leastHeld(net: GroupNet, hold: Hold): number {
+  const first = net.localOf.get(hold.first);
+  const last = net.localOf.get(hold.last);
+  if (first === undefined || last === undefined) return 0;
+  return Math.max(0, net.paths[first * net.members.length + last]!);
+}
+
+/** All stores again with this group's uses; old batches come back if it can't be done. */
+function resupply(draft: Draft, net: GroupNet): Attempt {
+  if (draft.problem.stores.length === 0) return 'placed';
+  markBatches(draft.board, draft.batches, -1);
+  const supply = supplyStores(draft.board, draft.starts);
+  if ('batches' in supply) {
+    draft.batches = supply.batches;
+    return 'placed';
+  }
+  markBatches(draft.board, draft.batches, 1);
+  const local = net.localOf.get(supply.shortOf) ?? lastUseBefore(draft, net, supply.shortOf);
+  return local === undefined ? 'stuck' : { local, by: SHORT_PULL };
+}
+
+/** The group's own use that competes with the task that went short. */
+function lastUseBefore(draft: Draft, net: GroupNet, task: number): number | undefined {
+  const limit = draft.starts[task] ?? Number.POSITIVE_INFINITY;
+  let best: { local: number; at: number } | undefined;
+  for (const use of draft.problem.stores.flatMap((store) => store.uses)) {
+    const local = net.localOf.get(use.task);
+    const at = draft.starts[use.task];
+    if (local === undefined || at === undefined) continue;
+    const isNearer = best === undefined || Math.abs(at - limit) < Math.abs(best.at - limit);
+    if (isNearer) best = { local, at };
+  }
+  return best?.local;
+}
