@@ -1,0 +1,54 @@
+// Leavening at a height: the same gas needs more room in thinner air.
+// One law, 1 − P/P0, meets the extension tables for cakes within their own rounding and the wheat
+// committee's "half a teaspoon less yeast in a tablespoon" (a sixth, 16.8 % at 5,000 ft).
+
+import { pressureAtElevation } from '../camp/air.ts';
+import type { Ingredient } from '../menu/recipe.ts';
+import { grams, type Metres, type Ratio, ratio } from '../quantity/unit.ts';
+import type { WeighedIngredient } from './dough.ts';
+import type { FormulaChange } from './formula.ts';
+
+const SEA_LEVEL_PASCALS = 101325; // ISO 2533:1975
+/** Below 3,000 ft extension services change nothing (uwAltitude). */
+export const NO_CUT_BELOW_METRES = 914;
+/** Published adjustments end at 10,000 ft (purdyAltitude). */
+export const HIGHEST_PUBLISHED_METRES = 3048;
+
+/**
+ * Part of the leavening that is left out for equal gas volume; 0 below 3,000 ft.
+ *
+ * @param elevation  height above sea level            [m]   … 3048 published, law holds above
+ * @source           ussa1976 (grade A) with equal gas volume (derived)
+ * @example          1524 m → 0.168
+ */
+export function leaveningCutAt(elevation: Metres): Ratio {
+  if (elevation < NO_CUT_BELOW_METRES) return ratio(0);
+  return ratio(1 - pressureRatioAt(elevation));
+}
+
+/** Air pressure here over that at sea level; never above 1, so that a dry sea bed adds nothing. */
+export const pressureRatioAt = (elevation: Metres): number =>
+  Math.min(1, pressureAtElevation(elevation) / SEA_LEVEL_PASCALS);
+
+/** Does the writer say that this amount is already cut for height? */
+export const isTrimmed = (ingredient: Ingredient) =>
+  /trimmed for height|about a quarter less/i.test(ingredient.note ?? '');
+
+export const isLeavening = (ingredient: Ingredient) =>
+  ingredient.part === 'powder' || ingredient.part === 'soda' || ingredient.part === 'yeast';
+
+/** The line as it is to be weighed here, and the change if there is one. */
+export function cutForHeight(
+  line: WeighedIngredient,
+  elevation: Metres,
+): { readonly line: WeighedIngredient; readonly change?: FormulaChange } {
+  const cut = leaveningCutAt(elevation);
+  if (cut === 0 || !isLeavening(line.ingredient) || isTrimmed(line.ingredient)) return { line };
+  const now = grams(line.grams * (1 - cut));
+  const source = line.ingredient.part === 'yeast' ? 'coloradoWheat' : 'uwAltitude';
+  const { name } = line.ingredient;
+  return {
+    line: { ...line, grams: now },
+    change: { ingredient: name, was: line.grams, now, reason: 'height', source },
+  };
+}

@@ -1,0 +1,76 @@
+// The conductor of this stage: a recipe as a formula for one batch, at one place.
+
+import { measureOf } from '../larder/measure.ts';
+import type { MenuDish } from '../menu/menu.ts';
+import { foodOf } from '../menu/needs.ts';
+import { shareOfRecipe } from '../menu/pieces.ts';
+import type { Recipe } from '../menu/recipe.ts';
+import { grams, type Kelvin, type Metres } from '../quantity/unit.ts';
+import { flourIn, handlingFor, isDough, percentagesOf, type WeighedIngredient } from './dough.ts';
+import type { Formula, FormulaLine } from './formula.ts';
+import { formulaNotices } from './formula-notices.ts';
+import { cutForHeight } from './height.ts';
+import { doughTemperature, riseFor } from './rise.ts';
+
+export interface FormulaWish {
+  readonly dish: MenuDish;
+  readonly recipe: Recipe;
+  /** Recipe amounts times this. */
+  readonly factor: number;
+  readonly elevation: Metres;
+  readonly air: Kelvin;
+  /** Temperature of the box that the dough rises in, if there is one. */
+  readonly boxTemperature?: Kelvin;
+}
+
+/**
+ * The batch of one dish in grams and household measures, with baker's percentages.
+ *
+ * Scaling multiplies every line alike, so percentages do not depend on it; only height changes
+ * lines one by one, and then the old amount stands beside the new.
+ *
+ * @notice FORMULA_* — see codes.ts
+ * @source bakersPercent (grade B); height by height.ts; rise by rise.ts
+ */
+export function formulaFor(wish: FormulaWish): Formula {
+  const { dish, recipe, elevation } = wish;
+  const cuts = scaledLines(wish).map((line) => cutForHeight(line, elevation));
+  const lines = cuts.map((cut) => cut.line);
+  const flour = flourIn(lines);
+  const percentages = percentagesOf(lines);
+  const dough = doughTemperature(wish.air, wish.boxTemperature);
+  const rise = recipe.kind === 'yeast-bread' ? riseFor(lines, { dough, elevation }) : undefined;
+  return {
+    dish: dish.id,
+    recipe: recipe.id,
+    lines: lines.map((line) => formulaLine(line, flour)),
+    flour,
+    batch: grams(lines.reduce((sum, line) => sum + line.grams, 0)),
+    ...(percentages === undefined
+      ? {}
+      : { percentages, handling: handlingFor(percentages.hydration) }),
+    changes: cuts.flatMap((cut) => (cut.change === undefined ? [] : [cut.change])),
+    ...(rise === undefined ? {} : { rise }),
+    notices: formulaNotices(wish, { lines, percentages, dough }),
+  };
+}
+
+/** Every line of the recipe times the factor and the dish's share of the dough; nothing else. */
+export function scaledLines(wish: Pick<FormulaWish, 'dish' | 'recipe' | 'factor'>) {
+  const times = wish.factor * shareOfRecipe(wish.recipe, wish.dish);
+  return wish.recipe.ingredients.map(
+    (ingredient): WeighedIngredient => ({ ingredient, grams: grams(ingredient.grams * times) }),
+  );
+}
+
+function formulaLine(line: WeighedIngredient, flour: number): FormulaLine {
+  const food = foodOf(line.ingredient);
+  const measure = food === undefined ? undefined : measureOf(food, line.grams);
+  const isCounted = 0 < flour && isDough(line.ingredient);
+  return {
+    ingredient: line.ingredient,
+    grams: line.grams,
+    ...(measure === undefined ? {} : { measure }),
+    ...(isCounted ? { bakersPercent: (100 * line.grams) / flour } : {}),
+  };
+}

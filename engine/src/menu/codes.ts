@@ -1,0 +1,141 @@
+// What menu/ has to say: portions, fit, and menus that can't be carried out.
+
+import type { CodeList } from '../notice/notice.ts';
+
+export const menuCodes = {
+  MENU_RECIPE_MISSING: {
+    kind: 'refusal',
+    when: 'A dish names a recipe that is not in the camp.',
+    next: 'Add the recipe, or choose one that is there.',
+  },
+  MENU_RECIPE_EMPTY: {
+    kind: 'refusal',
+    when: 'A recipe has no ingredients, or makes no portions.',
+    next: 'Give at least one ingredient with its grams, and how many portions it makes.',
+  },
+  MENU_AMOUNT_IMPOSSIBLE: {
+    kind: 'refusal',
+    when: 'An amount is zero, negative or not a number.',
+    next: 'Weigh it again and write the grams.',
+  },
+  MENU_AMOUNT_ABSURD: {
+    kind: 'refusal',
+    when: 'An amount is beyond anything a camp could bake, or a dish is asked for too many people.',
+    next: 'Look for a slipped decimal point or a wrong unit.',
+  },
+  MENU_NOBODY_EATS: {
+    kind: 'refusal',
+    when: 'No portions are left: no mouths, a share of nothing, or nobody who may eat it.',
+    next: 'Say how many portions, or who takes it.',
+  },
+  MENU_SERVE_PAST: {
+    kind: 'refusal',
+    when: 'A dish is to be served before now.',
+    next: 'Choose a later serving time.',
+  },
+  MENU_LATEST_BEFORE_SERVE: {
+    kind: 'refusal',
+    when: 'The latest bearable time lies before the serving time.',
+    next: 'Put the latest time after the serving time, or leave it out.',
+  },
+  MENU_PIN_UNKNOWN: {
+    kind: 'refusal',
+    when: 'A dish is pinned to an oven or a person that is not in the camp.',
+    next: 'Name an oven or a person of this camp, or let go of the pin.',
+  },
+  MENU_PIN_IMPOSSIBLE: {
+    kind: 'refusal',
+    when: 'A pinned number is negative, not a number, or beyond any use.',
+    next: 'Change the pinned number, or let go of the pin.',
+  },
+  MENU_STEPS_CIRCULAR: {
+    kind: 'refusal',
+    when: 'Steps of a recipe wait for each other in a circle, or for a step that is not there.',
+    next: 'Put the steps in an order that can be done.',
+  },
+  MENU_OVEN_TOO_SMALL: {
+    kind: 'refusal',
+    when: 'The batch fits into no oven of the camp, nor into several, nor in two turns.',
+    next: 'Make less, or bring the larger oven that is named.',
+  },
+  MENU_NO_OVEN: {
+    kind: 'refusal',
+    when: 'A dish needs an oven and the camp has none that it may use.',
+    next: 'Add an oven, or serve something cold.',
+  },
+  MENU_PINNED_OVEN_OVERFULL: {
+    kind: 'notice',
+    when: 'The pinned oven is fuller than good practice allows.',
+    next: 'Make less, or let go of the pin. The oven is kept as pinned.',
+  },
+  MENU_PINNED_OVEN_NOT_KEPT_FREE: {
+    kind: 'notice',
+    when: 'The cook pinned an oven that is kept free of something that is in the dish.',
+    next: 'Choose another oven, or wash it out and start anew with it next time.',
+  },
+  MENU_LOW_HEADROOM: {
+    kind: 'notice',
+    when: 'The risen top comes nearer to the lid than a finger.',
+    next: 'Use a deep oven or make less; look early.',
+  },
+  MENU_SPLIT: {
+    kind: 'notice',
+    when: 'One batch is shared over several ovens.',
+    next: 'Weigh the dough and divide it as shown.',
+  },
+  MENU_IN_TURNS: {
+    kind: 'notice',
+    when: 'One oven bakes the batch in several turns.',
+    next: 'The first turn is done early and waits; keep it warm.',
+  },
+  MENU_OVEN_TIGHT: {
+    kind: 'notice',
+    when: 'Two dishes want one oven at nearly the same time.',
+    next: 'See the day sheet: one of them may be early or late. Another oven would free it.',
+  },
+  MENU_NOT_KEPT_FREE: {
+    kind: 'notice',
+    when: 'A dish must be kept free of an allergen and no oven in the camp is kept free of it.',
+    next: 'Scrub and burn out the oven named, line it, use it for this dish first.',
+  },
+  MENU_RESERVE: {
+    kind: 'notice',
+    when: 'Some portions are added and held back.',
+    next: 'Keep them for latecomers; common practice, not a measured number.',
+  },
+  MENU_CANNOT_EAT: {
+    kind: 'notice',
+    when: 'Someone in the camp can not eat a dish.',
+    next: 'See that there is another dish for them; they are not counted for this one.',
+  },
+  MENU_NOTHING_TO_EAT: {
+    kind: 'notice',
+    when: 'Someone can eat no dish that is served then.',
+    next: 'Change a dish, or make one for them.',
+  },
+  MENU_CHECK_LABEL: {
+    kind: 'notice',
+    when: 'An ingredient may hold something that a guest must not have.',
+    next: 'Read the label before it goes into the box.',
+  },
+  MENU_DIVISION_LEFT_OVER: {
+    kind: 'notice',
+    when: 'The pieces of a recipe do not add up to its dough.',
+    next: 'The pieces are weighed so that all the dough is used.',
+  },
+  MENU_OVEN_BETWEEN_SIZES: {
+    kind: 'notice',
+    when: 'An oven of this size is not in the table and was reckoned between its neighbours.',
+    next: 'Measure depth and floor of your oven: your own measurements win.',
+  },
+  MENU_OVEN_SIZE_UNKNOWN: {
+    kind: 'refusal',
+    when: 'An oven is smaller or larger than any in the table.',
+    next: 'Give an oven of 8 to 16 inches (20 to 41 cm).',
+  },
+  MENU_STARTER_UNKNOWN: {
+    kind: 'refusal',
+    when: 'A ready recipe is asked for that we do not have.',
+    next: 'Choose one of the list, or paste a recipe.',
+  },
+} satisfies CodeList;

@@ -1,0 +1,17 @@
+// What menu/ offers, in the order of the job.
+
+// What a menu is
+export { menuCodes } from './codes.ts';
+// Which oven
+export { floorOf, WORKING_FILL } from './geometry.ts';
+export type * from './load.ts';
+export type * from './menu.ts';
+// Is it a menu that can be cooked, and who can eat what
+export { allergensIn, foodOf, labelsToCheck, type Unfit, unfitFor } from './needs.ts';
+export { isKnownSize, nominalOven } from './nominal-oven.ts';
+export { type PieceSize, piecesThatFit, placePieces } from './packing.ts';
+export { batchMass, dishPieces, recipeMass, shareOfRecipe, writtenPortions } from './pieces.ts';
+// How much
+export { appetiteFactor, mouthsIn, portionsFor } from './portions.ts';
+export type * from './recipe.ts';
+export { type DishToLay, type OvenShares, shareOvens } from './share.ts';

@@ -1,0 +1,171 @@
+// One lot in one oven: how it lies, how high it rises, how full the oven is.
+// Sources: floor and working fill by geometry.ts, rises by data/rise.json, packings by packing.ts.
+// Weak spot: rise is the biggest unknown of all; the headroom notice stands in for certainty.
+
+import type { CampOven } from '../camp/camp.ts';
+import { type Metres, metres, ratio, squareMetres } from '../quantity/unit.ts';
+import {
+  discArea,
+  floorOf,
+  LEAST_HEADROOM_METRES,
+  riseOf,
+  volumeOf,
+  WORKING_FILL,
+} from './geometry.ts';
+import type { OvenLoad, PlacedPiece } from './load.ts';
+import type { Lot } from './lots.ts';
+import { piecesThatFit, placePieces } from './packing.ts';
+import type { RecipeKind } from './recipe.ts';
+
+const ROLL_GAP_METRES = 0.003; // rolls are to grow together; judged
+const BISCUIT_GAP_METRES = 0.006; // a quarter inch, common practice, no source
+const BISCUIT_THICKNESS_METRES = 0.0155; // 54 g in a 2 1/2 inch round, derived from armyBiscuit
+const MOUND_ASPECT = 0.4; // risen height over width of a loaf that stands free; judged
+const MOUND_PROFILE = 2 / 3; // mean over middle height of half an ellipsoid
+const BALL_FLATTENED = 1.1; // a ball of dough on a floor against the free ball; judged
+
+/** How a lot lies in an oven; the load without its names. */
+export type Lying = Omit<OvenLoad, 'id' | 'dish' | 'oven' | 'mass' | 'portions'>;
+
+/**
+ * The lot as it lies in this oven. Always answers; `fill` above 1 means that it does not go in.
+ *
+ * Volume = planArea × thickness holds for every shape.
+ */
+export function layIn(oven: CampOven, lot: Lot): Lying {
+  switch (lot.lie) {
+    case 'pot':
+      return layPot(oven, lot);
+    case 'disc':
+      return layDisc(oven, lot);
+    case 'round':
+      return lot.count === 1 ? layRound(oven, lot) : layPieces(oven, lot);
+    case 'pieces':
+      return layPieces(oven, lot);
+  }
+}
+
+function layPot(oven: CampOven, lot: Lot): Lying {
+  const volume = volumeOf(lot.mass, lot.recipe.kind);
+  const planArea = oven.capacity / oven.depth; // walls lean outwards; the mean cross-section
+  const thickness = metres(volume / planArea);
+  return {
+    shape: 'pot',
+    thickness,
+    risenHeight: thickness,
+    planArea: squareMetres(planArea),
+    volume,
+    pieces: [],
+    fill: ratio(volume / (WORKING_FILL * oven.capacity)),
+    headroom: metres(oven.depth - thickness),
+  };
+}
+
+function layDisc(oven: CampOven, lot: Lot): Lying {
+  const floor = floorOf(oven);
+  const area = discArea(floor);
+  const thickness = volumeOf(lot.mass, lot.recipe.kind) / area;
+  const { rise, profile } = riseOf(lot.recipe.kind);
+  const risen = (thickness * rise) / profile;
+  return {
+    shape: 'disc',
+    ...heights(oven, thickness, risen),
+    planArea: squareMetres(area),
+    volume: volumeOf(lot.mass, lot.recipe.kind),
+    pieces: [{ x: metres(0), y: metres(0), diameter: floor }],
+    fill: ratio(heightFill(oven, risen)),
+  };
+}
+
+/** A loaf stands free as a mound until the wall stops it; a patted round keeps its thickness. */
+function layRound(oven: CampOven, lot: Lot): Lying {
+  const floor = floorOf(oven);
+  const volume = volumeOf(lot.mass, lot.recipe.kind);
+  const { rise, profile } = riseOf(lot.recipe.kind);
+  const patted = lot.recipe.target.thickness;
+  const free = patted === undefined ? moundDiameter(volume * rise) : discDiameter(volume, patted);
+  const diameter = Math.min(free, floor);
+  const area = discArea(diameter);
+  const isFree = patted === undefined && free <= floor;
+  const risen = (volume * rise) / (area * (isFree ? MOUND_PROFILE : profile));
+  return {
+    shape: 'disc',
+    ...heights(oven, volume / area, risen),
+    planArea: squareMetres(area),
+    volume,
+    pieces: [{ x: metres(0), y: metres(0), diameter: metres(diameter) }],
+    fill: ratio(heightFill(oven, risen)),
+  };
+}
+
+const discDiameter = (volume: number, thickness: number) =>
+  Math.sqrt((4 * volume) / (Math.PI * thickness));
+
+/** Width of half an ellipsoid of this volume whose height is MOUND_ASPECT of its width. */
+const moundDiameter = (volume: number) =>
+  ((4 * volume) / (Math.PI * MOUND_PROFILE * MOUND_ASPECT)) ** (1 / 3);
+
+function layPieces(oven: CampOven, lot: Lot): Lying {
+  const floor = floorOf(oven);
+  const volume = volumeOf(lot.mass, lot.recipe.kind);
+  const size = { floorMetres: floor, ...pieceSize(lot, volume / lot.count) };
+  const planArea = Math.min(discArea(floor), lot.count * grownArea(lot, size.pieceMetres));
+  const { rise, profile } = riseOf(lot.recipe.kind);
+  const risen = (volume * rise) / (planArea * profile);
+  const most = piecesThatFit(size);
+  return {
+    shape: 'pieces',
+    ...heights(oven, volume / planArea, risen),
+    planArea: squareMetres(planArea),
+    volume,
+    pieces: placedOrNone(lot.count, size),
+    fill: ratio(Math.max(heightFill(oven, risen), most === 0 ? lot.count + 1 : lot.count / most)),
+  };
+}
+
+const placedOrNone = (
+  count: number,
+  size: Parameters<typeof placePieces>[1],
+): readonly PlacedPiece[] => placePieces(count, size) ?? [];
+
+/** Width of one raw piece and the gap it wants. */
+function pieceSize(lot: Lot, volume: number): { pieceMetres: number; gapMetres: number } {
+  if (lot.recipe.kind === 'yeast-bread') {
+    return {
+      pieceMetres: BALL_FLATTENED * ((6 * volume) / Math.PI) ** (1 / 3),
+      gapMetres: ROLL_GAP_METRES,
+    };
+  }
+  const thickness = lot.recipe.target.thickness ?? BISCUIT_THICKNESS_METRES;
+  return { pieceMetres: discDiameter(volume, thickness), gapMetres: BISCUIT_GAP_METRES };
+}
+
+/** Rolls grow sideways until they meet, by a quarter of their width (judged); biscuits only rise. */
+const grownArea = (lot: Lot, pieceMetres: number) =>
+  discArea(lot.recipe.kind === 'yeast-bread' ? 1.25 * pieceMetres : pieceMetres);
+
+const heights = (oven: CampOven, thickness: number, risen: number) => ({
+  thickness: metres(thickness),
+  risenHeight: metres(risen),
+  headroom: metres(oven.depth - risen),
+});
+
+const heightFill = (oven: CampOven, risen: number) => risen / (oven.depth - LEAST_HEADROOM_METRES);
+
+/** Thickness of raw dough that a kind is made for, where the recipe does not say. */
+export const usualThickness = (kind: RecipeKind): Metres => metres(USUAL_MILLIMETRES[kind] / 1000);
+
+// Corn bread and batter 25 … 35 mm, cobbler about 45 mm: common practice, no source.
+const USUAL_MILLIMETRES: Readonly<Record<RecipeKind, number>> = {
+  'yeast-bread': 28,
+  'quick-bread': 30,
+  biscuit: 15.5,
+  'corn-bread': 30,
+  cobbler: 45,
+  braise: 60,
+  stew: 60,
+  beans: 60,
+  roast: 60,
+  fruit: 55,
+  'cold-dish': 0,
+};

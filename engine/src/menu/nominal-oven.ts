@@ -1,0 +1,67 @@
+// What an oven of this size is like when nobody measured it.
+
+import table from '../../data/ovens.json' with { type: 'json' };
+import type { CampOven } from '../camp/camp.ts';
+import { cubicMetres, grams, type Metres, metres } from '../quantity/unit.ts';
+import { INCH_METRES, POUND_GRAMS, QUART_CUBIC_METRES } from './inch.ts';
+
+type OvenRow = (typeof table.rows)[number];
+
+const LEAST_INCHES = 8;
+const MOST_INCHES = 16;
+
+export const isKnownSize = (diameterMetres: number) =>
+  LEAST_INCHES - 0.1 <= diameterMetres / INCH_METRES &&
+  diameterMetres / INCH_METRES <= MOST_INCHES + 0.1;
+
+/**
+ * An oven as usually made. Between two sizes of the table it is drawn straight; a style that the
+ * table does not go up to is taken from the largest of that style, scaled by area.
+ *
+ * @param diameter  nominal                      [m]   0.2 … 0.41
+ * @throws          RangeError — outside 8 … 16 inches: ask isKnownSize first
+ * @source          ovenSizing (grade B, D where the table says so)
+ */
+export function nominalOven(diameter: Metres, style: CampOven['style'] = 'regular'): CampOven {
+  if (!isKnownSize(diameter)) throw new RangeError(`no oven of ${diameter} m`);
+  const inches = diameter / INCH_METRES;
+  const row = rowAt(inches, style);
+  return {
+    id: 'A',
+    name: `${Math.round(inches * 10) / 10}-inch ${style}`,
+    diameter,
+    depth: metres(row.depthInches * INCH_METRES),
+    style,
+    capacity: cubicMetres(row.capacityQuarts * QUART_CUBIC_METRES),
+    mass: grams(row.massPounds * POUND_GRAMS),
+    keptFreeOf: [],
+  };
+}
+
+function rowAt(inches: number, style: CampOven['style']): Omit<OvenRow, 'style' | 'grade'> {
+  const rows = table.rows.filter((row) => row.style === style);
+  const above = rows.find((row) => inches <= row.diameterInches + 1e-6);
+  const below = rows.findLast((row) => row.diameterInches <= inches + 1e-6);
+  if (above === undefined) return byArea(rows.at(-1)!, inches);
+  if (below === undefined) return byArea(rows[0]!, inches);
+  const width = above.diameterInches - below.diameterInches;
+  const part = width === 0 ? 0 : (inches - below.diameterInches) / width;
+  const between = (key: 'depthInches' | 'capacityQuarts' | 'massPounds') =>
+    below[key] + part * (above[key] - below[key]);
+  return {
+    diameterInches: inches,
+    depthInches: between('depthInches'),
+    capacityQuarts: between('capacityQuarts'),
+    massPounds: between('massPounds'),
+  };
+}
+
+function byArea(row: OvenRow, inches: number): Omit<OvenRow, 'style' | 'grade'> {
+  const area = (inches / row.diameterInches) ** 2;
+  return {
+    diameterInches: inches,
+    depthInches: row.depthInches,
+    capacityQuarts: row.capacityQuarts * area,
+    massPounds: row.massPounds * area,
+  };
+}

@@ -1,0 +1,75 @@
+// How many portions of a dish: mouths by appetite, the share that takes it, who can't eat it.
+// Sources: data/portions.json; most of it is common practice without a source, and says so.
+
+import table from '../../data/portions.json' with { type: 'json' };
+import type { Appetite, Camp, MouthGroup } from '../camp/camp.ts';
+import { type Notice, notice } from '../notice/notice.ts';
+import { ratio } from '../quantity/unit.ts';
+import type { DishPortions } from './load.ts';
+import type { MenuDish } from './menu.ts';
+import { unfitFor } from './needs.ts';
+import { writtenPortions } from './pieces.ts';
+import type { Recipe } from './recipe.ts';
+
+/**
+ * Eaters, ordinary portions and the factor on the recipe.
+ *
+ * Where the cook says the portions, they are kept as they are: no appetite, no reserve. Else each
+ * mouth counts by appetite, those who can't eat the dish are left out, and from twelve eaters on
+ * a reserve is added.
+ *
+ * @notice MENU_CANNOT_EAT — someone is not counted
+ * @notice MENU_RESERVE — some portions are held back
+ * @source hardWorkRations, appetiteCommon (grade B and D)
+ */
+export function portionsFor(dish: MenuDish, recipe: Recipe, camp: Camp): DishPortions {
+  const unfit = unfitFor(recipe, camp);
+  const share = dish.share ?? 1;
+  const mouths = mouthsIn(camp.mouths);
+  const fit = Math.max(0, mouths - unfit.length);
+  const eaters = Math.round(fit * share);
+  const wanted = dish.portions ?? fit * meanAppetite(camp.mouths) * share;
+  const reserve = dish.portions === undefined ? Math.ceil(wanted * reserveFrom(eaters)) : 0;
+  const portions = roundPortions(wanted + reserve, dish);
+  return {
+    dish: dish.id,
+    eaters,
+    portions,
+    reserve,
+    factor: ratio(portions / writtenPortions(recipe, dish)),
+    notices: [
+      ...unfit.map((who) => cannotEat(dish, who)),
+      ...(0 < reserve ? [reserveNotice(dish, reserve)] : []),
+    ],
+  };
+}
+
+/** Whole portions, upwards: nobody gets two thirds of a roll. The cook's own number is kept. */
+const roundPortions = (portions: number, dish: MenuDish) =>
+  dish.portions === undefined ? Math.ceil(portions - 1e-9) : portions;
+
+export const mouthsIn = (groups: readonly MouthGroup[]) =>
+  groups.reduce((sum, group) => sum + group.count, 0);
+
+/** Ordinary portions that one mouth of this appetite eats. */
+export function appetiteFactor(appetite: Appetite): number {
+  const row = table.appetites.find((each) => each.appetite === appetite);
+  if (row === undefined) throw new RangeError(`no appetite ${appetite}`);
+  return row.factor;
+}
+
+// Needs name people, not groups, so who is left out counts as a mean eater.
+function meanAppetite(groups: readonly MouthGroup[]): number {
+  const mouths = mouthsIn(groups);
+  if (mouths === 0) return 0;
+  return groups.reduce((sum, each) => sum + each.count * appetiteFactor(each.appetite), 0) / mouths;
+}
+
+const reserveFrom = (eaters: number) =>
+  table.reserves.reduce((reserve, row) => (row.fromMouths <= eaters ? row.reserve : reserve), 0);
+
+const cannotEat = (dish: MenuDish, unfit: { who: string; because: string }): Notice =>
+  notice('MENU_CANNOT_EAT', 'note', { dish: dish.id }, unfit);
+
+const reserveNotice = (dish: MenuDish, reserve: number): Notice =>
+  notice('MENU_RESERVE', 'note', { dish: dish.id }, { portions: reserve });

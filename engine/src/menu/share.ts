@@ -1,0 +1,213 @@
+// Which oven for which dish: a bounded search over the candidates of every lot.
+
+import type { Camp, CampOven } from '../camp/camp.ts';
+import { isRefusal, type Notice, notice, type Refusal } from '../notice/notice.ts';
+import { busySpan, overlapMinutes, type Span } from './busy.ts';
+import { type Candidate, candidatesFor, pinnedCandidate } from './candidates.ts';
+import { fitNotices } from './fit-notices.ts';
+import type { DishFit, DishPortions, OvenLoad } from './load.ts';
+import { type Lot, lotsOf } from './lots.ts';
+import type { MenuDish } from './menu.ts';
+import { allergensIn, labelsToCheck } from './needs.ts';
+import type { Recipe } from './recipe.ts';
+import { tooSmall } from './too-small.ts';
+
+export interface DishToLay {
+  readonly dish: MenuDish;
+  readonly recipe: Recipe;
+  readonly portions: DishPortions;
+}
+
+export interface OvenShares {
+  /** By dish id; a dish without fire has an entry without loads. */
+  readonly fits: ReadonlyMap<string, DishFit>;
+  readonly refusals: readonly Refusal[];
+}
+
+/** Bounds the search; with it spent, the best plan found so far stands. */
+const MOST_NODES = 4000;
+/** Two dishes in one oven at once: worse than any cut or wrong depth. Judged. */
+const OVERLAP_COST = 6;
+const OVERLAP_MINUTE_COST = 0.1;
+/** Wheat in an oven before the dish that must be kept free of it. Judged: as good as forbidden. */
+const BEFORE_KEPT_COST = 500;
+
+/**
+ * An oven for every dish, sharing, cutting and taking turns where one oven does not do.
+ *
+ * Pinned ovens are kept whatever they cost. Kept-free ovens go to the dishes that need them first.
+ *
+ * @refuses MENU_OVEN_TOO_SMALL — no oven, no set of ovens and no turns hold the batch
+ * @refuses MENU_NO_OVEN — there is no oven that the dish may use
+ * @refuses MENU_PIN_UNKNOWN — pinned to an oven that is not in the camp
+ */
+export function shareOvens(wish: { dishes: readonly DishToLay[]; camp: Camp }): OvenShares {
+  const { dishes, camp } = wish;
+  const refusals: Refusal[] = [];
+  const choices: Choice[] = [];
+  for (const each of dishes) {
+    if (each.recipe.method === 'none') continue;
+    const own = choicesOf(each, camp);
+    if (isRefusal(own)) refusals.push(own);
+    else choices.push(...own);
+  }
+  const chosen = search(inOrder(choices));
+  return { fits: fitsOf(dishes, chosen, { camp, refusals }), refusals };
+}
+
+interface Choice {
+  readonly lot: Lot;
+  readonly candidates: readonly Candidate[];
+}
+
+interface Chosen {
+  readonly lot: Lot;
+  readonly candidate: Candidate;
+}
+
+function choicesOf(each: DishToLay, camp: Camp): readonly Choice[] | Refusal {
+  const choices: Choice[] = [];
+  for (const lot of lotsOf(each.dish, each.recipe, each.portions)) {
+    const candidates = waysFor(lot, camp);
+    if (isRefusal(candidates)) return candidates;
+    choices.push({ lot, candidates });
+  }
+  return choices;
+}
+
+function waysFor(lot: Lot, camp: Camp): readonly Candidate[] | Refusal {
+  const pin = lot.dish.pins.oven;
+  if (pin !== undefined) {
+    const oven = camp.ovens.find((each) => each.id === pin);
+    return oven === undefined ? tooSmall(lot, [], { pin }) : [pinnedCandidate(lot, oven)];
+  }
+  const ovens = ovensFor(lot, camp);
+  const ways = candidatesFor(lot, ovens);
+  return 0 < ways.length ? ways : tooSmall(lot, ovens, {});
+}
+
+/** A dish to be kept free takes the kept ovens if there are any; others take the rest. */
+function ovensFor(lot: Lot, camp: Camp): readonly CampOven[] {
+  const kept = camp.ovens.filter((oven) => 0 < oven.keptFreeOf.length && mayUse(lot, oven));
+  if (lot.dish.freeFrom && 0 < kept.length) return kept;
+  const open = camp.ovens.filter((oven) => oven.keptFreeOf.length === 0);
+  return 0 < open.length ? open : kept;
+}
+
+/** Nothing that holds the allergen, or might, goes into an oven kept free of it. */
+export function mayUse(lot: Lot, oven: CampOven): boolean {
+  const found = [
+    ...allergensIn(lot.recipe),
+    ...labelsToCheck(lot.recipe).map((each) => each.allergen),
+  ];
+  const words = lot.dish.freeFrom ? allergensIn(lot.recipe) : found;
+  return !oven.keptFreeOf.some((allergen) => words.includes(allergen));
+}
+
+/** Hardest first: pinned, kept free, few ways, much mass. */
+const inOrder = (choices: readonly Choice[]) =>
+  [...choices].sort(
+    (a, b) =>
+      Number(b.lot.dish.pins.oven !== undefined) - Number(a.lot.dish.pins.oven !== undefined) ||
+      Number(b.lot.dish.freeFrom) - Number(a.lot.dish.freeFrom) ||
+      a.candidates.length - b.candidates.length ||
+      b.lot.mass - a.lot.mass,
+  );
+
+/** Depth-first branch and bound; bounded by MOST_NODES, deterministic. */
+function search(choices: readonly Choice[]): readonly Chosen[] {
+  let best: readonly Chosen[] = [];
+  let bestCost = Number.POSITIVE_INFINITY;
+  let nodes = 0;
+  const descend = (index: number, chosen: readonly Chosen[], cost: number): void => {
+    if (bestCost <= cost || (MOST_NODES < nodes && bestCost < Number.POSITIVE_INFINITY)) return;
+    const choice = choices[index];
+    if (choice === undefined) {
+      best = chosen;
+      bestCost = cost;
+      return;
+    }
+    for (const { candidate, added } of byAddedCost(choice, chosen)) {
+      nodes += 1;
+      descend(index + 1, [...chosen, { lot: choice.lot, candidate }], cost + added);
+    }
+  };
+  descend(0, [], 0);
+  return best;
+}
+
+const byAddedCost = (choice: Choice, chosen: readonly Chosen[]) =>
+  choice.candidates
+    .map((candidate) => ({
+      candidate,
+      added: candidate.cost + clashCost({ lot: choice.lot, candidate }, chosen),
+    }))
+    .sort((a, b) => a.added - b.added);
+
+function clashCost(next: Chosen, chosen: readonly Chosen[]): number {
+  let cost = 0;
+  for (const mine of spansOf(next)) {
+    for (const other of chosen.flatMap(spansOf)) {
+      if (mine.oven !== other.oven) continue;
+      const overlap = overlapMinutes(mine, other);
+      if (0 < overlap) cost += OVERLAP_COST + OVERLAP_MINUTE_COST * overlap;
+      if (soils(mine, other) || soils(other, mine)) cost += BEFORE_KEPT_COST;
+    }
+  }
+  return cost;
+}
+
+/** The first is in the oven before the second, and the second must be kept free. */
+const soils = (first: Span, second: Span) =>
+  second.keptFree && !first.keptFree && first.from <= second.from;
+
+const spansOf = ({ lot, candidate }: Chosen): readonly Span[] =>
+  candidate.parts.map((part) => busySpan(lot, part.oven.id, part.turn));
+
+function fitsOf(
+  dishes: readonly DishToLay[],
+  chosen: readonly Chosen[],
+  { camp, refusals }: { camp: Camp; refusals: readonly Refusal[] },
+): ReadonlyMap<string, DishFit> {
+  const fits = new Map<string, DishFit>();
+  for (const { dish } of dishes) {
+    if (refusals.some((each) => each.about.dish === dish.id)) continue;
+    const own = chosen.filter((each) => each.lot.dish.id === dish.id);
+    const parts = own.flatMap((each) => each.candidate.parts);
+    const loads = parts.map(
+      (part, index): OvenLoad => ({
+        id: parts.length === 1 ? dish.id : `${dish.id}-${index + 1}`,
+        dish: dish.id,
+        oven: part.oven.id,
+        mass: part.lot.mass,
+        portions: part.lot.portions,
+        ...part.lying,
+      }),
+    );
+    const notices = [...fitNotices(dish, parts, camp), ...tightNotices(dish, own, chosen)];
+    fits.set(dish.id, { dish: dish.id, loads, notices });
+  }
+  return fits;
+}
+
+function tightNotices(
+  dish: MenuDish,
+  own: readonly Chosen[],
+  all: readonly Chosen[],
+): readonly Notice[] {
+  const others = all.filter((each) => each.lot.dish.id !== dish.id).flatMap(spansOf);
+  return own
+    .flatMap(spansOf)
+    .flatMap((mine) =>
+      others
+        .filter((other) => other.oven === mine.oven && 0 < overlapMinutes(mine, other))
+        .map((other) =>
+          notice(
+            'MENU_OVEN_TIGHT',
+            'doubt',
+            { dish: dish.id, oven: mine.oven },
+            { otherDish: other.dish, overlapMinutes: Math.round(overlapMinutes(mine, other)) },
+          ),
+        ),
+    );
+}
