@@ -1,0 +1,204 @@
+// From what the engine computes with back to the saved shape. Reading it again gives the same camp.
+
+import type { Camp, CampOven, Fuel, Ingredient, Menu, MenuDish, Recipe } from '#engine';
+import { writeClock, writeDirection } from './clock-text.ts';
+import { allergensNamed, foodNamed, foodWithKey } from './larder.ts';
+import { type QuantityKind, writeQuantity } from './quantity-text.ts';
+import { given } from './to-engine.ts';
+import type {
+  CampFile,
+  FileDish,
+  FileFuel,
+  FileIngredient,
+  FileOven,
+  FileRecipe,
+  FileStep,
+  FileWeatherHour,
+} from './v1.ts';
+
+/** A camp as a file of the newest version; every quantity in the shortest unit that is exact. */
+export function fromEngine(camp: Camp, menu: Menu): CampFile {
+  return {
+    emberwright: 'camp',
+    version: 1,
+    id: camp.id,
+    title: camp.title,
+    place: placeToFile(camp),
+    date: camp.date,
+    timeZone: camp.timeZone,
+    weather: camp.weather.map(weatherToFile),
+    mouths: camp.mouths.map((group) => ({ ...group })),
+    needs: camp.needs.map((need) => ({ ...need })),
+    hands: camp.hands.map((hand) => ({
+      ...hand,
+      from: writeClock(hand.from),
+      to: writeClock(hand.to),
+    })),
+    ovens: camp.ovens.map(ovenToFile),
+    fuel: fuelToFile(camp.fuel),
+    gear: { ...camp.gear, others: [...camp.gear.others] },
+    menu: menu.dishes.map(dishToFile),
+    recipes: menu.recipes.map(recipeToFile),
+  };
+}
+
+const written = (kind: QuantityKind, value: number | undefined) =>
+  value === undefined ? undefined : writeQuantity(kind, value);
+
+const clockOrNot = (value: number | undefined) =>
+  value === undefined ? undefined : writeClock(value);
+
+function placeToFile({ place, restriction }: Camp): CampFile['place'] {
+  return {
+    ...place,
+    elevation: writeQuantity('length', place.elevation),
+    restriction,
+  };
+}
+
+function weatherToFile(hour: Camp['weather'][number]): FileWeatherHour {
+  return {
+    at: writeClock(hour.at),
+    air: writeQuantity('temperature', hour.air),
+    wind: writeQuantity('speed', hour.wind),
+    gust: writeQuantity('speed', hour.gust),
+    windFrom: writeDirection(hour.windFrom),
+    ...given<Partial<FileWeatherHour>>({
+      humidity: written('share', hour.humidity),
+      sky: hour.sky,
+    }),
+  };
+}
+
+function ovenToFile(oven: CampOven): FileOven {
+  return {
+    id: oven.id,
+    name: oven.name,
+    diameter: writeQuantity('length', oven.diameter),
+    style: oven.style,
+    depth: writeQuantity('length', oven.depth),
+    capacity: writeQuantity('volume', oven.capacity),
+    weight: writeQuantity('mass', oven.mass),
+    keptFreeOf: [...oven.keptFreeOf],
+    ...given<Partial<FileOven>>({
+      floorDiameter: written('length', oven.floorDiameter),
+      mark: oven.mark,
+    }),
+  };
+}
+
+function fuelToFile(fuel: Fuel): FileFuel {
+  if (fuel.kind === 'wood-coals')
+    return { kind: 'wood-coals', lead: writeQuantity('duration', fuel.lead) };
+  return {
+    kind: 'briquettes',
+    // A guessed weight is left out: it is the usual one, and is guessed again.
+    ...given<{ pieceWeight?: string; onHand?: string }>({
+      pieceWeight: fuel.isMeasured ? writeQuantity('mass', fuel.pieceMass) : undefined,
+      onHand: written('mass', fuel.onHand),
+    }),
+  };
+}
+
+function dishToFile(dish: MenuDish): FileDish {
+  const pins = given<NonNullable<FileDish['pins']>>({
+    oven: dish.pins.oven,
+    coalsAbove: dish.pins.coalsAbove,
+    coalsBelow: dish.pins.coalsBelow,
+    coalsOn: clockOrNot(dish.pins.coalsOnAt),
+    bake: written('duration', dish.pins.bakeMinutes),
+    hand: dish.pins.hand,
+  });
+  return {
+    id: dish.id,
+    name: dish.name,
+    recipe: dish.recipe,
+    serve: writeClock(dish.serveAt),
+    freeFrom: dish.freeFrom,
+    ...given<Partial<FileDish>>({
+      latest: clockOrNot(dish.latestAt),
+      portions: dish.portions,
+      share: written('share', dish.share),
+      pieces: dish.pieces === undefined ? undefined : [...dish.pieces],
+      mayWait: written('duration', dish.mayWait),
+      pins: Object.keys(pins).length === 0 ? undefined : pins,
+    }),
+  };
+}
+
+function recipeToFile(recipe: Recipe): FileRecipe {
+  return {
+    id: recipe.id,
+    name: recipe.name,
+    kind: recipe.kind,
+    method: recipe.method,
+    portions: recipe.portions,
+    ingredients: recipe.ingredients.map(ingredientToFile),
+    steps: recipe.steps.map(stepToFile),
+    target: targetToFile(recipe.target),
+    division: recipe.division.map(({ gramsEach, ...piece }) => ({
+      ...piece,
+      each: writeQuantity('mass', gramsEach),
+    })),
+    contains: [...recipe.contains],
+  };
+}
+
+/** Allergens are written out, so that the file says them even where the larder is not at hand. */
+function ingredientToFile(ingredient: Ingredient): FileIngredient {
+  const named = foodNamed(ingredient.name);
+  const food = ingredient.food === undefined ? named : foodWithKey(ingredient.food);
+  const doubts = allergensNamed(ingredient.name, food).checkLabel;
+  const cleared = doubts.filter(
+    (allergen) =>
+      !ingredient.checkLabel.includes(allergen) && !ingredient.allergens.includes(allergen),
+  );
+  return {
+    name: ingredient.name,
+    measure: ingredient.asWritten,
+    weight: writeQuantity('mass', ingredient.grams),
+    part: ingredient.part,
+    contains: [...ingredient.allergens],
+    checkLabel: [...ingredient.checkLabel],
+    ...given<Partial<FileIngredient>>({
+      food: ingredient.food === named?.key ? undefined : ingredient.food,
+      labelSaysFree: cleared.length === 0 ? undefined : [...cleared],
+      note: ingredient.note,
+    }),
+  };
+}
+
+function stepToFile(step: Recipe['steps'][number]): FileStep {
+  return {
+    id: step.id,
+    kind: step.kind,
+    say: step.say,
+    takes: writeQuantity('duration', step.minutes),
+    hands: step.hands,
+    skill: step.skill,
+    table: step.needsTable,
+    after: step.after.map((lag) => ({
+      step: lag.step,
+      least: writeQuantity('duration', lag.least),
+      ...given<{ most?: string }>({ most: written('duration', lag.most) }),
+    })),
+  };
+}
+
+function targetToFile(target: Recipe['target']): NonNullable<FileRecipe['target']> {
+  const [short, long] = target.minutesHint ?? [];
+  return {
+    canWait: writeQuantity('duration', target.canWait),
+    rest: writeQuantity('duration', target.rest),
+    cookedBefore: target.isCold,
+    ...given<Partial<NonNullable<FileRecipe['target']>>>({
+      oven: written('temperature', target.oven),
+      core: written('temperature', target.core),
+      took:
+        short === undefined || long === undefined
+          ? undefined
+          : [writeQuantity('duration', short), writeQuantity('duration', long)],
+      thickness: written('length', target.thickness),
+    }),
+  };
+}

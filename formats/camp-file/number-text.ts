@@ -1,0 +1,30 @@
+// Which number did the cook write? `3 3/4`, `6,890`, `2½`, `-4`.
+
+const FRACTION_SIGNS: Readonly<Record<string, string>> = { '½': '1/2', '¼': '1/4', '¾': '3/4' };
+
+/** The number that a piece of text stands for; undefined where it is none, or not plainly one. */
+export function readNumber(text: string): number | undefined {
+  const plain = text
+    .replace('−', '-')
+    .replace(/[½¼¾]/, (sign) => ` ${FRACTION_SIGNS[sign]}`)
+    .trim();
+  const negative = plain.startsWith('-');
+  const size = readSize(plain.replace(/^[-+]\s*/, ''));
+  if (size === undefined || !Number.isFinite(size)) return undefined;
+  return negative ? 0 - size : size;
+}
+
+function readSize(text: string): number | undefined {
+  const fraction = /^(?:(\d{1,6})\s+)?(\d{1,4})\/(\d{1,4})$/.exec(text);
+  if (fraction) return readFraction(fraction);
+  // A comma only parts thousands: `2,5` could mean two things, so it is not read.
+  if (/^\d{1,3}(,\d{3})+(\.\d+)?$/.test(text)) return Number(text.replaceAll(',', ''));
+  return /^\d{1,12}(\.\d{1,17})?$/.test(text) || /^\.\d{1,17}$/.test(text)
+    ? Number(text)
+    : undefined;
+}
+
+function readFraction([, whole, over, under]: RegExpExecArray): number | undefined {
+  const divisor = Number(under);
+  return divisor === 0 ? undefined : Number(whole ?? 0) + Number(over) / divisor;
+}

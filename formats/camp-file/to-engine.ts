@@ -1,0 +1,258 @@
+// From the saved shape to what the engine computes with. Only for a file that has been checked:
+// every text in it is readable, every name refers to something.
+
+import {
+  type Assumption,
+  type Camp,
+  type CampOven,
+  clockMinutes,
+  cubicMetres,
+  type Degrees,
+  degrees,
+  type Fuel,
+  type Gear,
+  grams,
+  type Hand,
+  kelvin,
+  type Menu,
+  metres,
+  metresPerSecond,
+  minutes,
+  type Notice,
+  notice,
+  type Place,
+  ratio,
+  type WeatherHour,
+} from '#engine';
+import { readClock, readDirection } from './clock-text.ts';
+import { NO_DATE, NO_TIME_ZONE, USUAL } from './defaults.ts';
+import { menuFromFile } from './menu-to-engine.ts';
+import { nominalOven } from './nominal-oven.ts';
+import { type QuantityKind, readQuantity } from './quantity-text.ts';
+import type { FileTrouble } from './trouble.ts';
+import type { CampFile, FileFuel, FileGear, FileOven, FileWeatherHour } from './v1.ts';
+
+export interface ToEngineOptions {
+  /** Stands in where the file names no date: today, told by the caller. */
+  readonly date?: string;
+}
+
+export interface EngineCamp {
+  readonly camp: Camp;
+  readonly menu: Menu;
+  readonly notices: readonly Notice[];
+  readonly assumed: readonly Assumption[];
+  /** What can only be found out with the larder at hand: a weight that can't be reckoned. */
+  readonly troubles: readonly FileTrouble[];
+}
+
+/** A checked camp file in the engine's terms, with what had to be assumed. */
+export function toEngine(file: CampFile, options: ToEngineOptions = {}): EngineCamp {
+  const read = menuFromFile(file);
+  const assumed = assumptionsOf(file);
+  const dateNotices =
+    file.date === undefined && options.date === undefined
+      ? [notice('FILE_DATE_NOT_SAID', 'note', {}, { date: NO_DATE })]
+      : [];
+  return {
+    camp: campFromFile(file, options.date),
+    menu: read.menu,
+    notices: [
+      ...dateNotices,
+      ...assumed.map(({ what, value }) => notice('FILE_ASSUMED', 'note', {}, { what, value })),
+      ...read.notices,
+    ],
+    assumed,
+    troubles: read.troubles,
+  };
+}
+
+function campFromFile(file: CampFile, date: string | undefined): Camp {
+  return {
+    id: file.id,
+    title: file.title,
+    place: placeFromFile(file.place),
+    date: file.date ?? date ?? NO_DATE,
+    timeZone: file.timeZone ?? NO_TIME_ZONE,
+    weather: weatherFromFile(file.weather ?? []),
+    mouths: file.mouths.map(({ count, appetite = 'ordinary', ...who }) => ({
+      count,
+      appetite,
+      ...given(who),
+    })),
+    needs: file.needs ?? [],
+    hands: file.hands === undefined ? [USUAL_HAND] : file.hands.map(handFromFile),
+    ovens: (file.ovens ?? []).flatMap(ovensFromFile),
+    fuel: fuelFromFile(file.fuel ?? { kind: 'briquettes' }),
+    gear: gearFromFile(file.gear ?? {}, file.fuel),
+    restriction: file.place.restriction ?? 'unknown',
+  };
+}
+
+const USUAL_HAND: Hand = {
+  id: 'cook',
+  name: 'the cook',
+  skill: 'camp-cook',
+  from: clockMinutes(USUAL.handFromMinutes),
+  to: clockMinutes(USUAL.handToMinutes),
+};
+
+const handFromFile = (hand: NonNullable<CampFile['hands']>[number]): Hand => ({
+  ...hand,
+  from: clockMinutes(readClock(hand.from)!),
+  to: clockMinutes(readClock(hand.to)!),
+});
+
+/** A checked text's quantity, in the engine's brand; undefined stays undefined. */
+function inside<Branded>(
+  kind: QuantityKind,
+  text: string | undefined,
+  brand: (value: number) => Branded,
+): Branded | undefined {
+  return text === undefined ? undefined : brand(readQuantity(kind, text)!);
+}
+
+function placeFromFile(place: CampFile['place']): Place {
+  return {
+    name: place.name,
+    elevation: inside('length', place.elevation, metres) ?? metres(USUAL.elevationMetres),
+    ground: place.ground ?? 'soil',
+    hearth: place.hearth ?? 'ground',
+    ...given<Partial<Place>>({
+      latitude: brandedOrNot(place.latitude, degrees),
+      longitude: brandedOrNot(place.longitude, degrees),
+      water: place.water,
+    }),
+  };
+}
+
+const brandedOrNot = <Branded>(value: number | undefined, brand: (value: number) => Branded) =>
+  value === undefined ? undefined : brand(value);
+
+function weatherFromFile(weather: readonly FileWeatherHour[]): readonly WeatherHour[] {
+  return weather.length === 0 ? [USUAL_WEATHER] : weather.map(weatherHourFromFile);
+}
+
+const USUAL_WEATHER: WeatherHour = {
+  at: clockMinutes(0),
+  air: kelvin(USUAL.airKelvin),
+  wind: metresPerSecond(USUAL.windMetresPerSecond),
+  gust: metresPerSecond(USUAL.windMetresPerSecond * USUAL.gustPerWind),
+  windFrom: degrees(270),
+};
+
+function weatherHourFromFile(hour: FileWeatherHour): WeatherHour {
+  const wind = readQuantity('speed', hour.wind)!;
+  return {
+    at: clockMinutes(readClock(hour.at)!),
+    air: kelvin(readQuantity('temperature', hour.air)!),
+    wind: metresPerSecond(wind),
+    gust: inside('speed', hour.gust, metresPerSecond) ?? metresPerSecond(wind * USUAL.gustPerWind),
+    windFrom: directionOf(hour.windFrom),
+    ...given<Partial<WeatherHour>>({
+      humidity: inside('share', hour.humidity, ratio),
+      sky: hour.sky,
+    }),
+  };
+}
+
+const directionOf = (text: string | undefined): Degrees =>
+  text === undefined ? USUAL_WEATHER.windFrom : degrees(readDirection(text)!);
+
+/** `count: 3` stands for three of the same: `A` becomes `A-1`, `A-2`, `A-3`. */
+function ovensFromFile(oven: FileOven): readonly CampOven[] {
+  const many = oven.count ?? 1;
+  const one = ovenFromFile(oven);
+  if (many === 1) return [one];
+  return Array.from({ length: many }, (_, index) => ({
+    ...one,
+    id: `${one.id}-${index + 1}`,
+    name: `${one.name} ${index + 1}`,
+  }));
+}
+
+function ovenFromFile(oven: FileOven): CampOven {
+  const diameter = metres(readQuantity('length', oven.diameter)!);
+  const style = oven.style ?? 'regular';
+  const nominal = nominalOven(diameter, style);
+  return {
+    id: oven.id,
+    name: oven.name ?? oven.id,
+    diameter,
+    style,
+    depth: inside('length', oven.depth, metres) ?? metres(nominal.depthMetres),
+    capacity:
+      inside('volume', oven.capacity, cubicMetres) ?? cubicMetres(nominal.capacityCubicMetres),
+    mass: inside('mass', oven.weight, grams) ?? grams(nominal.massGrams),
+    keptFreeOf: oven.keptFreeOf ?? [],
+    ...given<Partial<CampOven>>({
+      floorDiameter: inside('length', oven.floorDiameter, metres),
+      mark: oven.mark,
+    }),
+  };
+}
+
+function fuelFromFile(fuel: FileFuel): Fuel {
+  if (fuel.kind === 'wood-coals')
+    return {
+      kind: 'wood-coals',
+      lead: inside('duration', fuel.lead, minutes) ?? minutes(USUAL.feederLeadMinutes),
+    };
+  const ten = inside('mass', fuel.tenWeigh, grams);
+  const piece = inside('mass', fuel.pieceWeight, grams);
+  const pieceMass = piece ?? grams(ten === undefined ? USUAL.pieceMassGrams : ten / 10);
+  const onHand =
+    inside('mass', fuel.onHand, grams) ??
+    brandedOrNot(fuel.onHandPieces, (pieces) => grams(pieces * pieceMass));
+  return {
+    kind: 'briquettes',
+    pieceMass,
+    isMeasured: piece !== undefined || ten !== undefined,
+    ...(onHand === undefined ? {} : { onHand }),
+  };
+}
+
+function gearFromFile(gear: FileGear, fuel: FileFuel | undefined): Gear {
+  return {
+    chimneys: gear.chimneys ?? (fuel?.kind === 'wood-coals' ? 0 : 1),
+    chimneyfulCoals: gear.chimneyfulCoals ?? USUAL.chimneyfulCoals,
+    lidStands: gear.lidStands ?? 1,
+    tables: gear.tables ?? 1,
+    windScreens: gear.windScreens ?? 0,
+    thermometer: gear.thermometer ?? false,
+    others: gear.others ?? [],
+  };
+}
+
+/** What the file does not say, by the engine's own names. */
+function assumptionsOf(file: CampFile): readonly Assumption[] {
+  const isWood = file.fuel?.kind === 'wood-coals';
+  const rows: readonly (readonly [boolean, Assumption['what'], number | string])[] = [
+    [file.place.elevation === undefined, 'elevation', USUAL.elevationMetres],
+    [file.place.ground === undefined, 'ground', 'soil'],
+    [(file.weather ?? []).length === 0, 'air', USUAL.airKelvin],
+    [(file.weather ?? []).length === 0, 'wind', USUAL.windMetresPerSecond],
+    [file.hands === undefined, 'hands', 1],
+    [(file.ovens ?? []).some((oven) => oven.depth === undefined), 'depth', 'nominal'],
+    [file.fuel === undefined, 'fuel', 'briquettes'],
+    [!isWood && !isPieceMassSaid(file.fuel), 'piece-mass', USUAL.pieceMassGrams],
+    [!isWood && file.gear?.chimneys === undefined, 'chimneys', 1],
+  ];
+  return rows.filter(([isAssumed]) => isAssumed).map(([, what, value]) => ({ what, value }));
+}
+
+const isPieceMassSaid = (fuel: FileFuel | undefined) =>
+  fuel?.kind === 'briquettes' && (fuel.pieceWeight ?? fuel.tenWeigh) !== undefined;
+
+type Given<Fields> = { [Key in keyof Fields]?: Exclude<Fields[Key], undefined> };
+
+/** Only the keys that have a value: an absent key and `undefined` are the same in a file. */
+export function given<Fields extends object>(
+  fields: {
+    readonly [Key in keyof Fields]: Fields[Key] | undefined;
+  },
+): Given<Fields> {
+  return Object.fromEntries(
+    Object.entries(fields).filter(([, value]) => value !== undefined),
+  ) as Given<Fields>;
+}
