@@ -1,0 +1,28 @@
+// What quantity/ offers: units as types, exact conversions, and the way people write amounts.
+
+// Conversions, exact
+export { type ExactUnit, fromUnit, inUnit, type SiOf, type UnitName, units } from './convert.ts';
+// As people say it
+export {
+  type CookMeasure,
+  cookMeasureFor,
+  cookMeasureText,
+  type GramsPerMeasure,
+} from './cook-measure.ts';
+export { fractionText } from './fraction.ts';
+// As people write it
+export {
+  type Amount,
+  type AmountUnit,
+  isUnread,
+  type LengthRead,
+  readAmount,
+  readLength,
+  readTemperature,
+  sizeOfUnit,
+  type TemperatureRead,
+  type UnitSize,
+  type Unread,
+} from './read.ts';
+// Which number is this?
+export * from './unit.ts';
