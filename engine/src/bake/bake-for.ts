@@ -1,41 +1,13 @@
 // How long does this load stay in, and what shows that it is done?
 
-import type { Air } from '../camp/camp.ts';
-import type { CurvePoint } from '../coals/coal-plan.ts';
-import type { Formula } from '../formula/formula.ts';
-import type { OvenLoad } from '../menu/load.ts';
-import type { Recipe } from '../menu/recipe.ts';
-import type { Notice } from '../notice/notice.ts';
-import { type Kelvin, type Minutes, minutes, ratio } from '../quantity/unit.ts';
+import { minutes, ratio } from '../quantity/unit.ts';
 import type { BakePlan } from './bake-plan.ts';
+import type { BakeRequest, CookTime } from './bake-request.ts';
 import { breadTime } from './bread-time.ts';
 import { doneTargetFor } from './done-target.ts';
 import { figuresOfKind, isBread, isPot } from './kinds.ts';
 import { potTime } from './pot-time.ts';
 import { roastTime } from './roast-time.ts';
-
-export interface BakeRequest {
-  readonly load: OvenLoad;
-  readonly recipe: Recipe;
-  readonly formula: Formula;
-  readonly air: Air;
-  /** Inside the oven, as wished. Used where there is no curve yet. */
-  readonly wanted: Kelvin;
-  /** What coals/ simulated; minutes from "coals on". */
-  readonly curve?: readonly CurvePoint[];
-  /** The load goes in at this minute of the curve. */
-  readonly loadInMinute?: Minutes;
-  /** Least core for health, from safety/. */
-  readonly leastCore?: Kelvin;
-}
-
-/** Minutes until done, with the band that the evidence deserves. */
-export interface CookTime {
-  readonly minutes: number;
-  readonly least: number;
-  readonly most: number;
-  readonly notices: readonly Notice[];
-}
 
 /**
  * Minutes in the oven, the core to reach, the signs, the loss.

@@ -3,7 +3,7 @@
 import type { CurvePoint } from '../coals/coal-plan.ts';
 import { type Notice, notice } from '../notice/notice.ts';
 import { kelvin, toCelsius } from '../quantity/unit.ts';
-import type { BakeRequest, CookTime } from './bake-for.ts';
+import type { BakeRequest, CookTime } from './bake-request.ts';
 import { colourRateUnder } from './colour-minutes.ts';
 import {
   crumbMinutesFor,

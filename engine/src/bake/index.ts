@@ -1,7 +1,8 @@
 // What bake/ offers, in the order of the job.
 
-export { type BakeRequest, bakeFor } from './bake-for.ts';
+export { bakeFor } from './bake-for.ts';
 export type { BakePlan, DoneSign, DoneTarget } from './bake-plan.ts';
+export type { BakeRequest } from './bake-request.ts';
 export { type BakeCode, bakeCodes } from './codes.ts';
 export { heatWishFor, wantedOvenFor, wantsHotOven } from './heat-wish.ts';
 export { isBread, isPot } from './kinds.ts';

@@ -1,7 +1,7 @@
 // When is a pot done? Counted from the boil; nothing but a fork knows.
 
 import { notice } from '../notice/notice.ts';
-import type { BakeRequest, CookTime } from './bake-for.ts';
+import type { BakeRequest, CookTime } from './bake-request.ts';
 import { boilMinuteOf, simmerMinutesFor } from './pot-minutes.ts';
 
 /** By judgement: meat and beans differ from lot to lot, and slow is likelier than quick. */

@@ -2,7 +2,7 @@
 
 import { notice } from '../notice/notice.ts';
 import { fromCelsius } from '../quantity/unit.ts';
-import type { BakeRequest, CookTime } from './bake-for.ts';
+import type { BakeRequest, CookTime } from './bake-request.ts';
 import { figuresOfKind } from './kinds.ts';
 
 /** Meat and fruit: conductivity [W/(m K)], diffusivity [m2/s]; ASHRAE-like values, from memory. */

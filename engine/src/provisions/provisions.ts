@@ -19,7 +19,10 @@ export interface Provisions {
 export interface ShoppingLine {
   readonly name: string;
   readonly food?: string;
+  /** As it goes into the dishes. */
   readonly grams: Grams;
+  /** To buy, where the recipe weighs it peeled or cut and a yield is known. */
+  readonly asBought?: Grams;
   readonly measure?: CookMeasure;
   readonly shelf: 'dry' | 'produce' | 'meat' | 'cold' | 'tins' | 'spice' | 'other';
   readonly keep: 'dry' | 'cool' | 'cold' | 'frozen';

@@ -1,0 +1,90 @@
+// Dry mixes weighed at home: one bag a baked dish, the free-from bags first.
+
+import { isBread } from '../bake/kinds.ts';
+import type { Allergen } from '../camp/camp.ts';
+import type { FormulaLine } from '../formula/formula.ts';
+import type { FoodPart } from '../larder/food.ts';
+import { allergensIn } from '../menu/needs.ts';
+import { grams } from '../quantity/unit.ts';
+import type { DishToProvide } from './dish-to-provide.ts';
+import type { Bag } from './provisions.ts';
+
+/** Bags of all baked dishes; those kept free of something first, so that they are weighed first. */
+export function bagsFor(dishes: readonly DishToProvide[]): readonly Bag[] {
+  const bags = dishes.filter(({ recipe }) => isBread(recipe)).flatMap(bagsOf);
+  return [
+    ...bags.filter((bag) => bag.freeFrom.length > 0),
+    ...bags.filter((bag) => bag.freeFrom.length === 0),
+  ];
+}
+
+/** One bag of dough; a cobbler has one for its fruit besides. */
+function bagsOf(planned: DishToProvide): readonly Bag[] {
+  const { dish, formula, recipe } = planned;
+  const dry = formula.lines.filter(isDry);
+  const forFruit = recipe.kind === 'cobbler' ? dry.filter(isForFruit) : [];
+  const forDough = dry.filter((line) => !forFruit.includes(line));
+  const rest = formula.lines.filter((line) => !dry.includes(line));
+  const restOfFruit = recipe.kind === 'cobbler' ? rest.filter(isFruit) : [];
+  return [
+    bag(
+      planned,
+      `${dish.id}-dry`,
+      forDough,
+      rest.filter((line) => !restOfFruit.includes(line)),
+    ),
+    bag(planned, `${dish.id}-fruit`, forFruit, restOfFruit),
+  ].filter((each) => each.contents.length > 0);
+}
+
+const DRY: readonly FoodPart[] = [
+  'flour',
+  'meal',
+  'salt',
+  'sugar',
+  'powder',
+  'soda',
+  'yeast',
+  'dry-milk',
+  'spice',
+];
+
+/** Honey and syrup are sugar, and fresh yeast is yeast, but neither goes into a bag of flour. */
+const isDry = ({ ingredient }: FormulaLine) =>
+  !/\b(honey|molasses|treacle|syrup|fresh|vanilla)\b/i.test(ingredient.name) &&
+  (DRY.includes(ingredient.part) ||
+    /\b(corn ?starch|oats|cream of tartar)\b/i.test(ingredient.name));
+
+const isForFruit = ({ ingredient }: FormulaLine) =>
+  /\((fruit|filling)\)|starch/i.test(ingredient.name) ||
+  (ingredient.part === 'spice' && !/topping/i.test(ingredient.name));
+
+const isFruit = ({ ingredient }: FormulaLine) =>
+  ingredient.part === 'fruit' || ingredient.part === 'acid';
+
+function bag(
+  { dish, recipe, safety }: DishToProvide,
+  id: string,
+  contents: readonly FormulaLine[],
+  added: readonly FormulaLine[],
+): Bag {
+  return {
+    id,
+    dish: dish.id,
+    contents: contents.map(weighed),
+    total: grams(contents.reduce((sum, line) => sum + line.grams, 0)),
+    add: added.map(weighed),
+    contains: allergensIn({
+      ...recipe,
+      contains: [],
+      ingredients: contents.map((line) => line.ingredient),
+    }),
+    freeFrom: safety.freeFrom as readonly Allergen[],
+  };
+}
+
+const weighed = (line: FormulaLine) => ({
+  name: line.ingredient.name,
+  grams: line.grams,
+  ...(line.measure === undefined ? {} : { measure: line.measure }),
+});

@@ -1,0 +1,7 @@
+// What provisions/ offers.
+
+export { type ProvisionsCode, provisionsCodes } from './codes.ts';
+export type { DishToProvide } from './dish-to-provide.ts';
+export type { Bag, FuelNeed, Provisions, ShoppingLine, WaterNeed } from './provisions.ts';
+export { provisionsFor } from './provisions-for.ts';
+export { asBought } from './shopping.ts';

@@ -1,0 +1,90 @@
+// What has to be bought, weighed at home and carried for this meal.
+
+import type { Camp } from '../camp/camp.ts';
+import { type Notice, notice } from '../notice/notice.ts';
+import { cubicMetres, grams } from '../quantity/unit.ts';
+import { bagsFor } from './bags.ts';
+import type { DishToProvide } from './dish-to-provide.ts';
+import { fuelNeedFor } from './fuel.ts';
+import type { Bag, FuelNeed, Provisions, ShoppingLine } from './provisions.ts';
+import { shoppingFor } from './shopping.ts';
+import { waterNeedsFor } from './water.ts';
+
+/**
+ * Shopping, bags, fuel, water.
+ *
+ * Water is not on the shopping list; the rest of it weighs what the batches weigh.
+ *
+ * @notice PROVISIONS_FUEL_SHORT, PROVISIONS_FUEL_NOT_ENOUGH — with and without the spare
+ */
+export function provisionsFor(asked: {
+  readonly camp: Camp;
+  readonly dishes: readonly DishToProvide[];
+}): Provisions {
+  const { camp, dishes } = asked;
+  const shopping = shoppingFor(dishes);
+  const bags = bagsFor(dishes);
+  const fuel = fuelNeedFor({ camp, dishes });
+  const water = waterNeedsFor({ camp, dishes });
+  return {
+    shopping,
+    bags,
+    fuel,
+    water,
+    waterInAll: cubicMetres(water.reduce((sum, need) => sum + need.volume, 0)),
+    foodMass: grams(shopping.reduce((sum, line) => sum + line.grams, 0)),
+    notices: [...fuelNotices(camp, fuel), ...bagNotices(bags), ...shoppingNotices(shopping)],
+  };
+}
+
+function fuelNotices(camp: Camp, fuel: FuelNeed): readonly Notice[] {
+  if (fuel.mass <= 0) return [];
+  const uncounted =
+    camp.fuel.kind === 'briquettes' && !camp.fuel.isMeasured
+      ? [notice('PROVISIONS_FUEL_UNCOUNTED', 'doubt', {}, { pieceGrams: camp.fuel.pieceMass })]
+      : [];
+  if (fuel.onHand === undefined || fuel.short <= 0) return uncounted;
+  const values = {
+    shortGrams: fuel.short,
+    onHandGrams: fuel.onHand,
+    wantedGrams: fuel.massWithSpare,
+    bareGrams: fuel.mass,
+  };
+  return fuel.onHand < fuel.mass
+    ? [notice('PROVISIONS_FUEL_NOT_ENOUGH', 'stop', {}, values), ...uncounted]
+    : [notice('PROVISIONS_FUEL_SHORT', 'doubt', {}, values), ...uncounted];
+}
+
+const bagNotices = (bags: readonly Bag[]): readonly Notice[] =>
+  bags
+    .filter((bag) => bag.freeFrom.length > 0)
+    .map((bag) =>
+      notice(
+        'PROVISIONS_BAG_APART',
+        'danger',
+        { dish: bag.dish },
+        { free: bag.freeFrom.join(', ') },
+      ),
+    );
+
+function shoppingNotices(shopping: readonly ShoppingLine[]): readonly Notice[] {
+  return shopping.flatMap((line) => [
+    ...(line.asBought === undefined
+      ? []
+      : [
+          notice(
+            'PROVISIONS_AS_BOUGHT',
+            'note',
+            { ingredient: line.name },
+            {
+              name: line.name,
+              grams: line.grams,
+              boughtGrams: line.asBought,
+            },
+          ),
+        ]),
+    ...(line.food === undefined
+      ? [notice('PROVISIONS_FOOD_UNKNOWN', 'note', { ingredient: line.name }, { name: line.name })]
+      : []),
+  ]);
+}

@@ -1,0 +1,114 @@
+// The shopping list: lines of all dishes summed by food, shelf by shelf.
+
+import table from '../../data/provisions-yields.json' with { type: 'json' };
+import type { Allergen } from '../camp/camp.ts';
+import type { FormulaLine } from '../formula/formula.ts';
+import { foodWithKey } from '../larder/larder.ts';
+import { measureOf } from '../larder/measure.ts';
+import { foodNamed } from '../larder/name.ts';
+import { labelsToCheck } from '../menu/needs.ts';
+import { type Grams, grams } from '../quantity/unit.ts';
+import type { DishToProvide } from './dish-to-provide.ts';
+import type { ShoppingLine } from './provisions.ts';
+import { SHELVES, shelfOf } from './shelf.ts';
+
+/** One line a food, by shelf, then by name. Water is drawn, not bought. */
+export function shoppingFor(dishes: readonly DishToProvide[]): readonly ShoppingLine[] {
+  const byFood = new Map<string, Gathered>();
+  for (const { dish, recipe, formula } of dishes) {
+    const labels = labelsToCheck(recipe);
+    for (const line of formula.lines) {
+      if (line.ingredient.part === 'water' || !(line.grams > 0)) continue;
+      const key = keyOf(line);
+      const gathered = byFood.get(key) ?? emptyFor(line);
+      gathered.grams += line.grams;
+      gathered.edible += isEdiblePortion(line) ? line.grams : 0;
+      gathered.dishes.add(dish.id);
+      for (const label of labels) {
+        if (label.ingredient === line.ingredient.name) gathered.checkLabel.add(label.allergen);
+      }
+      byFood.set(key, gathered);
+    }
+  }
+  return [...byFood.values()].map(lineFrom).sort(byShelfThenName);
+}
+
+interface Gathered {
+  readonly line: FormulaLine;
+  grams: number;
+  /** Of these, weighed peeled or cut. */
+  edible: number;
+  readonly dishes: Set<string>;
+  readonly checkLabel: Set<Allergen>;
+}
+
+const emptyFor = (line: FormulaLine): Gathered => ({
+  line,
+  grams: 0,
+  edible: 0,
+  dishes: new Set(),
+  checkLabel: new Set(),
+});
+
+/**
+ * Same food, same shelf state, same label: tinned and fresh stay apart, and so does flour that is
+ * called gluten-free.
+ */
+function keyOf(line: FormulaLine): string {
+  const { name, food } = line.ingredient;
+  const free = /[a-z]+[- ]free\b/i.exec(name)?.[0].toLowerCase() ?? '';
+  const words =
+    food ??
+    foodNamed(name)?.key ??
+    name
+      .toLowerCase()
+      .replace(/\(.*?\)/g, '')
+      .trim();
+  return `${words}|${shelfOf(line.ingredient).keep}|${free}`;
+}
+
+function lineFrom(gathered: Gathered): ShoppingLine {
+  const { line } = gathered;
+  const food = foodWithKey(line.ingredient.food ?? '') ?? foodNamed(line.ingredient.name);
+  const mass = grams(gathered.grams);
+  const measure = food === undefined ? undefined : measureOf(food, mass);
+  const bought = asBoughtFrom(gathered, food?.key);
+  return {
+    name: line.ingredient.name,
+    ...(food === undefined ? {} : { food: food.key }),
+    grams: mass,
+    ...(bought === undefined ? {} : { asBought: bought }),
+    ...(measure === undefined ? {} : { measure }),
+    ...shelfOf(line.ingredient),
+    dishes: [...gathered.dishes],
+    checkLabel: [...gathered.checkLabel].sort(),
+  };
+}
+
+/**
+ * What to buy so that this much is left after peeling and trimming.
+ *
+ * @source afrs-a6: as purchased = edible portion x factor
+ */
+export function asBought(food: string, edible: Grams): Grams | undefined {
+  const row = table.rows.find((candidate) => candidate.foods.includes(food));
+  return row === undefined ? undefined : grams(edible * row.factor);
+}
+
+function asBoughtFrom(gathered: Gathered, food: string | undefined): Grams | undefined {
+  if (food === undefined || gathered.edible <= 0) return undefined;
+  const bought = asBought(food, grams(gathered.edible));
+  return bought === undefined ? undefined : grams(bought + gathered.grams - gathered.edible);
+}
+
+/** Does the recipe weigh it ready to cook? Its words say so; where they don't, as bought. */
+const isEdiblePortion = (line: FormulaLine) =>
+  /\b(peeled|pared|cored|trimmed|diced|cubed|sliced|shredded|grated|chopped|juice)\b/i.test(
+    line.ingredient.name,
+  ) && shelfOf(line.ingredient).shelf !== 'tins';
+
+const byShelfThenName = (one: ShoppingLine, other: ShoppingLine) =>
+  SHELVES.indexOf(one.shelf) - SHELVES.indexOf(other.shelf) || compare(one.name, other.name);
+
+/** By code unit, so that the order is the same on every machine. */
+const compare = (one: string, other: string) => (one < other ? -1 : one > other ? 1 : 0);
