@@ -93,11 +93,17 @@ function massUs(grams: number): string {
   return rest === 0 ? pounds : `${pounds}${NO_BREAK}${rest}${NO_BREAK}oz`;
 }
 
-const lengthUs = (metres: number) => `${fraction(metres / INCH_METRES, 8)}${NO_BREAK}in`;
+function lengthUs(metres: number): string {
+  const inches = metres / INCH_METRES;
+  return Math.abs(inches) < 35.5
+    ? `${fraction(inches, 8)}${NO_BREAK}in`
+    : `${fraction(inches / 12, 2)}${NO_BREAK}ft`;
+}
 
 function lengthMetric(metres: number): string {
   if (Math.abs(metres) < 0.02) return `${roundTo(metres * 1000, 1)}${NO_BREAK}mm`;
   if (Math.abs(metres) < 0.095) return `${decimal(metres * 100, 1)}${NO_BREAK}cm`;
+  if (Math.abs(metres) >= 0.995) return `${decimal(metres, 1)}${NO_BREAK}m`;
   return `${roundTo(metres * 100, 1)}${NO_BREAK}cm`;
 }
 

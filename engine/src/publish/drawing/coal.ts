@@ -1,0 +1,83 @@
+// How does one coal look from above? Ash grey with a glowing edge; a wood coal is a broken piece.
+
+import type { CoalPlace } from '../../coals/coal-plan.ts';
+import { element, group, ink, path, points, shortNumber } from './svg.ts';
+
+/** Side of a usual briquette seen from above, for the drawing only (common practice, no source). */
+const BRIQUETTE_METRES = 0.044;
+
+export interface CoalDrawing {
+  readonly fuel: 'briquettes' | 'wood-coals';
+  readonly places: readonly CoalPlace[];
+  readonly centre: readonly [number, number];
+  /** Drawing units to the metre. */
+  readonly scale: number;
+}
+
+/** Every coal where it lies. Wood coals are broken pieces that no one can count. */
+export const coals = ({ fuel, places, centre, scale }: CoalDrawing) =>
+  group(
+    { class: 'coals' },
+    ...places.map((place, index) => {
+      const x = centre[0] + place.x * scale;
+      const y = centre[1] - place.y * scale;
+      const side = BRIQUETTE_METRES * scale;
+      const turned = (Math.atan2(-place.y, place.x) * 180) / Math.PI;
+      return fuel === 'briquettes'
+        ? briquette(x, y, side, place.x === 0 && place.y === 0 ? 0 : turned)
+        : woodPieces(x, y, side, index);
+    }),
+  );
+
+const briquette = (x: number, y: number, side: number, turned: number) =>
+  group(
+    { transform: `translate(${shortNumber(x)} ${shortNumber(y)}) rotate(${shortNumber(turned)})` },
+    element('rect', {
+      x: -side / 2,
+      y: -side / 2,
+      width: side,
+      height: side,
+      rx: side * 0.3,
+      fill: ink.ash,
+      stroke: ink.ember,
+      'stroke-width': side * 0.14,
+    }),
+    path(`M${shortNumber(-side * 0.22)} 0H${shortNumber(side * 0.22)}`, {
+      stroke: ink.soft,
+      'stroke-width': side * 0.09,
+    }),
+  );
+
+/** Two or three splinters around the place: shapes repeat, but never as one mark a coal. */
+function woodPieces(x: number, y: number, side: number, index: number): string {
+  const count = 2 + (index % 2);
+  return group(
+    {},
+    ...Array.from({ length: count }, (_, piece) => {
+      const way = index * 2.4 + piece * 2.1; // steps that don't close on themselves
+      const off = side * (0.28 + 0.12 * ((index + piece) % 3));
+      return splinter(
+        x + off * Math.cos(way),
+        y + off * Math.sin(way),
+        side * (0.24 + 0.09 * ((index * 7 + piece * 3) % 3)),
+        index * 5 + piece,
+      );
+    }),
+  );
+}
+
+function splinter(x: number, y: number, radius: number, seed: number): string {
+  const corners = 5 + (seed % 3);
+  const outline = Array.from({ length: corners }, (_, corner): readonly [number, number] => {
+    const angle = (corner / corners) * 2 * Math.PI + seed;
+    const reach = radius * (0.75 + 0.35 * ((seed * 3 + corner * 5) % 4) * 0.4);
+    return [x + reach * Math.cos(angle), y + reach * Math.sin(angle)];
+  });
+  return element('polygon', {
+    points: points(outline),
+    fill: ink.ash,
+    stroke: ink.ember,
+    'stroke-width': radius * 0.22,
+    'stroke-linejoin': 'round',
+  });
+}

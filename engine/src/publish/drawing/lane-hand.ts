@@ -1,0 +1,68 @@
+// One pair of hands over the day: an outlined box for work, a tinted one for work at the fire.
+
+import { LANE, type LaneAxis, stack } from './lane-axis.ts';
+import { element, fits, group, ink, textWidth, words } from './svg.ts';
+
+export interface WorkBox {
+  readonly from: number;
+  readonly to: number;
+  /** The number of the job in the list; 0 draws none. */
+  readonly number: number;
+  readonly text: string;
+  readonly isFire: boolean;
+}
+
+export function handLane(work: readonly WorkBox[], axis: LaneAxis, top: number) {
+  const boxes = stack(work, (box) => [box.from, box.to]);
+  const rows = Math.max(1, ...boxes.map(({ row }) => row + 1));
+  const boxesBottom = top + rows * (LANE.box + 3);
+  const named = boxes.map(({ thing, row }) => boxOf(thing, axis, top + row * (LANE.box + 3)));
+  const outside = stack(
+    named.filter((box) => !box.isNamed && box.number > 0),
+    (box) => [box.middle - box.width / 2 - 2, box.middle + box.width / 2 + 2],
+  );
+  const numbers = outside.map(({ thing, row }) =>
+    words({
+      x: thing.middle,
+      y: boxesBottom + 11 + row * LANE.numberRow,
+      text: String(thing.number),
+      size: 11.5,
+      anchor: 'middle',
+    }),
+  );
+  const numberRows = outside.reduce((most, { row }) => Math.max(most, row + 1), 0);
+  return {
+    svg: group({ class: 'hand' }, ...named.map(({ svg }) => svg), ...numbers),
+    bottom: boxesBottom + numberRows * LANE.numberRow + 4,
+  };
+}
+
+function boxOf(box: WorkBox, axis: LaneAxis, y: number) {
+  const x = axis.x(box.from);
+  const width = Math.max(3, axis.x(box.to) - x);
+  const named = [`${box.number} ${box.text}`, `${box.number}`].find((text) =>
+    fits(text, width - 6, 12),
+  );
+  const label = box.number === 0 ? undefined : named;
+  return {
+    number: box.number,
+    isNamed: label !== undefined,
+    middle: x + width / 2,
+    width: textWidth(String(box.number), 11.5),
+    svg: group(
+      {},
+      element('rect', {
+        x,
+        y,
+        width,
+        height: LANE.box,
+        rx: 1.5,
+        fill: box.isFire ? ink.ember : ink.sheet,
+        'fill-opacity': box.isFire ? '0.28' : undefined,
+        stroke: ink.ink,
+        'stroke-width': 1.1,
+      }),
+      label === undefined ? '' : words({ x: x + 4, y: y + 15, text: label, size: 12 }),
+    ),
+  };
+}

@@ -1,0 +1,85 @@
+// Coals lit and coals needed on ovens over the day: a stepped shape, and the numbers under it.
+
+import { LANE, type LaneAxis } from './lane-axis.ts';
+import { group, ink, line, path, shortNumber, textWidth, words } from './svg.ts';
+
+export interface LitPoint {
+  readonly at: number;
+  /** Waiting in chimney or pile, and on the ovens. */
+  readonly lit: number;
+  readonly onOvens: number;
+}
+
+export interface LitLane {
+  readonly lit: readonly LitPoint[];
+  readonly countsCoals: boolean;
+  readonly axis: LaneAxis;
+  readonly top: number;
+  readonly words: { readonly lit: string; readonly onOvens: string };
+}
+
+const TALL = 64;
+
+export function litLane({ lit, countsCoals, axis, top, words: say }: LitLane) {
+  const most = Math.max(1, ...lit.map((at) => at.lit));
+  const base = top + TALL;
+  const steps = (value: (at: LitPoint) => number) => {
+    const first = lit[0];
+    if (first === undefined) return '';
+    const parts = lit.map(
+      (at) => `H${shortNumber(axis.x(at.at))}V${shortNumber(base - (value(at) / most) * TALL)}`,
+    );
+    return `M${shortNumber(axis.x(first.at))} ${base}${parts.join('')}H${shortNumber(axis.x(lit.at(-1)?.at ?? first.at))}V${base}z`;
+  };
+  const shape = group(
+    { class: 'lit' },
+    path(
+      steps((at) => at.lit),
+      { fill: 'none', stroke: ink.ink, 'stroke-width': 1.3, 'stroke-dasharray': '4 2.5' },
+    ),
+    path(
+      steps((at) => at.onOvens),
+      { fill: ink.ember, 'fill-opacity': '0.55', stroke: ink.ember, 'stroke-width': 1 },
+    ),
+    line(LANE.left, base, LANE.right, base, { stroke: ink.soft, 'stroke-width': 1 }),
+  );
+  if (!countsCoals) return { svg: shape, bottom: base + 4 };
+  const rows = numberRows(lit, axis, base);
+  return {
+    svg: group(
+      {},
+      shape,
+      ...rows,
+      words({ x: 0, y: base + 15, text: say.lit, size: 12, fill: ink.soft }),
+      words({ x: 0, y: base + 31, text: say.onOvens, size: 12, fill: ink.soft }),
+    ),
+    bottom: base + 38,
+  };
+}
+
+/** Lit above, on the ovens below; a pair is left out where it would touch the one before. */
+function numberRows(lit: readonly LitPoint[], axis: LaneAxis, base: number): readonly string[] {
+  let free = Number.NEGATIVE_INFINITY;
+  const peak = lit.reduce<LitPoint | undefined>(
+    (best, at) => (best === undefined || at.lit > best.lit ? at : best),
+    undefined,
+  );
+  return lit.flatMap((at) => {
+    const x = axis.x(at.at);
+    const width = textWidth(String(Math.round(at.lit)), 12);
+    const blocksPeak = peak !== undefined && at !== peak && Math.abs(axis.x(peak.at) - x) < 26;
+    if (x - width / 2 < free || blocksPeak) return [];
+    free = x + width / 2 + 6;
+    return [
+      words({ x, y: base + 15, text: String(Math.round(at.lit)), size: 12, anchor: 'middle' }),
+      words({
+        x,
+        y: base + 31,
+        text: String(Math.round(at.onOvens)),
+        size: 12,
+        bold: true,
+        anchor: 'middle',
+      }),
+    ];
+  });
+}

@@ -1,0 +1,146 @@
+// Who does what when, which oven is busy, how many coals are lit: lanes over the clock.
+// A name that doesn't fit in its box becomes a number, and the list under the drawing spells it out.
+
+import { LANE, type LaneAxis, laneAxis } from './lane-axis.ts';
+import { handLane, type WorkBox } from './lane-hand.ts';
+import { type LitPoint, litLane } from './lane-lit.ts';
+import { ovenLane, type SpanBar } from './lane-oven.ts';
+import { group, ink, line, picture, words, wrap } from './svg.ts';
+
+export interface DayDrawing {
+  readonly from: number;
+  readonly to: number;
+  readonly clockAt: (minute: number) => string;
+  readonly hands: readonly { readonly name: string; readonly work: readonly WorkBox[] }[];
+  readonly ovens: readonly { readonly name: string; readonly spans: readonly SpanBar[] }[];
+  readonly lit: readonly LitPoint[];
+  /** False for wood coals: shape without numbers. */
+  readonly countsCoals: boolean;
+  readonly servings: readonly { readonly at: number; readonly text: string }[];
+  readonly words: { readonly lit: string; readonly onOvens: string };
+  readonly alt: string;
+}
+
+interface Drawn {
+  readonly svg: string;
+  readonly bottom: number;
+}
+
+/** The whole day on one wide drawing. */
+export function dayDrawing(day: DayDrawing): string {
+  const axis = laneAxis(day.from, day.to);
+  let y = LANE.top;
+  const lanes: string[] = [];
+  const put = (name: string, drawn: Drawn, heavy: boolean) => {
+    lanes.push(laneName(name, y), drawn.svg, rule(drawn.bottom, heavy));
+    y = drawn.bottom + LANE.gap;
+  };
+  for (const hand of day.hands) put(hand.name, handLane(hand.work, axis, y), false);
+  y += LANE.gap;
+  for (const oven of day.ovens) put(oven.name, ovenLane(oven.spans, axis, y), true);
+  if (day.lit.length > 0) {
+    y += LANE.gap;
+    put(
+      day.words.lit,
+      litLane({ lit: day.lit, countsCoals: day.countsCoals, axis, top: y, words: day.words }),
+      false,
+    );
+  }
+  const keys = keyRow(day, y);
+  return picture({
+    width: LANE.width,
+    height: keys.bottom + 6,
+    kind: 'day',
+    title: 'Day sheet',
+    alt: day.alt,
+    children: [hours(axis, y, day), ...lanes, servingLines(axis, y, day), keys.svg],
+  });
+}
+
+function laneName(name: string, y: number): string {
+  const lines = wrap(name, LANE.left - 12, 13, true);
+  return lines
+    .map((text, index) => words({ x: 0, y: y + 17 + index * 15, text, size: 13, bold: true }))
+    .join('');
+}
+
+const rule = (y: number, heavy: boolean) =>
+  line(0, y, LANE.right, y, {
+    stroke: heavy ? ink.ink : ink.line,
+    'stroke-width': heavy ? 1.6 : 1,
+  });
+
+function hours(axis: LaneAxis, bottom: number, day: DayDrawing): string {
+  return group(
+    { class: 'hours' },
+    ...axis.ticks.flatMap((minute) => [
+      line(axis.x(minute), LANE.top - 8, axis.x(minute), bottom, {
+        stroke: ink.line,
+        'stroke-width': 1,
+      }),
+      words({
+        x: axis.x(minute),
+        y: LANE.top - 14,
+        text: day.clockAt(minute),
+        size: 12,
+        anchor: 'middle',
+        fill: ink.soft,
+      }),
+    ]),
+  );
+}
+
+/** Serving times as strong lines; names stacked over each other when they fall close together. */
+function servingLines(axis: LaneAxis, bottom: number, { servings }: DayDrawing): string {
+  return group(
+    { class: 'servings' },
+    ...servings.map(({ at }) =>
+      line(axis.x(at), LANE.top - 28, axis.x(at), bottom, {
+        stroke: ink.ember,
+        'stroke-width': 2.5,
+      }),
+    ),
+    ...servings.map(({ at, text }, index) =>
+      words({
+        x: Math.min(axis.x(at) + 5, LANE.right),
+        y: 14 + (index % 2) * 15,
+        text,
+        size: 13,
+        bold: true,
+        anchor: axis.x(at) > LANE.right - 120 ? 'end' : 'start',
+        fill: ink.ember,
+      }),
+    ),
+  );
+}
+
+/** How to read the boxes, said once. */
+function keyRow(_day: DayDrawing, y: number): Drawn {
+  const top = y + 6;
+  const entries: readonly (readonly [string, string])[] = [
+    ['work', 'hands at work'],
+    ['fire', 'work at the fire'],
+    ['heating', 'oven heating empty'],
+    ['cooking', 'cooking'],
+    ['holding', 'kept hot'],
+    ['second-rise', 'dough rising in it'],
+  ];
+  const step = LANE.right / entries.length;
+  const drawn = entries.map(([kind, text], index) =>
+    group(
+      {},
+      keyBox(kind, index * step, top),
+      words({ x: index * step + 34, y: top + 12, text, size: 12, fill: ink.soft }),
+    ),
+  );
+  return { svg: group({ class: 'key' }, ...drawn), bottom: top + 18 };
+}
+
+function keyBox(kind: string, x: number, y: number): string {
+  const axis: LaneAxis = { x: (minute) => minute, ticks: [] };
+  return kind === 'work' || kind === 'fire'
+    ? handLane([{ from: x, to: x + 28, number: 0, text: '', isFire: kind === 'fire' }], axis, y - 4)
+        .svg
+    : ovenLane([{ from: x, to: x + 28, state: kind as SpanBar['state'], text: '' }], axis, y - 4)
+        .svg;
+}

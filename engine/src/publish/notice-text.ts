@@ -1,0 +1,43 @@
+// The sentence for a code. Every stage writes its own in words/; a code without one is our fault,
+// and the reader still gets the code to ask about.
+
+import type { Notice, NoticeLevel, Refusal } from '../notice/notice.ts';
+import type { Block } from './document.ts';
+import type { Say } from './say.ts';
+import { allWords } from './words/index.ts';
+
+/** One sentence, the important thing first. */
+export const noticeText = (notice: Notice, say: Say) => sentence(notice, say);
+
+/** What can't be done and which wishes stand against each other. */
+export const refusalText = (refusal: Refusal, say: Say) => sentence(refusal, say);
+
+function sentence(said: Pick<Notice, 'code' | 'values' | 'about'>, say: Say): string {
+  const write = allWords[said.code];
+  return write === undefined
+    ? `There is something to know here that has no words yet (${said.code}).`
+    : write(said.values, said.about, say);
+}
+
+const ORDER: readonly NoticeLevel[] = ['danger', 'stop', 'doubt', 'note'];
+
+/** Worst first; the same sentence only once. */
+export function noticeBlocks(notices: readonly Notice[], say: Say): readonly Block[] {
+  const seen = new Set<string>();
+  return [...notices]
+    .sort((left, right) => ORDER.indexOf(left.level) - ORDER.indexOf(right.level))
+    .flatMap((notice): readonly Block[] => {
+      const text = noticeText(notice, say);
+      if (seen.has(text)) return [];
+      seen.add(text);
+      return [{ type: 'notice', level: notice.level, text, code: notice.code }];
+    });
+}
+
+export const refusalBlocks = (refusals: readonly Refusal[], say: Say): readonly Block[] =>
+  refusals.map((refusal) => ({
+    type: 'notice',
+    level: 'stop',
+    text: refusalText(refusal, say),
+    code: refusal.code,
+  }));

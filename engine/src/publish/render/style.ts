@@ -1,0 +1,97 @@
+// The dress of a printed sheet: square and quiet, rules instead of boxes, ink decides and colour
+// helps. The wide day sheet turns its page on its side.
+
+export const SHEET_STYLE = `
+:root {
+  --ink: #1d1a17; --soft: #544d45; --line: #cfc6b6; --sheet: #fbf8f1; --iron: #34302d;
+  --oat: #e4d8bf; --steel: #2f5d73; --ember: #b93a0c; --ash: #d8d2c8; --canvas: #f3eee4;
+  --slab: 'Bitter Variable', Bitter, Rockwell, Georgia, serif;
+  --sans: 'Source Sans 3 Variable', 'Source Sans 3', 'Segoe UI', 'Liberation Sans', Arial, sans-serif;
+}
+* { box-sizing: border-box; }
+html { background: var(--canvas); color: var(--ink); font: 11.5pt/1.42 var(--sans);
+  font-variant-numeric: tabular-nums lining-nums; -webkit-text-size-adjust: 100%; }
+body { margin: 0; }
+.sheet { max-width: 190mm; margin: 0 auto; padding: 10mm 8mm 14mm; background: var(--sheet); }
+.sheet.day-sheet, .sheet.hand-sheet { max-width: 277mm; }
+.sheet + .sheet { margin-top: 8mm; break-before: page; }
+header { border-bottom: 2.5px solid var(--ink); padding-bottom: 2.5mm; margin-bottom: 4mm; }
+.eyebrow { margin: 0 0 1mm; color: var(--soft); }
+h1, h2, .figures b, .placement { font-family: var(--slab); text-wrap: balance; }
+h1 { font-size: 25pt; line-height: 1.1; margin: 0; font-weight: 750; letter-spacing: -0.01em; }
+h2 { font-size: 13.5pt; line-height: 1.2; margin: 6.5mm 0 1.5mm; font-weight: 700; break-after: avoid; }
+p { margin: 0 0 2mm; }
+.lead { font-size: 13pt; line-height: 1.35; }
+.flag { display: inline-block; vertical-align: middle; font: 700 11pt/1.2 var(--sans);
+  letter-spacing: 0.02em; border: 2px solid var(--ink); padding: 1mm 2mm; margin-left: 1.5mm; }
+.placement { margin: 3mm 0; }
+.placement p { font-size: 21pt; line-height: 1.18; font-weight: 700; margin: 0 0 1mm; }
+.figures { display: flex; flex-wrap: wrap; gap: 2mm 12mm; margin: 3mm 0; }
+.figures p { margin: 0; }
+.figures b { font-size: 40pt; line-height: 1; font-weight: 750; }
+.figures span { font-size: 14pt; }
+.figures small { display: block; font-size: 11pt; }
+small { color: var(--soft); font-size: 0.92em; }
+figure { margin: 3mm 0; break-inside: avoid; }
+figure svg { display: block; width: 100%; height: auto; }
+.drawings { display: flex; gap: 4mm; align-items: flex-start; break-inside: avoid; }
+.drawings figure { flex: 1; max-width: 82mm; margin: 1mm 0; }
+.dish-card figure.wide { max-width: 168mm; }
+table { border-collapse: collapse; width: 100%; margin: 1mm 0 3mm; }
+caption { text-align: left; color: var(--soft); padding-bottom: 1mm; }
+th, td { text-align: left; vertical-align: top; padding: 1.15mm 3mm 1.15mm 0; border-bottom: 1px solid var(--line); }
+thead th { border-bottom: 1.5px solid var(--ink); font-weight: 650; vertical-align: bottom; }
+.number { text-align: right; }
+tr { break-inside: avoid; }
+thead { display: table-header-group; }
+.steps th { white-space: nowrap; font-weight: 700; width: 1%; padding-right: 4mm; }
+.steps .clock { white-space: nowrap; width: 1%; padding-right: 5mm; }
+.steps small { display: block; }
+.steps i { font-style: normal; color: var(--soft); }
+.steps .strong td, .steps .strong th { font-weight: 700; border-top: 1.5px solid var(--ink); }
+.steps .strong small, .steps .strong i { font-weight: 400; }
+.facts { display: grid; grid-template-columns: max-content 1fr; margin: 1mm 0 3mm; }
+.facts dt, .facts dd { margin: 0; padding: 1mm 5mm 1mm 0; border-bottom: 1px solid var(--line); }
+.facts dt { color: var(--soft); }
+.facts dd { font-weight: 600; padding-right: 0; }
+.facts small { font-weight: 400; }
+ul { margin: 1mm 0 3mm; padding-left: 5mm; }
+.ticks { list-style: none; padding-left: 0; }
+.ticks li { padding: 0.6mm 0 0.6mm 7mm; position: relative; break-inside: avoid; }
+.ticks li::before { content: ''; position: absolute; left: 0; top: 1.7mm; width: 3.4mm; height: 3.4mm;
+  border: 1.4px solid var(--ink); }
+.notice { border-left: 3px solid var(--line); padding: 0.5mm 0 0.5mm 3mm; break-inside: avoid; }
+.notice.doubt { border-left-style: dashed; border-left-color: var(--ink); }
+.notice.stop, .notice.danger { border-left: 7px solid var(--ink); font-weight: 600; }
+.notice.danger { border: 2.5px solid var(--ink); border-left-width: 10px; padding: 1.5mm 3mm; }
+.notice b { text-transform: uppercase; letter-spacing: 0.05em; font-size: 0.85em; margin-right: 1mm; }
+.notice.note b { color: var(--soft); }
+.strip { list-style: none; margin: 5mm 0 3mm; padding: 2mm 3mm; border: 2.5px solid var(--ink); break-inside: avoid; }
+.strip li { padding: 0.5mm 0; }
+.strip li:first-child { font-weight: 700; }
+details { border-top: 1.5px solid var(--ink); margin: 5mm 0 3mm; padding-top: 2mm; }
+summary { font: 700 13.5pt/1.2 var(--slab); margin-bottom: 1.5mm; list-style: none; }
+summary::-webkit-details-marker { display: none; }
+.card { border: 1.5px solid var(--ink); padding: 3mm 4mm 2mm; margin: 0 0 4mm; break-inside: avoid; }
+.card h2 { margin-top: 0; }
+.page-break { break-after: page; }
+@media (max-width: 640px) {
+  html { font-size: 12pt; }
+  .sheet { padding: 5mm 4mm 10mm; }
+  .drawings figure { max-width: none; }
+  figure.wide { overflow-x: auto; }
+  .day-sheet figure.wide svg { min-width: 900px; }
+  .facts { grid-template-columns: 1fr; }
+  .facts dt { border: 0; padding-bottom: 0; }
+}
+@media print {
+  @page { margin: 11mm 12mm 12mm; }
+  @page wide { size: landscape; margin: 10mm; }
+  html { background: none; font-size: 10.5pt; }
+  :root { --sheet: #fff; --line: #b9b2a6; --soft: #46403a; }
+  .sheet { max-width: none; padding: 0; margin: 0; background: none; }
+  .sheet + .sheet { margin-top: 0; }
+  .sheet.day-sheet { page: wide; }
+  svg, .flag, .notice, .strip { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
+}
+`;

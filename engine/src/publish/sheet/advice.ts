@@ -1,0 +1,31 @@
+// What is short, and what one change would do: each line carries the result of a checked plan.
+
+import type { Advice } from '../../timetable/day-sheet.ts';
+import type { Say } from '../say.ts';
+
+export function advicePhrase(advice: Advice, say: Say): string {
+  const left =
+    advice.lateBy < 0.5
+      ? 'everything is on time'
+      : `the worst dish is ${say.minutes(advice.lateBy)} late`;
+  return `${changePhrase(advice, say)}: ${left}.`;
+}
+
+function changePhrase({ change, amount }: Advice, say: Say): string {
+  const more = amount > 1 ? `${say.count(amount)} more` : 'one more';
+  const plural = amount > 1 ? 's' : '';
+  switch (change) {
+    case 'one-more-hand':
+      return amount > 1 ? `With ${more} pairs of hands` : 'With one more pair of hands';
+    case 'one-more-oven':
+      return `With ${more} oven${plural}`;
+    case 'one-more-chimney':
+      return `With ${more} chimney${plural}`;
+    case 'serve-later':
+      return `Serving ${say.minutes(amount)} later`;
+    case 'start-earlier':
+      return `Starting ${say.minutes(amount)} earlier`;
+    case 'longer-hold':
+      return `If it may wait ${say.minutes(amount)} longer`;
+  }
+}

@@ -1,0 +1,45 @@
+// What was assumed because the cook did not say: one line on every card, to read and to change.
+
+import type { Assumption } from '../../meal.ts';
+import type { Say } from '../say.ts';
+
+/** `Assumed: charcoal pieces of 25 g, one chimney, …`; empty if nothing was assumed. */
+export const assumedLine = (assumed: readonly Assumption[], say: Say) =>
+  assumed.length === 0
+    ? ''
+    : `Assumed, change what is wrong: ${assumed.map((each) => assumedPhrase(each, say)).join(', ')}.`;
+
+export function assumedPhrase({ what, value }: Assumption, say: Say): string {
+  const number = Number(value);
+  switch (what) {
+    case 'fuel':
+      return value === 'wood-coals' ? 'wood coals' : String(value);
+    case 'piece-mass':
+      return `briquettes of ${say.mass(number)} each`;
+    case 'chimneys':
+      return number === 1 ? 'one chimney' : `${value} chimneys`;
+    case 'hands':
+      return number === 1 ? 'one pair of hands' : `${value} pairs of hands`;
+    case 'air':
+      return `air at ${orWord(value, say.degrees)}`;
+    case 'wind':
+      return `wind: ${orWord(value, say.wind)}`;
+    case 'ground':
+      return `on ${value}`;
+    case 'elevation':
+      return `${orWord(value, say.height)} above the sea`;
+    case 'depth':
+      return `${orWord(value, say.length)} depth`;
+    case 'greased':
+      return 'oven greased';
+    case 'cold-oven':
+      return 'oven cold at the start';
+    case 'screen':
+      return number > 0 ? 'behind a wind screen' : 'no wind screen';
+    case 'mouths':
+      return number === 1 ? 'one mouth' : `${value} mouths`;
+  }
+}
+
+const orWord = (value: number | string, speak: (number: number) => string) =>
+  typeof value === 'number' ? speak(value) : value;

@@ -1,0 +1,208 @@
+// Everything one dish needs at the fire, on one card.
+
+import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
+import type { Block, SheetDocument } from '../document.ts';
+import { noticeBlocks, noticeText, refusalBlocks } from '../notice-text.ts';
+import type { Say } from '../say.ts';
+import { assumedLine } from './assumed.ts';
+import { formulaBlocks } from './formula-part.ts';
+import { freeFromFlag, ovenTitle } from './free-from.ts';
+import { inOutBlocks } from './in-out.ts';
+import { ovenBlocks, ovenOf } from './oven-part.ts';
+import { listed } from './phrases.ts';
+import { whyBlocks } from './why-part.ts';
+
+/**
+ * The dish card: counts, drawings, times, checks and moves, formula, reasons, cautions.
+ *
+ * Ovens of one dish that are laid alike are one part of the card, told once for all of them.
+ *
+ * @throws RangeError — the plan has no such dish and no refusal about it
+ */
+export function dishCard(plan: MealPlan, dishId: string, say: Say): SheetDocument {
+  const dish = plan.dishes.find((each) => each.dish.id === dishId);
+  if (dish === undefined) return refusedCard(plan, dishId, say);
+  const groups = alike(plan, dish);
+  const first = groups[0]?.[0];
+  const flag = freeFromFlag(plan, dish);
+  const where = groups.flat().map((part) => ovenTitle(ovenOf(plan, part), say));
+  return {
+    kind: 'dish-card',
+    title: dish.dish.name,
+    eyebrow: [
+      plan.camp.title,
+      first === undefined ? 'no fire needed' : listed([...new Set(where)]),
+    ].join(' · '),
+    ...(flag === undefined ? {} : { flag }),
+    blocks: [
+      leadBlock(plan, dish, say),
+      ...dangerBlocks(plan, dish, say),
+      ...groups.flatMap((group) => groupBlocks(plan, dish, group, groups.length > 1, say)),
+      ...(first === undefined ? [] : inOutBlocks(dish, first, ovenOf(plan, first), say)),
+      ...formulaBlocks(dish, say),
+      ...stepBlocks(dish),
+      ...groups.flatMap(([part]) => (part === undefined ? [] : whyBlocks(part.coals, say))),
+      ...restBlocks(plan, dish, say),
+      ...stripBlocks(plan, say),
+      ...assumedBlocks(plan, say),
+    ],
+  };
+}
+
+/** A dish that could not be planned still has a card: it says why. */
+function refusedCard(plan: MealPlan, dishId: string, say: Say): SheetDocument {
+  const about = plan.refusals.filter((refusal) => refusal.about.dish === dishId);
+  const named = plan.menu.dishes.find(({ id }) => id === dishId);
+  if (about.length === 0 && named === undefined) {
+    throw new RangeError(`the plan has no dish "${dishId}"`);
+  }
+  return {
+    kind: 'dish-card',
+    title: named?.name ?? dishId,
+    eyebrow: plan.camp.title,
+    blocks: [
+      {
+        type: 'lead',
+        parts: [{ text: 'This dish can not be planned as it stands.', strong: true }],
+      },
+      ...refusalBlocks(about, say),
+      ...stripBlocks(plan, say),
+    ],
+  };
+}
+
+/** Loads told as one: same size of oven, same coals, same minutes. */
+function alike(plan: MealPlan, dish: DishPlan): readonly (readonly LoadPlan[])[] {
+  const groups = new Map<string, LoadPlan[]>();
+  for (const part of dish.loads) {
+    const { coals } = part;
+    const oven = ovenOf(plan, part);
+    const key = [
+      oven.diameter,
+      oven.depth,
+      coals.above.pieces,
+      coals.below.pieces,
+      Math.round(coals.loadInMinute),
+      Math.round(coals.outMinute),
+    ].join(' ');
+    groups.set(key, [...(groups.get(key) ?? []), part]);
+  }
+  return [...groups.values()];
+}
+
+function groupBlocks(
+  plan: MealPlan,
+  dish: DishPlan,
+  group: readonly LoadPlan[],
+  isOneOfMany: boolean,
+  say: Say,
+): readonly Block[] {
+  const [part] = group;
+  if (part === undefined) return [];
+  const names = group.map(({ load }) => say.ovenName(load.oven));
+  return [
+    ...(isOneOfMany || group.length > 1
+      ? [{ type: 'heading', text: listed([...new Set(names)]) } as const]
+      : []),
+    ...(group.length > 1
+      ? [
+          {
+            type: 'paragraph',
+            parts: [
+              {
+                text: `${group.length} ovens laid alike; times below are for the first. ${waves(plan, group, say)}`,
+              },
+            ],
+          } as const,
+        ]
+      : []),
+    ...ovenBlocks({ plan, dish, part, say }),
+  ];
+}
+
+const waves = (plan: MealPlan, group: readonly LoadPlan[], say: Say) =>
+  group
+    .map(({ load }) => {
+      const span = plan.daySheet.spans.find(
+        (each) => each.load === load.id && each.state === 'cooking',
+      );
+      return span === undefined
+        ? say.ovenName(load.oven)
+        : `${say.ovenName(load.oven)} in at ${say.clock(span.from)}`;
+    })
+    .join(', ');
+
+function leadBlock(plan: MealPlan, dish: DishPlan, say: Say): Block {
+  const serving = plan.daySheet.servings.find(({ dish: id }) => id === dish.dish.id);
+  return {
+    type: 'lead',
+    parts: [
+      { text: say.count(dish.portions.portions), strong: true },
+      { text: ' portions · ' },
+      { text: say.mass(dish.formula.batch), strong: true },
+      { text: ' in all · on the table ' },
+      { text: say.clock(serving?.served ?? dish.dish.serveAt), strong: true },
+    ],
+  };
+}
+
+/** What can hurt someone or stops the plan stands right under the title. */
+function dangerBlocks(plan: MealPlan, dish: DishPlan, say: Say): readonly Block[] {
+  const grave = allNotices(plan, dish).filter(
+    ({ level }) => level === 'danger' || level === 'stop',
+  );
+  const unfit = plan.safety.unfit
+    .filter((each) => each.dish === dish.dish.id)
+    .map(({ who, because }) => ({
+      type: 'notice' as const,
+      level: 'danger' as const,
+      text: `Not for ${who}: ${because}.`,
+    }));
+  return [...unfit, ...noticeBlocks(grave, say)];
+}
+
+function restBlocks(plan: MealPlan, dish: DishPlan, say: Say): readonly Block[] {
+  const rest = allNotices(plan, dish).filter(({ level }) => level === 'doubt' || level === 'note');
+  if (rest.length === 0) return [];
+  return [{ type: 'heading', text: 'Worth knowing' }, ...noticeBlocks(rest, say)];
+}
+
+/** Everything the stages said about this dish, each once. */
+function allNotices(plan: MealPlan, dish: DishPlan) {
+  const own = [
+    ...dish.safety.cautions,
+    ...dish.notices,
+    ...dish.portions.notices,
+    ...dish.formula.notices,
+    ...dish.loads.flatMap(({ coals, bake }) => [...coals.notices, ...bake.notices]),
+    ...[...plan.notices, ...plan.daySheet.notices].filter(
+      ({ about }) => about.dish === dish.dish.id,
+    ),
+  ];
+  const seen = new Set<string>();
+  return own.filter((notice) => {
+    const key = JSON.stringify([notice.code, notice.about, notice.values]);
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+function stepBlocks({ recipe }: DishPlan): readonly Block[] {
+  const said = recipe.steps.filter(({ say: text }) => text.trim() !== '');
+  if (said.length === 0) return [];
+  return [
+    { type: 'heading', text: 'The work' },
+    { type: 'list', tick: true, items: said.map(({ say: text }) => text) },
+  ];
+}
+
+export function stripBlocks(plan: MealPlan, say: Say): readonly Block[] {
+  const items = [...new Set(plan.safety.strip.map((notice) => noticeText(notice, say)))];
+  return items.length === 0 ? [] : [{ type: 'strip', items }];
+}
+
+export function assumedBlocks(plan: MealPlan, say: Say): readonly Block[] {
+  const text = assumedLine(plan.assumed, say);
+  return text === '' ? [] : [{ type: 'paragraph', parts: [{ text }] }];
+}

@@ -1,0 +1,145 @@
+// The fire hand's sheet: may it be lit, when what is lit, laid and added, ash, iron, who eats what.
+
+import type { MealPlan } from '../../meal.ts';
+import type { Block, SheetDocument } from '../document.ts';
+import { noticeBlocks } from '../notice-text.ts';
+import type { Say } from '../say.ts';
+import { jobSentence } from '../words/jobs.ts';
+import { lightingBlocks } from './day-sheet.ts';
+import { stripBlocks } from './dish-card.ts';
+import { allergenWord } from './free-from.ts';
+import { listed, sentenceCase } from './phrases.ts';
+
+export function fireAndCareSheet(plan: MealPlan, say: Say): SheetDocument {
+  return {
+    kind: 'fire-and-care',
+    title: 'Fire and care',
+    eyebrow: plan.camp.title,
+    blocks: [
+      ...stripBlocks(plan, say),
+      { type: 'lead', parts: [{ text: FIRE[plan.safety.fire], strong: true }] },
+      ...noticeBlocks(plan.safety.cautions, say),
+      ...lightingBlocks(plan, say),
+      ...fireWork(plan, say),
+      ...ovenCare(plan),
+      ...allergenBlocks(plan, say),
+      {
+        type: 'facts',
+        rows: [
+          { label: 'Who said coals may be lit', value: '____________________' },
+          { label: 'When, and on what ground', value: '____________________' },
+          { label: 'Ash felt cold at', value: '____________________' },
+        ],
+      },
+    ],
+  };
+}
+
+const FIRE = {
+  allowed: 'Coals may be lit here, as far as the camp says.',
+  forbidden: 'No coals may be lit here. Cook what needs no fire.',
+  ask: 'Ask before you light: nobody has said yet that coals are allowed.',
+} as const;
+
+const QUARTER = 15;
+
+/** Laying, turning and adding by quarter hours: one walk round does all that is due. */
+function fireWork(plan: MealPlan, say: Say): readonly Block[] {
+  const work = plan.daySheet.jobs.filter(({ kind }) =>
+    ['lay-coals', 'turn', 'add-coals'].includes(kind),
+  );
+  if (work.length === 0) return [];
+  const rounds = new Map<number, string[]>();
+  for (const job of work) {
+    const round = Math.floor(job.start / QUARTER) * QUARTER;
+    const said = `${say.clock(job.start)} ${jobSentence(job, plan, say)}`;
+    rounds.set(round, [...(rounds.get(round) ?? []), said]);
+  }
+  return [
+    { type: 'heading', text: 'Rounds' },
+    {
+      type: 'steps',
+      rows: [...rounds].map(([round, said]) => ({
+        when: say.clock(round),
+        what: said.join(' '),
+      })),
+    },
+  ];
+}
+
+function ovenCare({ camp }: MealPlan): readonly Block[] {
+  const free = camp.ovens.filter(({ keptFreeOf }) => keptFreeOf.length > 0);
+  return [
+    { type: 'heading', text: 'Care of the ovens' },
+    {
+      type: 'list',
+      tick: true,
+      items: [
+        'Scrape with wood, wipe with hot water, dry over the last coals, a thin film of oil while warm.',
+        'Never cold water into a hot oven, never a hot oven on wet ground: it cracks.',
+        ...free.map(
+          ({ name, mark, keptFreeOf }) =>
+            `Oven ${name}${mark === undefined ? '' : ` (${mark})`}: own cloth, own scraper, free of ${listed(keptFreeOf.map(allergenWord))}; washed first.`,
+        ),
+      ],
+    },
+  ];
+}
+
+function allergenBlocks(plan: MealPlan, say: Say): readonly Block[] {
+  const rows = plan.dishes.map(({ dish, recipe, safety }) => {
+    const inIt = [
+      ...new Set([...recipe.contains, ...recipe.ingredients.flatMap(({ allergens }) => allergens)]),
+    ];
+    const label = [...new Set(recipe.ingredients.flatMap(({ checkLabel }) => checkLabel))];
+    const unfit = plan.safety.unfit.filter((each) => each.dish === dish.id);
+    return [
+      dish.name,
+      inIt.length === 0 ? 'none known' : listed(inIt.map(allergenWord)),
+      listed(label.filter((each) => !inIt.includes(each)).map(allergenWord)),
+      listed(safety.freeFrom.map(allergenWord)),
+      unfit.map(({ who, because }) => `${sentenceCase(who)}: ${because}`).join('; '),
+    ];
+  });
+  return [
+    { type: 'heading', text: 'Allergens' },
+    {
+      type: 'table',
+      caption:
+        'Known from the ingredients as written. A label that has not been read is not "none".',
+      head: ['dish', 'contains', 'read the label for', 'kept free of', 'not for'],
+      rows,
+      numeric: [],
+    },
+    ...holdBlocks(plan, say),
+  ];
+}
+
+function holdBlocks(plan: MealPlan, say: Say): readonly Block[] {
+  const rows = plan.dishes.map(({ dish, safety }) => [
+    dish.name,
+    safety.least === undefined
+      ? ''
+      : `${say.degrees(safety.least.core)}, rest ${say.minutes(safety.least.rest)}`,
+    say.degrees(safety.hotHold),
+    say.degrees(safety.coldHold),
+    say.minutes(safety.outLimit),
+  ]);
+  if (rows.length === 0) return [];
+  return [
+    { type: 'heading', text: 'Hot, cold and how long' },
+    {
+      type: 'table',
+      caption: '',
+      head: [
+        'dish',
+        'middle at least',
+        'kept hot above',
+        'kept cold below',
+        'between, no longer than',
+      ],
+      rows,
+      numeric: [false, true, true, true, true],
+    },
+  ];
+}

@@ -1,0 +1,65 @@
+// What goes in the bowl: grams, household measure, baker's percentage, and what was changed.
+
+import type { DishPlan } from '../../meal.ts';
+import type { Block } from '../document.ts';
+import type { Say } from '../say.ts';
+import { decimal, thousands } from '../speak-number.ts';
+import { measureWord } from './phrases.ts';
+
+export function formulaBlocks({ formula, portions, recipe }: DishPlan, say: Say): readonly Block[] {
+  const isDough = formula.flour > 0;
+  const isChanged = formula.changes.length > 0;
+  const rows = formula.lines.map(({ ingredient, grams, measure, bakersPercent }) => {
+    const change = formula.changes.find((each) => each.ingredient === ingredient.name);
+    return [
+      ingredient.name,
+      weighed(grams),
+      measure === undefined ? '' : measureWord(measure),
+      ...(isDough ? [bakersPercent === undefined ? '' : `${decimal(bakersPercent, 1)} %`] : []),
+      ...(isChanged ? [change === undefined ? '' : `was ${weighed(change.was)}`] : []),
+    ];
+  });
+  return [
+    { type: 'heading', text: isDough ? 'Formula' : 'What goes in' },
+    {
+      type: 'table',
+      caption: `${say.count(portions.portions)} portions${portions.reserve > 0 ? `, ${say.count(portions.reserve)} of them held back` : ''}; the recipe makes ${say.count(recipe.portions)}. Whole batch ${say.mass(formula.batch)}.`,
+      head: [
+        '',
+        'weigh',
+        'or measure',
+        ...(isDough ? ["baker's %"] : []),
+        ...(isChanged ? ['changed for height'] : []),
+      ],
+      rows,
+      numeric: [false, true, true, true, true],
+    },
+    ...characterBlocks({ formula }, say),
+  ];
+}
+
+/** The bowl stands on a scale, whatever the reader's other measures: grams. */
+function weighed(grams: number): string {
+  if (!Number.isFinite(grams)) return 'not known';
+  return `${grams < 9.95 ? decimal(grams, 1) : thousands(grams)} g`;
+}
+
+function characterBlocks({ formula }: Pick<DishPlan, 'formula'>, say: Say): readonly Block[] {
+  const { percentages, handling, rise } = formula;
+  const rows = [
+    ...(percentages === undefined || percentages.hydration <= 0
+      ? []
+      : [{ label: 'Water for 100 of flour', value: say.percent(percentages.hydration) }]),
+    ...(handling === undefined ? [] : [{ label: 'Feels', value: handling }]),
+    ...(rise === undefined
+      ? []
+      : [
+          {
+            label: 'Rise where it stands',
+            value: `${say.minutes(rise.first)}, then ${say.minutes(rise.second)} shaped`,
+            note: `first rise likely ${say.minutes(rise.least)} to ${say.minutes(rise.most)}, dough at ${say.degrees(rise.dough)}; judge by double`,
+          },
+        ]),
+  ];
+  return rows.length === 0 ? [] : [{ type: 'facts', rows }];
+}

@@ -1,0 +1,38 @@
+// One person's own sheet: only what these hands do, in order.
+
+import type { MealPlan } from '../../meal.ts';
+import type { SheetDocument } from '../document.ts';
+import type { Say } from '../say.ts';
+import { stripBlocks } from './dish-card.ts';
+import { jobRow, numberedJobs } from './job-list.ts';
+
+/**
+ * The jobs of one pair of hands, numbered as on the day sheet.
+ *
+ * @throws RangeError — the camp has no such hand
+ */
+export function handSheet(plan: MealPlan, handId: string, say: Say): SheetDocument {
+  const hand = plan.camp.hands.find(({ id }) => id === handId);
+  if (hand === undefined) throw new RangeError(`the camp has no hand "${handId}"`);
+  const jobs = numberedJobs(plan).filter(({ job }) => job.hands.includes(handId));
+  return {
+    kind: 'hand-sheet',
+    title: hand.name,
+    eyebrow: `${plan.camp.title} · here ${say.clock(hand.from)} to ${say.clock(hand.to)}`,
+    blocks: [
+      ...(jobs.length === 0
+        ? [{ type: 'lead', parts: [{ text: 'Nothing to do in this plan.' }] } as const]
+        : [
+            {
+              type: 'lead',
+              parts: [
+                { text: jobs.length === 1 ? 'One job' : `${jobs.length} jobs`, strong: true },
+                { text: ', numbered as on the day sheet.' },
+              ],
+            } as const,
+            { type: 'steps', rows: jobs.map((each) => jobRow(each, plan, say)) } as const,
+          ]),
+      ...stripBlocks(plan, say),
+    ],
+  };
+}

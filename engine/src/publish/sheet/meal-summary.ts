@@ -1,0 +1,116 @@
+// The first screen: what is served when, when the first fire is lit, what is short.
+
+import type { DishPlan, MealPlan } from '../../meal.ts';
+import type { Block, Part, SheetDocument } from '../document.ts';
+import { noticeBlocks, refusalBlocks } from '../notice-text.ts';
+import type { Say } from '../say.ts';
+import { advicePhrase } from './advice.ts';
+import { assumedBlocks } from './dish-card.ts';
+import { freeFromFlag, ovenTitle } from './free-from.ts';
+import { ovenOf } from './oven-part.ts';
+import { isWood, listed, shovelsWord } from './phrases.ts';
+
+export function mealSummary(plan: MealPlan, say: Say): SheetDocument {
+  const { daySheet: day } = plan;
+  const grave = [...plan.notices, ...day.notices, ...plan.safety.cautions].filter(
+    ({ level }) => level === 'danger' || level === 'stop',
+  );
+  return {
+    kind: 'meal-summary',
+    title: plan.camp.title,
+    eyebrow: `${plan.camp.place.name} · ${plan.camp.date}`,
+    blocks: [
+      { type: 'lead', parts: firstWords(plan, say) },
+      ...refusalBlocks(plan.refusals, say),
+      ...noticeBlocks(grave, say),
+      ...(day.advice.length === 0
+        ? []
+        : [
+            { type: 'heading', text: 'What is short' } as const,
+            {
+              type: 'list',
+              tick: false,
+              items: day.advice.map((each) => advicePhrase(each, say)),
+            } as const,
+          ]),
+      dishTable(plan, say),
+      ...fuelBlock(plan, say),
+      ...assumedBlocks(plan, say),
+    ],
+  };
+}
+
+function firstWords({ camp, daySheet: day }: MealPlan, say: Say): readonly Part[] {
+  const mouths = camp.mouths.reduce((sum, { count }) => sum + count, 0);
+  const served = [...new Set(day.servings.map((each) => say.clock(each.served)))];
+  const late = Math.max(0, ...day.servings.map(({ lateBy }) => lateBy as number));
+  return [
+    { text: mouths === 1 ? 'One mouth' : `${mouths} mouths`, strong: true },
+    ...(served.length === 0
+      ? [{ text: '. No serving time could be planned.' }]
+      : [{ text: ', served at ' }, { text: listed(served), strong: true }]),
+    ...(late < 0.5 ? [] : [{ text: ` (up to ${say.minutes(late)} late)`, strong: true }]),
+    ...(day.firstFire === undefined
+      ? [{ text: '. No fire is lit.' }]
+      : [
+          { text: '. First fire at ' },
+          { text: say.clock(day.firstFire), strong: true },
+          { text: '.' },
+        ]),
+  ];
+}
+
+function dishTable(plan: MealPlan, say: Say): Block {
+  return {
+    type: 'table',
+    caption: '',
+    head: ['dish', 'oven', 'coals', 'coals on', 'in', 'out', 'served'],
+    numeric: [],
+    rows: plan.dishes.flatMap((dish) => dishRows(plan, dish, say)),
+  };
+}
+
+function dishRows(plan: MealPlan, dish: DishPlan, say: Say): readonly (readonly string[])[] {
+  const serving = plan.daySheet.servings.find((each) => each.dish === dish.dish.id);
+  const served = say.clock(serving?.served ?? dish.dish.serveAt);
+  const flag = freeFromFlag(plan, dish);
+  const name = flag === undefined ? dish.dish.name : `${dish.dish.name} (${flag})`;
+  if (dish.loads.length === 0) return [[name, 'no fire', '', '', '', '', served]];
+  return dish.loads.map((part) => {
+    const { coals } = part;
+    const cooking = plan.daySheet.spans.find(
+      (span) => span.load === part.load.id && span.state === 'cooking',
+    );
+    const on = cooking === undefined ? '' : say.clock(cooking.from - coals.loadInMinute);
+    return [
+      name,
+      ovenTitle(ovenOf(plan, part), say),
+      coalWord(dish, part),
+      on,
+      cooking === undefined ? '' : say.clock(cooking.from),
+      cooking === undefined ? '' : say.clock(cooking.to),
+      served,
+    ];
+  });
+}
+
+function coalWord(_dish: DishPlan, { coals }: DishPlan['loads'][number]): string {
+  if (!isWood(coals)) return `${coals.above.pieces} above, ${coals.below.pieces} below`;
+  const { above, below } = coals;
+  return `${shovelsWord(above.shovels ?? 0)} above, ${shovelsWord(below.shovels ?? 0)} below`;
+}
+
+function fuelBlock({ provisions: { fuel }, dishes }: MealPlan, say: Say): readonly Block[] {
+  if (dishes.every(({ loads }) => loads.length === 0)) return [];
+  const name = fuel.kind === 'wood-coals' ? 'Dry wood' : 'Charcoal';
+  return [
+    {
+      type: 'paragraph',
+      parts: [
+        { text: `${name}: ${say.mass(fuel.massWithSpare)} with spare` },
+        ...(fuel.short > 0 ? [{ text: `, short by ${say.mass(fuel.short)}`, strong: true }] : []),
+        { text: '.' },
+      ],
+    },
+  ];
+}

@@ -1,0 +1,215 @@
+// One oven of a dish card: the counts, the drawings, the way the coals lie, times and checks.
+
+import type { CampOven } from '../../camp/camp.ts';
+import type { CoalSet } from '../../coals/coal-plan.ts';
+import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
+import type { BigFigure, Block } from '../document.ts';
+import { compassPoint } from '../drawing/around.ts';
+import { curveDrawing } from '../drawing/curve.ts';
+import { type FromAbove, floorDrawing, lidDrawing } from '../drawing/from-above.ts';
+import { sideDrawing } from '../drawing/side.ts';
+import type { Say } from '../say.ts';
+import { fraction } from '../speak-number.ts';
+import { checkBlocks } from './check-phrases.ts';
+import { isBread, loadNoun, momentsOf } from './moments.ts';
+import type { Where } from './phrases.ts';
+import {
+  isWood,
+  layoutPhrase,
+  movePhrase,
+  placementLine,
+  sentenceCase,
+  woodPhrase,
+} from './phrases.ts';
+import { happenings, whenRows } from './when.ts';
+
+/** Wind that moves no leaf and bends no heat: lower bound of light air (wmo-beaufort). */
+const STILL_METRES_PER_SECOND = 0.3;
+
+export interface OvenPart {
+  readonly plan: MealPlan;
+  readonly dish: DishPlan;
+  readonly part: LoadPlan;
+  readonly say: Say;
+}
+
+export function ovenBlocks({ plan, dish, part, say }: OvenPart): readonly Block[] {
+  const wood = isWood(part.coals);
+  const oven = ovenOf(plan, part);
+  return [
+    { type: 'figures', figures: coalFigures(part, wood) },
+    ...fromAbove({ plan, dish, part, say }, oven, wood),
+    {
+      type: 'placement',
+      lines: [
+        placementLine(part.coals.above, 'above', wood),
+        placementLine(part.coals.below, 'below', wood),
+      ],
+    },
+    { type: 'heading', text: 'When' },
+    {
+      type: 'paragraph',
+      parts: [{ text: 'Minutes count from "coals on"; the clock stands beside them.' }],
+    },
+    { type: 'steps', rows: whenRows(plan, dish, part, say) },
+    ...checksAndMoves(dish, part, wood, say),
+    { type: 'heading', text: 'From the side' },
+    { type: 'drawing', wide: true, ...side({ plan, dish, part, say }, oven, wood) },
+    ...curvePart({ plan, dish, part, say }),
+  ];
+}
+
+export function ovenOf(plan: MealPlan, part: LoadPlan): CampOven {
+  const oven = plan.camp.ovens.find(({ id }) => id === part.load.oven);
+  if (oven === undefined) throw new RangeError(`load ${part.load.id} lies in no oven of the camp`);
+  return oven;
+}
+
+export const isScreened = (plan: MealPlan) => plan.camp.gear.windScreens > 0;
+
+function coalFigures({ coals }: LoadPlan, wood: boolean): readonly BigFigure[] {
+  const figure = (set: CoalSet, where: Where): BigFigure =>
+    wood
+      ? {
+          figure: fraction(set.shovels ?? set.rings, set.shovels === undefined ? 4 : 2),
+          label: `${woodUnit(set)} ${where}`,
+          note: woodPhrase({ ...set, shovels: undefined } as unknown as CoalSet, where),
+        }
+      : { figure: String(set.pieces), label: where, note: layoutPhrase(set, where) };
+  return [figure(coals.above, 'above'), figure(coals.below, 'below')];
+}
+
+function woodUnit(set: CoalSet): string {
+  const amount = set.shovels ?? set.rings;
+  const unit = set.shovels === undefined ? 'ring' : 'shovel';
+  return amount > 1 ? `${unit}s` : unit;
+}
+
+function fromAbove(card: OvenPart, oven: CampOven, wood: boolean): readonly Block[] {
+  const { plan, part, say } = card;
+  const { coals, air } = part;
+  const isStill = air.wind < STILL_METRES_PER_SECOND;
+  const windy = isStill
+    ? 'Still air.'
+    : `Wind from the ${compassPoint(air.windFrom)}, ${say.wind(air.wind)} at the oven.`;
+  const screened = isScreened(plan) && !isStill;
+  const behind = screened
+    ? ' A screen stands on the wind side, its open side away from the wind.'
+    : '';
+  const view = (set: CoalSet, where: Where): FromAbove => {
+    const lies = wood ? woodPhrase(set, where) : `${set.pieces}: ${layoutPhrase(set, where)}`;
+    return {
+      oven,
+      fuel: coals.fuel,
+      coals: set,
+      windFrom: air.windFrom,
+      isStill,
+      screened,
+      caption: where === 'above' ? 'lid, from above' : 'under the floor, from above',
+      alt: `${where === 'above' ? 'Lid seen from above, handle in the middle, chalk mark at the top' : 'Floor seen from above as an outline with its three legs, coals beneath it'}. Coals ${where}: ${lies}. ${windy}${behind} The cook stands across the wind.`,
+    };
+  };
+  const lid = view(coals.above, 'above');
+  const floor = view(coals.below, 'below');
+  return [
+    { type: 'drawing', wide: false, svg: lidDrawing(lid), alt: lid.alt },
+    { type: 'drawing', wide: false, svg: floorDrawing(floor), alt: floor.alt },
+    {
+      type: 'paragraph',
+      parts: [
+        { text: `North is up. ${windy}${behind} Stand across the wind, where the feet are drawn.` },
+      ],
+    },
+  ];
+}
+
+function side({ plan, dish, part, say }: OvenPart, oven: CampOven, wood: boolean) {
+  const { load, coals } = part;
+  const hearth = plan.camp.place.hearth;
+  const noun = loadNoun(dish);
+  const rises = load.risenHeight > load.thickness * 1.05;
+  const labels = {
+    lid: `Lid ${say.length(oven.depth)} above the floor, coals inside its flange`,
+    food: `${sentenceCase(noun)} ${say.length(load.thickness)} high as it goes in`,
+    ...(rises
+      ? { risen: `Risen ${say.length(load.risenHeight)}, ${say.length(load.headroom)} to the lid` }
+      : {}),
+    below: belowLabel(coals.below, wood),
+    hearth: HEARTH[hearth],
+  };
+  const alt = `Oven cut open from the side on ${HEARTH[hearth].toLowerCase()}. ${Object.values(labels).join('. ')}.`;
+  const svg = sideDrawing({
+    oven,
+    load,
+    fuel: coals.fuel,
+    above: coals.above,
+    below: coals.below,
+    hearth,
+    isLined: isBread(dish),
+    labels,
+    alt,
+  });
+  return { svg, alt };
+}
+
+function belowLabel(set: CoalSet, wood: boolean): string {
+  if (set.pieces === 0) return 'No coals below';
+  return set.spread === 0 || wood
+    ? 'Coals under the rim of the floor, none under its middle'
+    : 'Coals under the floor, ring and inside';
+}
+
+const HEARTH = {
+  ground: 'Bare ground, cleared',
+  'fire-pan': 'Fire pan with a lip, off the ground',
+  'fire-table': 'Fire table',
+} as const;
+
+function checksAndMoves(
+  dish: DishPlan,
+  { coals }: LoadPlan,
+  wood: boolean,
+  say: Say,
+): readonly Block[] {
+  const checks = coals.checks.flatMap((check) => checkBlocks(check, wood, loadNoun(dish), say));
+  return [
+    { type: 'heading', text: 'Checks: every count is only a start' },
+    ...checks,
+    ...(coals.moves.length === 0
+      ? []
+      : [
+          { type: 'heading', text: 'Moves at any time' } as const,
+          {
+            type: 'list',
+            tick: false,
+            items: coals.moves.map((move) => sentenceCase(movePhrase(move, wood, say))),
+          } as const,
+        ]),
+  ];
+}
+
+function curvePart({ plan, dish, part, say }: OvenPart): readonly Block[] {
+  const { coals } = part;
+  if (coals.curve.length < 2) return [];
+  const moments = momentsOf(plan, dish, part);
+  const unit = say.measures === 'us' ? '°F' : '°C';
+  const wanted = `${say.oven(coals.wanted.low)} to ${say.oven(coals.wanted.high)}`;
+  const events = happenings(plan, dish, part, say);
+  const alt = `Temperature in the oven over ${say.minutes(coals.outMinute)} from coals on, wanted ${wanted}. ${events.map(({ minute, brief }) => `${say.minutes(minute)} ${brief}`).join('; ')}.`;
+  return [
+    { type: 'heading', text: 'Temperature in the oven' },
+    {
+      type: 'drawing',
+      wide: true,
+      alt,
+      svg: curveDrawing({
+        coals,
+        measures: say.measures,
+        events: events.map(({ minute, brief }) => ({ minute, text: brief })),
+        clockAt: (minute) => (moments.zero === undefined ? '' : say.clock(moments.zero + minute)),
+        words: { axis: `Oven, ${unit}`, wanted: `wanted ${wanted}`, band: 'eight times in ten' },
+        alt,
+      }),
+    },
+  ];
+}

@@ -1,0 +1,137 @@
+// Coals in words: how a set lies, how much is added, what a move does. Wood coals are told in rings
+// and shovels only; a count of pieces never reaches a sheet of theirs.
+
+import type { Addition, CoalPlan, CoalSet, Move, Turn } from '../../coals/coal-plan.ts';
+import type { CookMeasure } from '../../quantity/cook-measure.ts';
+import type { Say } from '../say.ts';
+import { fraction } from '../speak-number.ts';
+
+export type Where = 'above' | 'below';
+
+export const isWood = (coals: Pick<CoalPlan, 'fuel'>) => coals.fuel === 'wood-coals';
+
+/** `13 round the rim and 4 spread inside`. */
+export function layoutPhrase(set: CoalSet, where: Where): string {
+  const ring = where === 'above' ? 'round the rim' : 'in a ring under the rim of the floor';
+  const inside = where === 'above' ? 'spread inside the ring' : 'under the floor inside the ring';
+  if (set.ring === 0 && set.spread === 0) return where === 'above' ? 'none above' : 'none below';
+  if (set.spread === 0)
+    return where === 'below' ? `all ${ring}, none in the middle` : `all ${ring}`;
+  if (set.ring === 0) return `all ${where === 'above' ? 'spread over the lid' : 'spread below'}`;
+  return `${set.ring} ${ring}, ${set.spread} ${inside}`;
+}
+
+/** The same for wood coals: rings and shovels. */
+export function woodPhrase(set: CoalSet, where: Where): string {
+  if (set.pieces === 0) return where === 'above' ? 'none above' : 'none below';
+  const rings = `${ringsWord(set.rings)} ${where === 'above' ? 'round the rim' : 'under the rim of the floor, none in the middle'}`;
+  return set.shovels === undefined ? rings : `${shovelsWord(set.shovels)}: ${rings}`;
+}
+
+/** The line that is as big as the dish's name. */
+export function placementLine(set: CoalSet, where: Where, wood: boolean): string {
+  if (set.pieces === 0) return where === 'above' ? 'None above' : 'None below';
+  if (wood) return `${where === 'above' ? 'Above' : 'Below'}: ${woodPhrase(set, where)}`;
+  return `${set.pieces} ${where}: ${layoutPhrase(set, where)}`;
+}
+
+export const shovelsWord = (shovels: number) =>
+  `${fraction(shovels, 2)} ${shovels > 1 ? 'shovels' : 'shovel'}`;
+
+export const ringsWord = (rings: number) => `${fraction(rings, 4)} ${rings > 1 ? 'rings' : 'ring'}`;
+
+/** `3 above and 1 below`; shovels for wood. */
+export function additionPhrase(addition: Addition, wood: boolean): string {
+  const amounts: readonly (readonly [number, Where])[] = wood
+    ? [
+        [addition.shovelsAbove ?? 0, 'above'],
+        [addition.shovelsBelow ?? 0, 'below'],
+      ]
+    : [
+        [addition.above, 'above'],
+        [addition.below, 'below'],
+      ];
+  const said = amounts
+    .filter(([amount]) => amount > 0)
+    .map(([amount, where]) => `${wood ? shovelsWord(amount) : amount} ${where}`);
+  return said.length === 0 ? 'a few coals' : said.join(' and ');
+}
+
+export function turnPhrase({ kind, angle }: Turn): string {
+  const share = shareOfTurn(Math.abs(angle));
+  const way = angle < 0 ? 'anticlockwise' : 'clockwise';
+  if (kind === 'oven-with-lid') {
+    return `Seen from above: oven with its lid ${share} ${way}. Handle and chalk mark go with it.`;
+  }
+  if (kind === 'lid-alone') {
+    return `Seen from above: lid alone ${share} ${way}. The oven stays; the chalk mark moves.`;
+  }
+  return (
+    `Seen from above: oven with its lid ${share} ${way}, then the lid alone ${share} back. ` +
+    'Handle and chalk mark now stand over the ground as before; ' +
+    `the food has moved ${share} against both sets of coals.`
+  );
+}
+
+function shareOfTurn(degrees: number): string {
+  const named: Readonly<Record<number, string>> = {
+    45: 'an eighth of a turn',
+    60: 'a sixth of a turn',
+    90: 'a quarter',
+    120: 'a third of a turn',
+    180: 'a half turn',
+  };
+  return named[Math.round(degrees)] ?? `${Math.round(degrees)} degrees`;
+}
+
+/** `take 2 from below: about 20 °F cooler, felt in about 8 min`. */
+export function movePhrase(move: Move, wood: boolean, say: Say): string {
+  const way = move.effect < 0 ? 'cooler' : 'hotter';
+  const effect =
+    Math.abs(move.effect) < 0.5
+      ? 'hardly felt'
+      : `about ${say.difference(Math.abs(move.effect))} ${way}, felt in about ${say.minutes(move.after)}`;
+  return `${moveWords(move, wood)}: ${effect}`;
+}
+
+function moveWords(move: Move, wood: boolean): string {
+  const much = amountWord(move, wood);
+  switch (move.do) {
+    case 'add-above':
+      return `add ${much} above`;
+    case 'add-below':
+      return `add ${much} below`;
+    case 'take-above':
+      return `take ${much} off the lid`;
+    case 'take-below':
+      return `take ${much} from below`;
+    case 'below-to-above':
+      return `move ${much} from below to the lid`;
+    case 'knock-ash':
+      return 'knock the ash off the coals';
+    case 'screen-wind':
+      return 'set a screen on the wind side';
+    case 'turn':
+      return 'turn now';
+  }
+}
+
+function amountWord(move: Move, wood: boolean): string {
+  if (!wood) return String(move.coals);
+  return move.shovels === undefined ? 'some' : shovelsWord(move.shovels);
+}
+
+/** `2 3/4 cups`, `2` for eggs. */
+export function measureWord({ amount, measure }: CookMeasure): string {
+  const number = fraction(amount, 24);
+  if (measure === 'each') return number;
+  return `${number} ${measure === 'cup' && amount > 1 ? 'cups' : measure}`;
+}
+
+export const sentenceCase = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** `a, b and c`. */
+export function listed(items: readonly string[]): string {
+  if (items.length < 2) return items.join('');
+  return `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+}

@@ -1,0 +1,146 @@
+// What to buy, weigh at home and carry: food by shelf, fuel with its spare, water by use.
+
+import type { MealPlan } from '../../meal.ts';
+import type { FuelNeed, ShoppingLine } from '../../provisions/provisions.ts';
+import type { Block, FactRow, SheetDocument } from '../document.ts';
+import { noticeBlocks } from '../notice-text.ts';
+import type { Say } from '../say.ts';
+import { thousands } from '../speak-number.ts';
+import { assumedBlocks } from './dish-card.ts';
+import { allergenWord } from './free-from.ts';
+import { listed, measureWord, shovelsWord } from './phrases.ts';
+
+export function provisionsSheet(plan: MealPlan, say: Say): SheetDocument {
+  const { provisions } = plan;
+  const shelves = [...new Set(provisions.shopping.map(({ shelf }) => shelf))];
+  return {
+    kind: 'provisions',
+    title: 'Provisions',
+    eyebrow: plan.camp.title,
+    blocks: [
+      {
+        type: 'lead',
+        parts: [
+          { text: 'Food ' },
+          { text: say.mass(provisions.foodMass), strong: true },
+          { text: ', water ' },
+          { text: say.volume(provisions.waterInAll), strong: true },
+          { text: `, ${fuelName(provisions.fuel)} ` },
+          { text: say.mass(provisions.fuel.massWithSpare), strong: true },
+          { text: ' with spare.' },
+        ],
+      },
+      ...noticeBlocks(provisions.notices, say),
+      ...shelves.flatMap((shelf) => [
+        { type: 'heading', text: SHELF[shelf] } as const,
+        shelfTable(
+          provisions.shopping.filter((line) => line.shelf === shelf),
+          say,
+        ),
+      ]),
+      { type: 'heading', text: 'Fuel' },
+      { type: 'facts', rows: fuelRows(provisions.fuel, say) },
+      { type: 'heading', text: 'Water' },
+      {
+        type: 'facts',
+        rows: provisions.water.map(({ use, volume }) => ({
+          label: WATER[use],
+          value: say.volume(volume),
+        })),
+      },
+      ...gearBlocks(plan),
+      ...assumedBlocks(plan, say),
+    ],
+  };
+}
+
+const SHELF: Readonly<Record<ShoppingLine['shelf'], string>> = {
+  dry: 'Dry goods',
+  produce: 'Vegetables and fruit',
+  meat: 'Meat',
+  cold: 'Cold',
+  tins: 'Tins',
+  spice: 'Spice',
+  other: 'Other',
+};
+
+const WATER = {
+  dough: 'In the dough',
+  pots: 'In the pots',
+  drinking: 'To drink',
+  hands: 'To wash hands',
+  wash: 'To wash up',
+  ash: 'To drown ash',
+} as const;
+
+function shelfTable(lines: readonly ShoppingLine[], say: Say): Block {
+  return {
+    type: 'table',
+    caption: '',
+    head: ['', 'weight', 'or measure', 'keep', 'for', 'read the label for'],
+    numeric: [false, true, true, false, false, false],
+    rows: lines.map(({ name, grams, measure, keep, dishes, checkLabel }) => [
+      name,
+      gramsWord(grams, say),
+      measure === undefined ? '' : measureWord(measure),
+      keep,
+      listed(dishes.map(say.dish)),
+      listed(checkLabel.map(allergenWord)),
+    ]),
+  };
+}
+
+const gramsWord = (grams: number, say: Say) =>
+  say.measures === 'us'
+    ? say.mass(grams)
+    : grams < 999.5
+      ? say.mass(grams)
+      : `${thousands(grams)} g`;
+
+const fuelName = (fuel: FuelNeed) => (fuel.kind === 'wood-coals' ? 'dry wood' : 'charcoal');
+
+function fuelRows(fuel: FuelNeed, say: Say): readonly FactRow[] {
+  const plan = [
+    fuel.pieces === undefined ? undefined : `${say.count(fuel.pieces)} briquettes`,
+    fuel.shovels === undefined ? undefined : `${shovelsWord(fuel.shovels)} of coals`,
+    say.mass(fuel.mass),
+  ].filter((part) => part !== undefined);
+  return [
+    { label: 'The plan burns', value: plan.join(', ') },
+    {
+      label: 'With spare',
+      value: say.mass(fuel.massWithSpare),
+      note: `${say.percent(fuel.spare)} more`,
+    },
+    {
+      label: 'On hand',
+      value:
+        fuel.onHand === undefined
+          ? 'not said: weigh or count what you have'
+          : say.mass(fuel.onHand),
+      ...(fuel.short > 0 ? { note: `short by ${say.mass(fuel.short)}` } : {}),
+    },
+  ];
+}
+
+function gearBlocks({ camp }: MealPlan): readonly Block[] {
+  const { gear } = camp;
+  const counted: readonly (readonly [number, string])[] = [
+    [gear.chimneys, 'chimney'],
+    [gear.lidStands, 'lid stand'],
+    [gear.tables, 'table'],
+    [gear.windScreens, 'wind screen'],
+  ];
+  const items = [
+    ...camp.ovens.map(({ name, mark }) => `Oven ${name}${mark === undefined ? '' : `, ${mark}`}`),
+    ...counted
+      .filter(([count]) => count > 0)
+      .map(([count, word]) => `${count} ${word}${count > 1 ? 's' : ''}`),
+    ...(gear.thermometer ? ['Thermometer'] : []),
+    ...gear.others,
+  ];
+  return [
+    { type: 'heading', text: 'Carry' },
+    { type: 'list', tick: true, items },
+  ];
+}

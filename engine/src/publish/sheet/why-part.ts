@@ -1,0 +1,105 @@
+// Why this many coals: the chart's count, ours, one line for everything that moved it, zeros kept.
+
+import type { ChartCount, CoalPlan, CountReason } from '../../coals/coal-plan.ts';
+import type { Block } from '../document.ts';
+import type { Say } from '../say.ts';
+import { fraction } from '../speak-number.ts';
+import { isWood, shovelsWord } from './phrases.ts';
+
+export function whyBlocks(coals: CoalPlan, say: Say): readonly Block[] {
+  return [isWood(coals) ? whyWood(coals) : whyCounts(coals, say)];
+}
+
+const CAUSE: Readonly<Record<CountReason['cause'], string>> = {
+  'our-oven-model': 'our sum for this oven in mild, still air',
+  wind: 'wind',
+  cold: 'cold',
+  height: 'height above the sea',
+  depth: 'depth of the oven',
+  ground: 'what the coals lie on',
+  charcoal: 'your charcoal',
+  load: 'what is in the oven',
+  'hot-oven': 'oven still hot from before',
+  rounding: 'rounding to whole coals',
+  'lid-full': 'no more room on the lid',
+  pin: 'your own count, kept',
+};
+
+function whyCounts({ reckoning, isPinned }: CoalPlan, say: Say): Block {
+  const { chart, above, below, because, others } = reckoning;
+  const rows = [
+    ...(chart === undefined
+      ? []
+      : [['the most reprinted chart', String(chart.above + chart.below), chartPhrase(chart, say)]]),
+    ...because.map(({ cause, coals }) => [CAUSE[cause], signed(coals, String), '']),
+    [
+      isPinned ? 'as you pinned it' : 'this plan',
+      String(above + below),
+      `${above} above, ${below} below`,
+    ],
+  ];
+  return {
+    type: 'why',
+    question: `Why ${above} and ${below}?`,
+    blocks: [
+      { type: 'table', caption: '', head: ['', 'coals', ''], rows, numeric: [false, true, false] },
+      ...othersBlock(others, say),
+    ],
+  };
+}
+
+const chartPhrase = ({ above, below, oven }: ChartCount, say: Say) =>
+  `${above} above, ${below} below at ${say.oven(oven)}`;
+
+function othersBlock(others: readonly ChartCount[], say: Say): readonly Block[] {
+  if (others.length === 0) return [];
+  const said = others.map((chart) => chartPhrase(chart, say)).join('; ');
+  return [
+    {
+      type: 'paragraph',
+      parts: [
+        { text: `Other printed charts for this size: ${said}. None names air, wind or height.` },
+      ],
+    },
+  ];
+}
+
+const signed = (number: number, write: (number: number) => string) => {
+  if (number === 0) return '0';
+  return `${number > 0 ? '+' : '−'}${write(Math.abs(number))}`;
+};
+
+/** Shovels stand for coals in proportion; halves are as fine as a shovel is. */
+function whyWood(coals: CoalPlan): Block {
+  const shovels = (coals.above.shovels ?? 0) + (coals.below.shovels ?? 0);
+  const perCoal = shovels / Math.max(1, coals.above.pieces + coals.below.pieces);
+  const half = (pieces: number) => Math.round(pieces * perCoal * 2) / 2;
+  const because = coals.reckoning.because.filter(({ cause }) => cause !== 'rounding');
+  return {
+    type: 'why',
+    question: 'Why this much?',
+    blocks: [
+      {
+        type: 'table',
+        caption: '',
+        head: ['', 'shovels'],
+        rows: [
+          ...because.map(({ cause, coals: pieces }) => [
+            CAUSE[cause],
+            signed(half(pieces), (number) => fraction(number, 2)),
+          ]),
+          ['this plan', shovelsWord(shovels)],
+        ],
+        numeric: [false, true],
+      },
+      {
+        type: 'paragraph',
+        parts: [
+          {
+            text: 'No printed chart speaks of wood coals, and no two shovels are alike: the band is wider, so the hand test decides.',
+          },
+        ],
+      },
+    ],
+  };
+}

@@ -1,0 +1,169 @@
+// What each job on the day sheet is called, and what is done in it. Coals are told from the coal
+// plan of the load, so that a wood camp hears shovels and rings.
+
+import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
+import type { Job, JobKind } from '../../timetable/day-sheet.ts';
+import type { Say } from '../say.ts';
+import { loadNoun, momentsOf } from '../sheet/moments.ts';
+import { additionPhrase, isWood, placementLine, turnPhrase } from '../sheet/phrases.ts';
+
+/** One or two words for a box on a drawing. */
+export const JOB_NAME: Readonly<Record<JobKind, string>> = {
+  weigh: 'weigh',
+  prepare: 'prepare',
+  mix: 'mix',
+  fold: 'fold',
+  rise: 'rise',
+  shape: 'shape',
+  'second-rise': 'second rise',
+  load: 'load',
+  brown: 'brown',
+  cook: 'cook',
+  stir: 'stir',
+  'take-out': 'take out',
+  rest: 'rest',
+  cut: 'cut',
+  dress: 'dress',
+  hold: 'hold',
+  'wash-hands': 'wash hands',
+  'fetch-water': 'fetch water',
+  'light-chimney': 'light',
+  'light-feeder': 'light feeder fire',
+  grease: 'grease',
+  'lay-coals': 'lay coals',
+  check: 'check',
+  turn: 'turn',
+  'add-coals': 'add coals',
+  'wipe-oven': 'wipe oven',
+  probe: 'probe',
+  call: 'call',
+  'wash-up': 'wash up',
+  'ash-out': 'ash out',
+};
+
+const FIRE_JOBS: ReadonlySet<JobKind> = new Set<JobKind>([
+  'light-chimney',
+  'light-feeder',
+  'lay-coals',
+  'check',
+  'turn',
+  'add-coals',
+  'ash-out',
+]);
+
+export const isFireJob = (kind: JobKind) => FIRE_JOBS.has(kind);
+
+/** The whole job in one sentence, the dish or oven named. */
+export function jobSentence(job: Job, plan: MealPlan, say: Say): string {
+  const part = partOf(job, plan);
+  const subject = subjectOf(job, say);
+  if (part !== undefined) {
+    const ours = ovenWork(job, plan, part, say);
+    if (ours !== undefined) return `${subject}: ${ours}`;
+  }
+  const text = job.say === undefined || job.say.trim() === '' ? plainWork(job, plan) : job.say;
+  return subject === '' || text.toLowerCase().includes(subject.toLowerCase())
+    ? text
+    : `${subject}: ${text}`;
+}
+
+function subjectOf(job: Job, say: Say): string {
+  const oven = job.oven === undefined ? undefined : ovenWord(say.ovenName(job.oven));
+  const dish = job.dish === undefined ? undefined : say.dish(job.dish);
+  return [oven, dish].filter((word) => word !== undefined).join(', ');
+}
+
+export const ovenWord = (name: string) => (/^[A-Z0-9]{1,2}$/i.test(name) ? `Oven ${name}` : name);
+
+interface Part {
+  readonly dish: DishPlan;
+  readonly part: LoadPlan;
+}
+
+function partOf(job: Job, plan: MealPlan): Part | undefined {
+  for (const dish of plan.dishes) {
+    const part = dish.loads.find(({ load }) => load.id === job.load);
+    if (part !== undefined) return { dish, part };
+  }
+  return undefined;
+}
+
+function ovenWork(job: Job, plan: MealPlan, { dish, part }: Part, say: Say): string | undefined {
+  const { coals } = part;
+  const wood = isWood(coals);
+  const zero = momentsOf(plan, dish, part).zero ?? job.start;
+  const minute = job.start - zero;
+  switch (job.kind) {
+    case 'lay-coals':
+      return `lay the coals. ${placementLine(coals.above, 'above', wood)}. ${placementLine(coals.below, 'below', wood)}.`;
+    case 'turn':
+      return turnPhrase(nearest(coals.turns, minute) ?? USUAL_TURN);
+    case 'add-coals': {
+      const addition = nearest(coals.additions, minute);
+      if (addition === undefined) return 'add coals';
+      return `add ${additionPhrase(addition, wood)}${addition.clearAsh ? ', ash cleared first' : ''}`;
+    }
+    case 'check': {
+      const check = nearest(coals.checks, minute);
+      return `check the heat, ${check?.oven === 'full' ? `${loadNoun(dish)} in` : 'oven still empty'}, as the dish card says`;
+    }
+    case 'probe': {
+      const core = part.bake.done.core;
+      return core === undefined
+        ? 'is it done? Look, press, taste'
+        : `probe the middle: ${say.degrees(core)} or more, bottom crust too`;
+    }
+    default:
+      return undefined;
+  }
+}
+
+const USUAL_TURN = { kind: 'food', angle: 90, minute: 0 } as unknown as Parameters<
+  typeof turnPhrase
+>[0];
+
+function nearest<Thing extends { readonly minute: number }>(
+  things: readonly Thing[],
+  minute: number,
+): Thing | undefined {
+  return things.reduce<Thing | undefined>(
+    (best, each) =>
+      best === undefined || Math.abs(each.minute - minute) < Math.abs(best.minute - minute)
+        ? each
+        : best,
+    undefined,
+  );
+}
+
+function plainWork(job: Job, plan: MealPlan): string {
+  switch (job.kind) {
+    case 'wash-hands':
+      return 'Wash hands, soap and water';
+    case 'fetch-water':
+      return 'Fetch water';
+    case 'light-chimney': {
+      const lighting = plan.daySheet.lightings.find(
+        ({ at, chimney }) => at === job.start && chimney !== undefined,
+      );
+      return lighting === undefined
+        ? 'Light a chimney'
+        : `Light chimney ${lighting.chimney} with ${lighting.coals} coals`;
+    }
+    case 'light-feeder':
+      return 'Light the feeder fire';
+    case 'grease':
+      return 'Grease and line the oven';
+    case 'wipe-oven':
+      return 'Wipe the oven out, let it cool enough to line, grease again';
+    case 'call':
+      return 'Call: food is ready';
+    case 'wash-up':
+      return 'Wash up';
+    case 'ash-out':
+      return 'Ash out: drown, stir, drown, feel; into the lidded can';
+    default:
+      return sentence(JOB_NAME[job.kind]);
+  }
+}
+
+const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
