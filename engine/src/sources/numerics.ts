@@ -52,6 +52,14 @@ export const numericsSources = {
     grade: 'D',
     note: 'From memory; checked against closed forms.',
   },
+  steele2014: {
+    title: 'Fast splittable pseudorandom number generators',
+    by: 'G. L. Steele, D. Lea, C. H. Flood',
+    year: 2014,
+    where: 'OOPSLA 2014, 453-472; doi 10.1145/2660193.2660195',
+    grade: 'D',
+    note: 'From memory, in a 32-bit form; only evenness is checked.',
+  },
   'scipy-ivp': {
     title: 'Four stiff heat stores integrated by Radau, LSODA and BDF',
     by: 'computed with scipy 1.10.1',
