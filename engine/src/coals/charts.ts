@@ -1,0 +1,110 @@
+// What do the published charts say, and what does a printed temperature mean?
+//
+// Read alike for all charts: the steady temperature inside an oven of usual depth that bakes, i.e.
+// takes up 1500 W per m2 of its plan, coals at their mean strength from 15 to 60 minutes after
+// lighting, air 70 F, calm, sea level, coals on a fire pan. No chart says any of this itself.
+// Sources: chartReprinted, chartSupply, chartPair, ruleTwiceDiameter, rulePlusMinusThree.
+
+import data from '../../data/coals-charts.json' with { type: 'json' };
+import sizes from '../../data/coals-oven-sizes.json' with { type: 'json' };
+import type { CampOven } from '../camp/camp.ts';
+import { grams, type Kelvin, metres, toFahrenheit } from '../quantity/unit.ts';
+import type { ChartCount } from './coal-plan.ts';
+
+const INCH = 0.0254; // m, exact
+const POUND_GRAMS = 453.59237; // exact
+
+export interface ChartRow {
+  readonly ovenInches: number;
+  readonly heatFahrenheit: number;
+  readonly above: number;
+  readonly below: number;
+}
+
+export interface Chart {
+  readonly id: string;
+  readonly source: string;
+  readonly rows: readonly ChartRow[];
+}
+
+/** All published charts and rules, the most reprinted one first. */
+export const charts: readonly Chart[] = data.charts.map((chart) => ({
+  id: chart.id,
+  source: chart.source,
+  rows: chart.rows.map(([ovenInches = 0, heatFahrenheit = 0, above = 0, below = 0]) => ({
+    ovenInches,
+    heatFahrenheit,
+    above,
+    below,
+  })),
+}));
+
+const SIZE_SLACK_INCHES = 0.3; // an oven is sold by the inch; a tape measure is not finer
+const HEAT_SLACK_FAHRENHEIT = 12.5; // half a step of the charts
+
+/** A chart's count at this size and heat, between its rows; undefined past its edges. */
+export const chartCount = (
+  chart: Chart,
+  wish: { readonly diameterMetres: number; readonly heat: Kelvin },
+): ChartCount | undefined => {
+  const inches = wish.diameterMetres / INCH;
+  const ovens = [...new Set(chart.rows.map((row) => row.ovenInches))].sort((a, b) => a - b);
+  const low = ovens.findLast((oven) => oven <= inches + SIZE_SLACK_INCHES);
+  const high = ovens.find((oven) => oven >= inches - SIZE_SLACK_INCHES);
+  if (low === undefined || high === undefined) return;
+  const heat = toFahrenheit(wish.heat);
+  const lower = atHeat(chart, low, heat);
+  const upper = atHeat(chart, high, heat);
+  if (!lower || !upper) return;
+  const share = high > low ? Math.min(1, Math.max(0, (inches - low) / (high - low))) : 0;
+  return {
+    source: chart.source,
+    above: Math.round(lower.above + share * (upper.above - lower.above)),
+    below: Math.round(lower.below + share * (upper.below - lower.below)),
+    oven: wish.heat,
+  };
+};
+
+const atHeat = (chart: Chart, ovenInches: number, fahrenheit: number) => {
+  const rows = chart.rows.filter((row) => row.ovenInches === ovenInches);
+  const low = rows.findLast((row) => row.heatFahrenheit <= fahrenheit + HEAT_SLACK_FAHRENHEIT);
+  const high = rows.find((row) => row.heatFahrenheit >= fahrenheit - HEAT_SLACK_FAHRENHEIT);
+  if (!low || !high) return;
+  const step = high.heatFahrenheit - low.heatFahrenheit;
+  const share = step > 0 ? (fahrenheit - low.heatFahrenheit) / step : 0;
+  return {
+    above: low.above + share * (high.above - low.above),
+    below: low.below + share * (high.below - low.below),
+  };
+};
+
+interface SizeRow {
+  readonly inches: number;
+  readonly depthInches: number;
+  readonly pounds: number;
+}
+
+const usualSizes: readonly SizeRow[] = sizes.rows
+  .filter((row) => row[4] === 'regular')
+  .map(([inches, depthInches, pounds]) => ({
+    inches: Number(inches),
+    depthInches: Number(depthInches),
+    pounds: Number(pounds),
+  }));
+
+/** The oven of usual depth and weight that a chart means by this diameter. @source ovenSizing */
+export const usualOven = (
+  diameterMetres: number,
+): Pick<CampOven, 'diameter' | 'depth' | 'mass'> => {
+  const inches = diameterMetres / INCH;
+  const low = usualSizes.findLast((size) => size.inches <= inches) ?? usualSizes[0];
+  const high = usualSizes.find((size) => size.inches >= inches) ?? usualSizes.at(-1);
+  if (!low || !high) throw new RangeError('no usual oven sizes');
+  const step = high.inches - low.inches;
+  const share = step > 0 ? (inches - low.inches) / step : 0;
+  return {
+    diameter: metres(diameterMetres),
+    depth: metres((low.depthInches + share * (high.depthInches - low.depthInches)) * INCH),
+    mass: grams((low.pounds + share * (high.pounds - low.pounds)) * POUND_GRAMS),
+  };
+};

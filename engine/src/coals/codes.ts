@@ -1,0 +1,96 @@
+// Everything coals/ may have to say, with what to do next.
+
+import type { CodeList } from '../notice/notice.ts';
+
+export const coalsCodes = {
+  COALS_LID_FULL: {
+    kind: 'notice',
+    when: 'The lid can not carry the coals that the wanted heat needs; the plan fills it.',
+    next: 'Expect the heat said, screen the wind, or bake at a lower heat for longer.',
+  },
+  COALS_FLOOR_FULL: {
+    kind: 'notice',
+    when: 'No more coals fit under the floor; the plan fills it.',
+    next: 'Expect the heat said, or move some of the heat to the lid.',
+  },
+  COALS_PINNED_GIVES: {
+    kind: 'notice',
+    when: 'The cook pinned a count; it is simulated as it is.',
+    next: 'Read what it gives beside what is wanted; unpin to let us count.',
+  },
+  COALS_PIN_OVERFILLS: {
+    kind: 'notice',
+    when: 'A pinned count is more than lies flat on this lid or under this floor.',
+    next: 'Lay fewer, or heap them and expect them to roll off.',
+  },
+  COALS_HEAT_WANDERS: {
+    kind: 'notice',
+    when: 'The simulated heat leaves the wanted range for longer than ten minutes.',
+    next: 'Check at the minute given and make the move beside it.',
+  },
+  COALS_PREHEAT_SHORT: {
+    kind: 'notice',
+    when: 'After half an hour the empty oven is still below the wanted heat.',
+    next: 'Load when the check says so, or add coals above.',
+  },
+  COALS_BOIL_LATE: {
+    kind: 'notice',
+    when: 'The pot does not reach the boil in the time that it has.',
+    next: 'Start with warm food or less of it, or give it more time.',
+  },
+  COALS_WIND_STRONG: {
+    kind: 'notice',
+    when: 'Wind at the oven shortens the coals so much that they must be added to often.',
+    next: 'Screen the oven or bake in the lee.',
+  },
+  COALS_WOOD_BAND_WIDE: {
+    kind: 'notice',
+    when: 'The fuel is wood coals, which nobody has measured against briquettes.',
+    next: 'Trust the check more than the count.',
+  },
+  COALS_HEIGHT_UNSURE: {
+    kind: 'notice',
+    when: 'The camp is high enough that thin air matters and sources disagree how.',
+    next: 'Make the check before loading; log what you find.',
+  },
+  COALS_AIR_OUTSIDE_RANGE: {
+    kind: 'notice',
+    when: 'Air temperature or pressure lies outside what the model was tried on.',
+    next: 'Take the numbers as a direction only.',
+  },
+  COALS_OVEN_OUTSIDE_RANGE: {
+    kind: 'refusal',
+    when: 'The oven is smaller than 8 inch, larger than 16 inch, or its depth or weight can not be.',
+    next: 'Give the oven’s measures again.',
+  },
+  COALS_WIND_OUTSIDE_RANGE: {
+    kind: 'refusal',
+    when: 'The wind at the oven is above 15 m/s.',
+    next: 'Do not light a fire in this wind.',
+  },
+  COALS_HEAT_OUT_OF_REACH: {
+    kind: 'refusal',
+    when: 'Even a full lid and floor stay more than 30 K below the wanted heat.',
+    next: 'Screen the oven, take a lower heat, or another oven.',
+  },
+  COALS_HEAT_IMPOSSIBLE: {
+    kind: 'refusal',
+    when: 'The wanted heat is below the air, or above 290 °C.',
+    next: 'Ask for a heat between 50 and 290 °C.',
+  },
+  COALS_TIME_IMPOSSIBLE: {
+    kind: 'refusal',
+    when: 'The time in the oven is not between one minute and twelve hours.',
+    next: 'Give the time that the dish takes.',
+  },
+  COALS_FUEL_IMPOSSIBLE: {
+    kind: 'refusal',
+    when: 'One briquette is said to weigh less than 5 g or more than 120 g.',
+    next: 'Weigh ten unlit briquettes and divide by ten.',
+  },
+  COALS_PIN_IMPOSSIBLE: {
+    kind: 'refusal',
+    when: 'A pinned count is not a whole number from 0 to 200.',
+    next: 'Give whole coals.',
+  },
+} satisfies CodeList;

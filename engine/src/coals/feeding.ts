@@ -1,0 +1,151 @@
+// When must coals be added, and how many? And the run of an oven that is fed so.
+// Sources: burn.ts (strength ahead is known); published: add from 20 … 45 min on (coalLife).
+// Weak spot: one rule of thumb of ours decides (SAG), tuned to keep within 25 F with few actions.
+
+import { minutes } from '../quantity/unit.ts';
+import { LAID_BURNT, meanStrength } from './burn.ts';
+import type { Addition } from './coal-plan.ts';
+import type { Room } from './room.ts';
+import {
+  type CoalGroup,
+  minuteLater,
+  type OvenMoment,
+  type RunSetting,
+  withCoals,
+  withLoadIn,
+} from './run.ts';
+
+/** A whole run: one moment for each minute, first at coals on. */
+export interface FedRun {
+  readonly moments: readonly OvenMoment[];
+  readonly additions: readonly Addition[];
+  readonly loadInMinute: number;
+  readonly outMinute: number;
+}
+
+/** Coals wanted at mid-life strength; a pot wants more on its way to the boil. */
+export interface Need {
+  readonly hold: number;
+  readonly heatUp: number;
+  /** The load has come up when it is this hot; 0 for a bake. */
+  readonly upKelvin: number;
+}
+
+export interface FeedWish {
+  readonly setting: RunSetting;
+  readonly need: Need;
+  readonly shareAbove: number;
+  readonly room: Room;
+  readonly stayMinutes: number;
+  /** The empty oven is loaded when it is this hot; 0 for a load that starts in a cold oven. */
+  readonly readyKelvin: number;
+  /** Smallest number that can be told: 1, or half a shovel. */
+  readonly handful: number;
+}
+
+/** Lid off while the load goes in [s]; common practice, no source. */
+export const LOADING_SECONDS = 30;
+/** Nobody tends one oven more often, and people think in fives. */
+const EVERY_MINUTES = 5;
+const PREHEAT_MOST_MINUTES = 30;
+const FIRST_MINUTE = 10;
+const LAST_BEFORE_OUT = 10; // coals laid later warm nothing that matters
+const LOOK_AHEAD = 10;
+const FEED_AHEAD = 30;
+/** Add when the coals ahead fall below this share of the need; tuned, see the header. */
+const SAG = 0.85;
+
+/** Runs the oven from coals on to load out, adding coals where they run short. */
+export const fedRun = (wish: FeedWish, start: OvenMoment): FedRun => {
+  const moments: OvenMoment[] = [];
+  const additions: Addition[] = [];
+  let loadInMinute = Number.POSITIVE_INFINITY;
+  let moment = start;
+  while (true) {
+    if (moment.load === undefined && isReady(wish, moment)) {
+      loadInMinute = moment.minute;
+      moment = withLoadIn(moment, wish.setting.load);
+    }
+    const outMinute = Math.min(loadInMinute, PREHEAT_MOST_MINUTES) + wish.stayMinutes;
+    const addition = additionAt(wish, moment, outMinute);
+    if (addition) additions.push(addition);
+    if (addition) moment = withCoals(moment, laid(addition));
+    moments.push(moment);
+    if (moment.minute >= outMinute) return { moments, additions, loadInMinute, outMinute };
+    const openSeconds = moment.minute === loadInMinute ? LOADING_SECONDS : 0;
+    moment = minuteLater(wish.setting, moment, { openSeconds });
+  }
+};
+
+const isReady = (wish: FeedWish, moment: OvenMoment): boolean => {
+  if (wish.readyKelvin === 0) return true;
+  if (moment.minute === 0 || moment.minute % EVERY_MINUTES !== 0) return false;
+  return moment.ovenKelvin >= wish.readyKelvin || moment.minute >= PREHEAT_MOST_MINUTES;
+};
+
+/** Fresh coals of one addition. */
+export const laid = (addition: Pick<Addition, 'above' | 'below'>): readonly CoalGroup[] => [
+  { place: 'above', count: addition.above, burnt: LAID_BURNT },
+  { place: 'below', count: addition.below, burnt: LAID_BURNT },
+];
+
+/** Mean strength of the coals of one place over the minutes ahead, as mid-life coals. */
+export const aheadIn = (
+  coals: readonly CoalGroup[],
+  place: CoalGroup['place'],
+  span: { readonly minutes: number; readonly burnoutMinutes: number },
+): number => {
+  const burns = span.minutes / span.burnoutMinutes;
+  return coals
+    .filter((group) => group.place === place)
+    .reduce((sum, group) => sum + group.count * meanStrength(group.burnt, group.burnt + burns), 0);
+};
+
+const additionAt = (
+  wish: FeedWish,
+  moment: OvenMoment,
+  outMinute: number,
+): Addition | undefined => {
+  const { minute } = moment;
+  const left = outMinute - minute;
+  if (minute < FIRST_MINUTE || minute % EVERY_MINUTES !== 0 || left < LAST_BEFORE_OUT) return;
+  const need = needAt(wish, moment);
+  const burnout = wish.setting.burnoutMinutes;
+  const soon = { minutes: LOOK_AHEAD, burnoutMinutes: burnout };
+  const standing = aheadIn(moment.coals, 'above', soon) + aheadIn(moment.coals, 'below', soon);
+  if (standing >= SAG * need) return;
+  const span = { minutes: Math.min(FEED_AHEAD, left, burnout / 3), burnoutMinutes: burnout };
+  const above = addTo(wish, moment, { place: 'above', want: need * wish.shareAbove, span });
+  const below = addTo(wish, moment, { place: 'below', want: need * (1 - wish.shareAbove), span });
+  if (above + below === 0) return;
+  return { minute: minutes(minute), above, below, clearAsh: minute >= 30 };
+};
+
+const needAt = (wish: FeedWish, moment: OvenMoment): number => {
+  const { need } = wish;
+  if (moment.load === undefined) return need.heatUp;
+  return wish.setting.load.temperature(moment.load) < need.upKelvin ? need.heatUp : need.hold;
+};
+
+const addTo = (
+  wish: FeedWish,
+  moment: OvenMoment,
+  to: {
+    readonly place: CoalGroup['place'];
+    readonly want: number;
+    readonly span: { readonly minutes: number; readonly burnoutMinutes: number };
+  },
+): number => {
+  const lacking = to.want - aheadIn(moment.coals, to.place, to.span);
+  const fresh = meanStrength(LAID_BURNT, LAID_BURNT + to.span.minutes / to.span.burnoutMinutes);
+  const wanted = Math.round(Math.max(0, lacking) / fresh / wish.handful) * wish.handful;
+  const room = to.place === 'above' ? wish.room.lidAll : wish.room.floorAll;
+  const free = Math.floor((room - standingRoom(moment.coals, to.place)) / wish.handful);
+  return Math.max(0, Math.min(wanted, free * wish.handful));
+};
+
+// Seen from above a coal shrinks with the two-thirds power of its mass, that is with 1 - burnt.
+const standingRoom = (coals: readonly CoalGroup[], place: CoalGroup['place']): number =>
+  coals
+    .filter((group) => group.place === place)
+    .reduce((sum, group) => sum + group.count * Math.max(0, 1 - group.burnt), 0);

@@ -1,0 +1,167 @@
+// The coals of one dish in one oven: how many, where, when to add and turn, and what to expect.
+// Sources: see count.ts, feeding.ts, charts.ts. The cook's pins are simulated, never rewritten.
+
+import { type Notice, notice, type OrRefusal, refusal } from '../notice/notice.ts';
+import { grams, type Kelvin, kelvin, minutes, ratio } from '../quantity/unit.ts';
+import { bandFactors } from './band.ts';
+import type { CoalPlan, CoalRequest, CurvePoint, EnergyBalance } from './coal-plan.ts';
+import { type Counted, countCoals } from './count.ts';
+import { fuelPiece } from './fuel.ts';
+import { setAbove, setBelow } from './placement.ts';
+import { coalTrouble, siteNotices } from './range.ts';
+import { reckoningFor } from './reckoning.ts';
+import { replayed } from './replay.ts';
+import type { OvenMoment, RunSetting } from './run.ts';
+import { scaledSite, siteFor } from './site.ts';
+import { isBaked } from './split.ts';
+import { turnsFor } from './turning.ts';
+import { unevennessFor } from './unevenness.ts';
+
+/** One step of the charts, 25 F: the range that a cook calls "at heat". */
+const WANTED_HALF_RANGE = 14; // K
+/** Farther off than this a full lid is no answer. */
+const OUT_OF_REACH_KELVIN = 30;
+
+/**
+ * Whole coals above and below that hold the wanted heat while the load is in, with the minutes to
+ * load, add and turn, and the curve with its band.
+ *
+ * @refuses  COALS_OVEN_OUTSIDE_RANGE, COALS_WIND_OUTSIDE_RANGE, COALS_HEAT_IMPOSSIBLE,
+ *           COALS_TIME_IMPOSSIBLE, COALS_FUEL_IMPOSSIBLE, COALS_PIN_IMPOSSIBLE — see codes.ts
+ * @refuses  COALS_HEAT_OUT_OF_REACH — full lid and floor stay 30 K below; nearest is named
+ * @valid    ovens 8 … 16 inch, air -20 … 45 °C, wind at the oven 0 … 15 m/s, -400 … 4500 m
+ * @source   coalsOvenModelNotes, coalsBurnNotes, chartReprinted
+ */
+export const layCoals = (request: CoalRequest): OrRefusal<CoalPlan> => {
+  const trouble = coalTrouble(request);
+  if (trouble) return trouble;
+  const setting = siteFor(request);
+  const counted = countCoals(request, setting);
+  const outOfReach = reachTrouble(request, counted);
+  return outOfReach ?? planFrom(request, setting, counted);
+};
+
+const isFull = (counted: Counted) => counted.lidIsFull || counted.floorIsFull;
+
+const reachTrouble = (request: CoalRequest, counted: Counted) => {
+  const short = request.wish.wanted - counted.meanKelvin;
+  if (!isFull(counted) || short <= OUT_OF_REACH_KELVIN) return;
+  return refusal(
+    'COALS_HEAT_OUT_OF_REACH',
+    [`ovens.${request.oven.id}`, `loads.${request.loadId}`],
+    { oven: request.oven.id },
+    {
+      wantedKelvin: request.wish.wanted,
+      nearestKelvin: counted.meanKelvin,
+      above: counted.counts.above,
+      below: counted.counts.below,
+    },
+  );
+};
+
+const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): CoalPlan => {
+  const { run, counts } = counted;
+  const { loadInMinute, outMinute, additions } = run;
+  const stay = { loadInMinute, outMinute };
+  const isWood = request.fuel.kind === 'wood-coals';
+  const turns = isBaked(request.wish.method)
+    ? turnsFor(loadInMinute, outMinute - loadInMinute)
+    : [];
+  const coalsInAll = additions.reduce(
+    (sum, addition) => sum + addition.above + addition.below,
+    counts.above + counts.below,
+  );
+  return {
+    load: request.loadId,
+    oven: request.oven.id,
+    fuel: request.fuel.kind,
+    method: request.wish.method,
+    isPinned: request.pins.above !== undefined || request.pins.below !== undefined,
+    above: setAbove({ pieces: counts.above, outerRadius: request.oven.diameter / 2, isWood }),
+    below: setBelow({
+      pieces: counts.below,
+      outerRadius: setting.body.floorDiameter / 2,
+      isWood,
+    }),
+    reckoning: reckoningFor(request, setting, counted),
+    loadInMinute: minutes(loadInMinute),
+    outMinute: minutes(outMinute),
+    wanted: wantedRange(request),
+    curve: curveOf(request, setting, counted),
+    turns,
+    additions,
+    checks: [],
+    moves: [],
+    unevenness: unevennessFor({ setting, request, piecesAbove: counts.above, turns, stay }),
+    fuelMass: grams(coalsInAll * fuelPiece(request.fuel).pieceGrams),
+    coalsInAll,
+    energy: energyOf(request, setting, run.moments.at(-1)),
+    notices: [...siteNotices(request), ...countNotices(request, counted)],
+  };
+};
+
+const wantedRange = ({ wish }: CoalRequest) => ({
+  low: kelvin(wish.wanted - WANTED_HALF_RANGE),
+  high: kelvin(wish.wanted + WANTED_HALF_RANGE),
+});
+
+const curveOf = (
+  request: CoalRequest,
+  setting: RunSetting,
+  counted: Counted,
+): readonly CurvePoint[] => {
+  const factors = bandFactors(request);
+  const low = replayed(request, scaledSite(setting, factors.low), counted);
+  const high = replayed(request, scaledSite(setting, factors.high), counted);
+  return counted.run.moments.map((moment, index) => ({
+    minute: minutes(moment.minute),
+    oven: kelvin(moment.ovenKelvin),
+    low: kelvin(Math.min(moment.ovenKelvin, low[index]?.ovenKelvin ?? moment.ovenKelvin)),
+    high: kelvin(Math.max(moment.ovenKelvin, high[index]?.ovenKelvin ?? moment.ovenKelvin)),
+    lid: kelvin(moment.iron.lid),
+    floor: kelvin(moment.iron.floor),
+    wall: kelvin(moment.iron.wall),
+    ...loadTemperature(request, moment),
+  }));
+};
+
+const loadTemperature = ({ load }: CoalRequest, moment: OvenMoment): { readonly load?: Kelvin } =>
+  moment.load === undefined ? {} : { load: load.temperature(moment.load) };
+
+const energyOf = (
+  request: CoalRequest,
+  { body }: RunSetting,
+  last: OvenMoment | undefined,
+): EnergyBalance => {
+  if (!last) throw new RangeError('a run has at least one moment');
+  const start = request.ironAtStart;
+  const ironJoules =
+    body.lidCapacity * (last.iron.lid - start) +
+    body.wallCapacity * (last.iron.wall - start) +
+    body.floorCapacity * (last.iron.floor - start);
+  const error = last.givenJoules - ironJoules - last.loadJoules - last.lossJoules;
+  return {
+    givenJoules: last.givenJoules,
+    ironJoules,
+    loadJoules: last.loadJoules,
+    lossJoules: last.lossJoules,
+    errorRatio: ratio(last.givenJoules > 0 ? error / last.givenJoules : 0),
+  };
+};
+
+const countNotices = (request: CoalRequest, counted: Counted): readonly Notice[] => {
+  const { wish, oven, pins } = request;
+  const about = { oven: oven.id };
+  const values = {
+    above: counted.counts.above,
+    below: counted.counts.below,
+    meanKelvin: counted.meanKelvin,
+    wantedKelvin: wish.wanted,
+  };
+  const notices: Notice[] = [];
+  if (pins.above !== undefined || pins.below !== undefined)
+    notices.push(notice('COALS_PINNED_GIVES', 'note', about, values));
+  if (counted.lidIsFull) notices.push(notice('COALS_LID_FULL', 'doubt', about, values));
+  if (counted.floorIsFull) notices.push(notice('COALS_FLOOR_FULL', 'doubt', about, values));
+  return notices;
+};

@@ -1,0 +1,150 @@
+// What must the coals do for this load: hold a heat, and for a pot first bring it up?
+// Sources: hold.ts, run.ts. Weak spot: "up" is a mean temperature of the load, near the boil.
+
+import type { Joules, Kelvin } from '../quantity/unit.ts';
+import { LAID_BURNT, meanStrength } from './burn.ts';
+import type { CoalRequest } from './coal-plan.ts';
+import { laid, type Need } from './feeding.ts';
+import { coalsToHold, type HoldCase } from './hold.ts';
+import type { LoadState } from './load.ts';
+import { type Room, roomFor } from './room.ts';
+import { minuteLater, type RunSetting, startMoment, withLoadIn } from './run.ts';
+import { isPotMethod, shareAboveFor } from './split.ts';
+
+export interface HeatNeed extends Need {
+  readonly shareAbove: number;
+  readonly room: Room;
+  readonly hold: number;
+  /** Change of the held count with the wanted heat [coals/K]. */
+  readonly perKelvin: number;
+}
+
+const UP_BELOW_BOIL_KELVIN = 2;
+/** A pot should boil by half its time, within an hour at the latest; ours. */
+const UP_SHARE = 0.5;
+const UP_MOST_MINUTES = 60;
+const UP_LEAST_MINUTES = 15;
+
+export const heatNeedFor = (request: CoalRequest, setting: RunSetting): HeatNeed => {
+  const shareAbove = shareAboveFor(request.wish.method);
+  const room = roomFor(setting.body, request.oven.diameter);
+  const holdCase = holdCaseFor(request, setting, shareAbove);
+  const hold = coalsToHold(holdCase);
+  const warmer = coalsToHold({ ...holdCase, targetKelvin: holdCase.targetKelvin + 5 });
+  const isPot = isPotMethod(request.wish.method) && !request.wish.preheat;
+  const upKelvin = isPot ? upKelvinFor(request) : 0;
+  const heatUp = isPot
+    ? coalsToBringUp({ request, setting, shareAbove, room, hold, upKelvin })
+    : hold;
+  return {
+    hold,
+    heatUp,
+    upKelvin,
+    shareAbove,
+    room,
+    perKelvin: Math.max(0.02, (warmer - hold) / 5),
+  };
+};
+
+const upKelvinFor = (request: CoalRequest) =>
+  Math.min(request.air.boiling, request.wish.wanted) - UP_BELOW_BOIL_KELVIN;
+
+export const holdCaseFor = (
+  request: CoalRequest,
+  setting: RunSetting,
+  shareAbove: number,
+): HoldCase => ({
+  body: setting.body,
+  outside: setting.outside,
+  strengthAbove: setting.strengthAbove,
+  strengthBelow: setting.strengthBelow,
+  shareAbove,
+  sinkWatts: heldWatts(request),
+  targetKelvin: request.wish.wanted,
+});
+
+/** Mean heat that the load takes from an oven at the wanted heat; a pot, once it has come up. */
+export const heldWatts = (request: CoalRequest): number => {
+  const { load, wish } = request;
+  const isPot = isPotMethod(wish.method);
+  const start = isPot ? stateBroughtUp(request) : load.start;
+  const spans = isPot ? 1 : Math.max(1, Math.round(wish.minutes));
+  let state: LoadState = start;
+  let joules = 0;
+  for (let span = 0; span < spans; span++) {
+    const taken = load.heatInto(state, wish.wanted) * 60;
+    joules += taken;
+    state = load.after(state, taken as Joules);
+  }
+  return Math.max(0, joules / (60 * spans));
+};
+
+const MOST_SPANS = 400;
+
+const stateBroughtUp = ({ load, wish, air }: CoalRequest): LoadState => {
+  const hot = Math.max(wish.wanted, air.boiling + 60) as Kelvin;
+  const up = Math.min(wish.wanted, air.boiling) - UP_BELOW_BOIL_KELVIN;
+  let state = load.start;
+  for (let span = 0; span < MOST_SPANS && load.temperature(state) < up; span++)
+    state = load.after(state, (load.heatInto(state, hot) * 30) as Joules);
+  return state;
+};
+
+interface BringUp {
+  readonly request: CoalRequest;
+  readonly setting: RunSetting;
+  readonly shareAbove: number;
+  readonly room: Room;
+  readonly hold: number;
+  readonly upKelvin: number;
+}
+
+const MOST_TRIES = 6;
+
+// Few coals first, then a quarter more each time: a person would not tell finer.
+const coalsToBringUp = (wish: BringUp): number => {
+  const most = Math.min(
+    wish.shareAbove > 0 ? wish.room.lidAll / wish.shareAbove : Number.POSITIVE_INFINITY,
+    wish.shareAbove < 1 ? wish.room.floorAll / (1 - wish.shareAbove) : Number.POSITIVE_INFINITY,
+  );
+  const deadline = Math.round(
+    Math.min(UP_MOST_MINUTES, Math.max(UP_LEAST_MINUTES, wish.request.wish.minutes * UP_SHARE)),
+  );
+  let coals = Math.min(most, Math.max(6, wish.hold));
+  for (let attempt = 0; attempt < MOST_TRIES && coals < most; attempt++) {
+    if (isUpBy(wish, coals, deadline)) return coals;
+    coals = Math.min(most, coals * 1.25);
+  }
+  return coals;
+};
+
+const isUpBy = (wish: BringUp, coals: number, deadline: number): boolean => {
+  const { request, setting } = wish;
+  const above = coals * wish.shareAbove;
+  const start = startMoment({
+    ironKelvin: request.ironAtStart,
+    coals: laid({ above, below: coals - above }),
+  });
+  let moment = withLoadIn(start, setting.load);
+  while (moment.minute < deadline) {
+    moment = minuteLater(setting, moment);
+    if (setting.load.temperature(moment.load ?? []) >= wish.upKelvin) return true;
+  }
+  return false;
+};
+
+/** Coals to lay at first: what holds, corrected for how old they will be while the load is in. */
+export const firstCoals = (request: CoalRequest, setting: RunSetting, need: HeatNeed): number =>
+  need.upKelvin > 0 ? need.heatUp : need.hold * ageFactor(request, setting.burnoutMinutes);
+
+const PREHEAT_USUAL_MINUTES = 20;
+const FIRST_SET_MINUTES = 30; // after that coals are added where they run short
+const AGE_FACTOR = { least: 0.85, most: 1.2 } as const; // past these, adding coals does it better
+
+/** Old coals are weaker than the mid-life coal that the network counts in. */
+export const ageFactor = (request: CoalRequest, burnout: number): number => {
+  const from = LAID_BURNT + (request.wish.preheat ? PREHEAT_USUAL_MINUTES : 0) / burnout;
+  const span = Math.min(FIRST_SET_MINUTES, request.wish.minutes) / burnout;
+  const mean = Math.max(0.1, meanStrength(from, from + span));
+  return Math.min(AGE_FACTOR.most, Math.max(AGE_FACTOR.least, 1 / mean));
+};

@@ -1,0 +1,179 @@
+// Where does the heat go? Lid, wall and floor as three lumps of iron round one star cavity.
+// Sources: coalsOvenModelNotes (network), bergman ch. 13 (star network), correlations.ts.
+// Weak spot: charts are practice, not measurements; the network reproduces practice.
+
+import { plateCoefficient, wallCoefficient } from './correlations.ts';
+import type { OvenBody } from './geometry.ts';
+import { parameter, STEFAN_BOLTZMANN } from './parameters.ts';
+
+/** Air round the oven, as raw SI numbers. */
+export interface Outside {
+  readonly airKelvin: number;
+  readonly pressurePascals: number;
+  readonly windMetresPerSecond: number;
+}
+
+/** Heat that coals of full standing offer, as equivalents of one mid-life briquette. */
+export interface Supply {
+  readonly above: number;
+  readonly below: number;
+  /** Coals that lie on the lid and cover it. */
+  readonly covering: number;
+}
+
+export interface IronState {
+  readonly lid: number;
+  readonly wall: number;
+  readonly floor: number;
+}
+
+/** All heat flows of one moment [W], and what follows from them. */
+export interface Flows {
+  readonly fromAbove: number;
+  readonly fromBelow: number;
+  readonly lidLoss: number;
+  readonly wallLoss: number;
+  readonly intoLid: number;
+  readonly intoWall: number;
+  readonly intoFloor: number;
+  readonly ovenKelvin: number;
+}
+
+const SIGMA_IN = parameter('emissivityInside') * STEFAN_BOLTZMANN;
+const SIGMA_OUT = parameter('emissivityOutside') * STEFAN_BOLTZMANN;
+const COAL_FOURTH = parameter('coalKelvin') ** 4;
+const COAL_SPAN = COAL_FOURTH - parameter('chartAirKelvin') ** 4;
+const LID_COAL_WATTS = parameter('lidCoalWatts');
+const FLOOR_COAL_WATTS = LID_COAL_WATTS * parameter('floorToLidDelivery');
+const COVER = parameter('coverSquareMetresPerCoal');
+const MOST_COVERED = 0.9;
+const LEAST_FOURTH = 1e9; // (178 K)^4: no cavity is colder; keeps the root real in hard cooling
+
+/** Fourth power of the cavity's temperature when `sinkWatts` leave it inwards. */
+export const cavityFourth = (body: OvenBody, iron: IronState, sinkWatts: number): number => {
+  const area = body.lidArea + body.wallArea + body.floorArea;
+  const radiated =
+    body.lidArea * iron.lid ** 4 +
+    body.wallArea * iron.wall ** 4 +
+    body.floorArea * iron.floor ** 4;
+  return Math.max(LEAST_FOURTH, (radiated - sinkWatts / SIGMA_IN) / area); // star node
+};
+
+export const cavityKelvin = (body: OvenBody, iron: IronState, sinkWatts: number): number =>
+  Math.sqrt(Math.sqrt(cavityFourth(body, iron, sinkWatts)));
+
+// A hot face takes less from a coal: net radiation between coal and iron, 1 for iron at mild air.
+const acceptance = (ironKelvin: number) => (COAL_FOURTH - ironKelvin ** 4) / COAL_SPAN;
+
+export const freeLidArea = (body: OvenBody, covering: number): number =>
+  body.lidArea * (1 - Math.min(MOST_COVERED, (covering * COVER) / body.lidArea)) + body.rimArea;
+
+/** Coefficients of the outer skin at one moment [W/m2K]; they change slowly, so they are kept. */
+export interface Skin {
+  readonly lid: number;
+  readonly wall: number;
+}
+
+export const skinAt = (body: OvenBody, iron: IronState, outside: Outside): Skin => ({
+  lid: plateCoefficient({ ...outside, surfaceKelvin: iron.lid }, body.lidDiameter),
+  wall: wallCoefficient(
+    { ...outside, surfaceKelvin: iron.wall },
+    { diameterMetres: body.wallDiameter, heightMetres: body.wallHeight },
+  ),
+});
+
+const skinLoss = (area: number, coefficient: number, ironKelvin: number, airKelvin: number) =>
+  area * (coefficient * (ironKelvin - airKelvin) + SIGMA_OUT * (ironKelvin ** 4 - airKelvin ** 4));
+
+export interface Moment {
+  readonly body: OvenBody;
+  readonly outside: Outside;
+  readonly supply: Supply;
+  readonly skin: Skin;
+  /** Heat taken out of the cavity: by the load and through an open lid. */
+  readonly sinkWatts: number;
+}
+
+/** All flows at one moment. */
+export const flowsAt = (moment: Moment, iron: IronState): Flows => {
+  const { body, outside, supply, skin } = moment;
+  const fourth = cavityFourth(body, iron, moment.sinkWatts);
+  const inwards = (area: number, ironKelvin: number) =>
+    SIGMA_IN * area * (ironKelvin ** 4 - fourth);
+  const fromAbove = supply.above * LID_COAL_WATTS * acceptance(iron.lid);
+  const fromBelow = supply.below * FLOOR_COAL_WATTS * acceptance(iron.floor);
+  const lidToWall = body.lidToWall * (iron.lid - iron.wall);
+  const floorToWall = body.floorToWall * (iron.floor - iron.wall);
+  const air = outside.airKelvin;
+  const lidLoss = skinLoss(freeLidArea(body, supply.covering), skin.lid, iron.lid, air);
+  const wallLoss = skinLoss(body.wallArea + body.extraArea, skin.wall, iron.wall, air);
+  return {
+    fromAbove,
+    fromBelow,
+    lidLoss,
+    wallLoss,
+    intoLid: fromAbove - lidLoss - lidToWall - inwards(body.lidArea, iron.lid),
+    intoWall: lidToWall + floorToWall - wallLoss - inwards(body.wallArea, iron.wall),
+    intoFloor: fromBelow - floorToWall - inwards(body.floorArea, iron.floor),
+    ovenKelvin: Math.sqrt(Math.sqrt(fourth)),
+  };
+};
+
+/** Row-major 3 x 3. */
+export type Matrix = readonly [
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+];
+
+/** d(flow into each lump)/d(temperature of each lump), skin and sink held [W/K]. */
+export const slopesAt = (moment: Moment, iron: IronState): Matrix => {
+  const { body, supply, skin } = moment;
+  const cubes = [4 * iron.lid ** 3, 4 * iron.wall ** 3, 4 * iron.floor ** 3] as const;
+  const areas = [body.lidArea, body.wallArea, body.floorArea] as const;
+  const all = areas[0] + areas[1] + areas[2];
+  const exchange = (to: 0 | 1 | 2, from: 0 | 1 | 2) =>
+    (SIGMA_IN * areas[to] * areas[from] * cubes[from]) / all;
+  const own = (at: 0 | 1 | 2) => exchange(at, at) - SIGMA_IN * areas[at] * cubes[at];
+  const skinSlope = (area: number, coefficient: number, cube: number) =>
+    area * (coefficient + SIGMA_OUT * cube);
+  const lidSkin = skinSlope(freeLidArea(body, supply.covering), skin.lid, cubes[0]);
+  const wallSkin = skinSlope(body.wallArea + body.extraArea, skin.wall, cubes[1]);
+  const lidTakes = (supply.above * LID_COAL_WATTS * cubes[0]) / COAL_SPAN;
+  const floorTakes = (supply.below * FLOOR_COAL_WATTS * cubes[2]) / COAL_SPAN;
+  return [
+    own(0) - lidSkin - lidTakes - body.lidToWall,
+    exchange(0, 1) + body.lidToWall,
+    exchange(0, 2),
+    exchange(1, 0) + body.lidToWall,
+    own(1) - wallSkin - body.lidToWall - body.floorToWall,
+    exchange(1, 2) + body.floorToWall,
+    exchange(2, 0),
+    exchange(2, 1) + body.floorToWall,
+    own(2) - floorTakes - body.floorToWall,
+  ];
+};
+
+/** Solves a 3 x 3 system by Cramer's rule; the matrices here are diagonally dominant. */
+export const solveThree = (
+  matrix: Matrix,
+  right: readonly [number, number, number],
+): [number, number, number] => {
+  const [a, b, c, d, e, f, g, h, i] = matrix;
+  const [p, q, r] = right;
+  const first = e * i - f * h;
+  const second = d * i - f * g;
+  const third = d * h - e * g;
+  const determinant = a * first - b * second + c * third;
+  return [
+    (p * first - b * (q * i - f * r) + c * (q * h - e * r)) / determinant,
+    (a * (q * i - f * r) - p * second + c * (d * r - q * g)) / determinant,
+    (a * (e * r - q * h) - b * (d * r - q * g) + p * third) / determinant,
+  ];
+};

@@ -1,0 +1,159 @@
+// Why this count? The chart's, ours, and a whole number for everything that moved it.
+//
+// Each thing is switched on in turn on the steady network and its change rounded; the rounding line
+// takes up what is left, so the lines add up exactly.
+
+import { kelvin } from '../quantity/unit.ts';
+import { burnoutMinutes } from './burn.ts';
+import { chartCount, charts, usualOven } from './charts.ts';
+import type { ChartCount, CoalRequest, CountReason, Reckoning } from './coal-plan.ts';
+import { type Counted, countCoals } from './count.ts';
+import { fuelPiece, thinAirStrength } from './fuel.ts';
+import { ovenBody } from './geometry.ts';
+import { coalsToHold, type HoldCase } from './hold.ts';
+import { ageFactor, heldWatts } from './need.ts';
+import { parameter } from './parameters.ts';
+import type { RunSetting } from './run.ts';
+import { groundFactor } from './site.ts';
+import { isBaked } from './split.ts';
+
+type Cause = CountReason['cause'];
+
+export const reckoningFor = (
+  request: CoalRequest,
+  setting: RunSetting,
+  counted: Counted,
+): Reckoning => {
+  const said = chartsSaying(request);
+  const [chart] = said;
+  const { above, below } = counted.counts;
+  const steps = stepsFrom(request, setting, counted, chart ? chart.above + chart.below : undefined);
+  return {
+    ...(chart ? { chart } : {}),
+    above,
+    below,
+    because: reasons(steps, above + below),
+    others: chart ? said.slice(1) : [],
+  };
+};
+
+// A chart counts briquettes for baking; for wood or a pot no chart is quoted.
+const chartsSaying = (request: CoalRequest): readonly ChartCount[] => {
+  if (request.fuel.kind === 'wood-coals' || !isBaked(request.wish.method)) return [];
+  const wish = { diameterMetres: request.oven.diameter, heat: request.wish.wanted };
+  const said = charts.map((chart) => chartCount(chart, wish));
+  return said[0] ? said.filter((count): count is ChartCount => count !== undefined) : [];
+};
+
+interface Step {
+  readonly cause: Cause;
+  /** Coals in all once this is switched on. */
+  readonly coals: number;
+}
+
+const ALWAYS_SHOWN: readonly Cause[] = ['wind', 'cold', 'height'];
+
+const reasons = (steps: readonly Step[], total: number): readonly CountReason[] => {
+  const lines = steps.slice(1).map((step, index) => ({
+    cause: step.cause,
+    coals: Math.round(step.coals - (steps[index]?.coals ?? 0)) + 0,
+  }));
+  const base = Math.round(steps[0]?.coals ?? 0);
+  const left = total - base - lines.reduce((sum, line) => sum + line.coals, 0);
+  return [...lines, { cause: 'rounding' as const, coals: left }].filter(
+    (line) => line.coals !== 0 || ALWAYS_SHOWN.includes(line.cause),
+  );
+};
+
+const MOST_SHOWN = 200; // a wish that no count holds still needs a number in its line
+
+/** Coals in all after each thing is switched on, the chart (or ours in mild air) first. */
+const stepsFrom = (
+  request: CoalRequest,
+  setting: RunSetting,
+  counted: Counted,
+  chartTotal: number | undefined,
+): readonly Step[] => {
+  const usual = usualCase(request, counted.need.shareAbove);
+  const { airKelvin, pressurePascals, windMetresPerSecond } = setting.outside;
+  const still = { ...usual.outside, airKelvin, pressurePascals };
+  const piece = fuelPiece(request.fuel).strength;
+  const thin = piece * thinAirStrength(pressurePascals);
+  const held = (change: Partial<HoldCase>) =>
+    Math.min(MOST_SHOWN, coalsToHold({ ...usual, ...change }));
+  const body = setting.body;
+  const charcoal = { body, strengthAbove: piece, strengthBelow: piece };
+  const height = {
+    body,
+    strengthAbove: thin,
+    strengthBelow: thin,
+    outside: { ...usual.outside, pressurePascals },
+  };
+  const cold = { ...height, outside: still };
+  const wind = { ...cold, outside: { ...still, windMetresPerSecond } };
+  const ground = { ...wind, strengthBelow: thin * groundFactor(request.place) };
+  const ageing = windAgeing(request, setting);
+  const ours = held({});
+  const steps: Step[] = [
+    chartTotal === undefined
+      ? { cause: 'our-oven-model', coals: ours }
+      : { cause: 'our-oven-model', coals: chartTotal },
+    { cause: 'our-oven-model', coals: ours },
+    { cause: 'depth', coals: held({ body }) },
+    { cause: 'charcoal', coals: held(charcoal) },
+    { cause: 'height', coals: held(height) },
+    { cause: 'cold', coals: held(cold) },
+    { cause: 'wind', coals: held(wind) * ageing },
+    { cause: 'ground', coals: held(ground) * ageing },
+  ];
+  return [...steps, ...lastSteps(request, setting, counted)];
+};
+
+const lastSteps = (
+  request: CoalRequest,
+  setting: RunSetting,
+  counted: Counted,
+): readonly Step[] => {
+  const { above, below } = counted.counts;
+  const cool = kelvin(setting.outside.airKelvin);
+  const isHot = request.ironAtStart > cool + 10;
+  const fromCool = isHot
+    ? countCoals({ ...request, ironAtStart: cool, pins: {} }, setting).wished
+    : counted.wished;
+  const isPinned = request.pins.above !== undefined || request.pins.below !== undefined;
+  const wished = Math.min(MOST_SHOWN, counted.wished);
+  return [
+    { cause: 'load', coals: Math.min(MOST_SHOWN, fromCool) },
+    { cause: 'hot-oven', coals: wished },
+    { cause: 'lid-full', coals: counted.lidIsFull || counted.floorIsFull ? above + below : wished },
+    ...(isPinned ? [{ cause: 'pin' as const, coals: above + below }] : []),
+  ];
+};
+
+// What a chart means: see charts.ts.
+const usualCase = (request: CoalRequest, shareAbove: number): HoldCase => {
+  const body = ovenBody(usualOven(request.oven.diameter));
+  const chartLoad = parameter('chartLoadWattsPerSquareMetre') * body.mouthArea;
+  return {
+    body,
+    outside: {
+      airKelvin: parameter('chartAirKelvin'),
+      pressurePascals: parameter('chartPressurePascals'),
+      windMetresPerSecond: 0,
+    },
+    strengthAbove: 1,
+    strengthBelow: 1,
+    shareAbove,
+    sinkWatts: isBaked(request.wish.method) ? chartLoad : heldWatts(request),
+    targetKelvin: request.wish.wanted,
+  };
+};
+
+// Wind ages the coals faster: part of the wind's line, though the steady network can't see it.
+const windAgeing = (request: CoalRequest, setting: RunSetting): number => {
+  const still = burnoutMinutes(fuelPiece(request.fuel), {
+    windMetresPerSecond: 0,
+    pressurePascals: setting.outside.pressurePascals,
+  });
+  return ageFactor(request, setting.burnoutMinutes) / ageFactor(request, still);
+};

@@ -1,0 +1,83 @@
+// Turning, exactly: where do the food and the lid stand after a row of turns, and what is evened?
+// Sources: turningRule (AT-THE-FIRE practice), coalsOvenModelNotes 5.6 (|sum i^k|/n).
+
+import { type Degrees, degrees, minutes } from '../quantity/unit.ts';
+import type { Turn } from './coal-plan.ts';
+
+/** Angles over the ground, clockwise seen from above, 0 … 360. */
+export interface Stand {
+  /** Oven and the food in it. */
+  readonly oven: Degrees;
+  /** Lid and the coals on it. */
+  readonly lid: Degrees;
+}
+
+export const STAND_AT_START: Stand = { oven: degrees(0), lid: degrees(0) };
+
+const whole = (angle: number): Degrees => degrees(((angle % 360) + 360) % 360);
+
+/**
+ * Where oven and lid stand after one turn. Turning the oven carries the lid and its coals along; a
+ * food turn is oven with lid one way, then the lid alone back, so the lid stands as before and the
+ * food has moved against both sets of coals.
+ */
+export const afterTurn = (stand: Stand, turn: Pick<Turn, 'kind' | 'angle'>): Stand => {
+  if (turn.kind === 'lid-alone') return { ...stand, lid: whole(stand.lid + turn.angle) };
+  const together = { oven: whole(stand.oven + turn.angle), lid: whole(stand.lid + turn.angle) };
+  if (turn.kind === 'oven-with-lid') return together;
+  return afterTurn(together, { kind: 'lid-alone', angle: degrees(-turn.angle) });
+};
+
+/**
+ * How much of a one-sided heat the food still sees after equal dwells: 1 = all, 0 = evened out.
+ *
+ * @source  |sum over dwells of exp(i angle)| / n; first harmonic only
+ */
+export const remainder = (angles: readonly number[]): number => {
+  if (angles.length === 0) return 1;
+  const radians = angles.map((angle) => (angle * Math.PI) / 180);
+  const along = radians.reduce((sum, angle) => sum + Math.cos(angle), 0);
+  const across = radians.reduce((sum, angle) => sum + Math.sin(angle), 0);
+  return Math.hypot(along, across) / angles.length;
+};
+
+const LONG_BAKE_MINUTES = 30; // two dwells of a quarter hour; longer takes quarter turns
+const LONGEST_DWELL_MINUTES = 15; // turningRule: at least every quarter of an hour
+const LEAST_TO_TURN_MINUTES = 8;
+
+/**
+ * Food turns for a bake: one half turn where one is enough, else quarter turns in fours, no dwell
+ * above a quarter of an hour. Quarters in fours and halves in twos even out a one-sided heat wholly.
+ */
+export const turnsFor = (loadInMinute: number, stayMinutes: number): readonly Turn[] => {
+  if (stayMinutes < LEAST_TO_TURN_MINUTES) return [];
+  const isLong = stayMinutes > LONG_BAKE_MINUTES;
+  const dwells = isLong ? 4 * Math.ceil(stayMinutes / (4 * LONGEST_DWELL_MINUTES)) : 2;
+  const angle = degrees(isLong ? 90 : 180);
+  return Array.from({ length: dwells - 1 }, (_, index) => ({
+    minute: minutes(Math.round(loadInMinute + ((index + 1) * stayMinutes) / dwells)),
+    kind: 'food' as const,
+    angle,
+  }));
+};
+
+/** Share of a one-sided heat left by these turns, dwells weighed by their minutes. */
+export const remainderOf = (
+  turns: readonly Turn[],
+  stay: { readonly loadInMinute: number; readonly outMinute: number },
+): number => {
+  let along = 0;
+  let across = 0;
+  let stand = STAND_AT_START;
+  let from = stay.loadInMinute;
+  const ends = [...turns.map((turn) => turn.minute), stay.outMinute];
+  for (const [index, end] of ends.entries()) {
+    along += (end - from) * Math.cos((stand.oven * Math.PI) / 180);
+    across += (end - from) * Math.sin((stand.oven * Math.PI) / 180);
+    const turn = turns[index];
+    if (turn) stand = afterTurn(stand, turn);
+    from = end;
+  }
+  const whole = stay.outMinute - stay.loadInMinute;
+  return whole > 0 ? Math.hypot(along, across) / whole : 1;
+};

@@ -1,0 +1,66 @@
+// Sentences for the codes of coals/: what happens with the heat, and what to do.
+
+import type { NoticeValues } from '../../notice/notice.ts';
+import type { Sentence, Words } from '../say.ts';
+
+const number = (values: NoticeValues, key: string): number => Number(values[key] ?? 0);
+
+const counts = (values: NoticeValues): string =>
+  `${number(values, 'above')} above and ${number(values, 'below')} below`;
+
+const gives: Sentence = (values, about, say) =>
+  `${say.ovenName(about.oven ?? '')}: expect about ${say.oven(number(values, 'meanKelvin'))} ` +
+  `where ${say.oven(number(values, 'wantedKelvin'))} is wanted.`;
+
+export const coalsWords: Words = {
+  COALS_LID_FULL: (values, about, say) =>
+    `The lid is full. ${gives(values, about, say)} Screen the wind, or bake cooler and longer.`,
+  COALS_FLOOR_FULL: (values, about, say) =>
+    `No more coals fit under the floor. ${gives(values, about, say)}`,
+  COALS_PINNED_GIVES: (values, about, say) =>
+    values.fuel === 'wood-coals'
+      ? `Your own layout is kept. ${gives(values, about, say)}`
+      : `Your own ${counts(values)} are kept. ${gives(values, about, say)}`,
+  COALS_PIN_OVERFILLS: (_values, about, say) =>
+    `More coals than lie flat on ${say.ovenName(about.oven ?? '')}: heaped ones roll off.`,
+  COALS_HEAT_WANDERS: (values, about, say) =>
+    `${say.ovenName(about.oven ?? '')} drifts to about ${say.oven(number(values, 'farthestKelvin'))} ` +
+    `near minute ${number(values, 'minute')}: make the check there.`,
+  COALS_PREHEAT_SHORT: (values, about, say) =>
+    `${say.ovenName(about.oven ?? '')} is only about ${say.oven(number(values, 'ovenKelvin'))} after ` +
+    `${say.minutes(number(values, 'minute'))}: load it then all the same, or add coals above.`,
+  COALS_BOIL_LATE: (_values, about, say) =>
+    `The pot in ${say.ovenName(about.oven ?? '')} does not boil in its time: start with less or ` +
+    'with hot water, or give it longer.',
+  COALS_WIND_STRONG: (values, about, say) =>
+    `Wind of ${say.wind(number(values, 'windMetresPerSecond'))} at ${say.ovenName(about.oven ?? '')} ` +
+    'burns coals up in half their time: screen it and have coals ready often.',
+  COALS_WOOD_BAND_WIDE: () =>
+    'Wood coals: nobody has measured a shovel, so the range is wide. Trust the check.',
+  COALS_HEIGHT_UNSURE: () =>
+    'High camp: sources disagree what thin air does to coals, so the range is wider. ' +
+    'Make the check before loading.',
+  COALS_AIR_OUTSIDE_RANGE: (values, _about, say) =>
+    `Air of ${say.degrees(number(values, 'airKelvin'))} or its pressure is outside what these ` +
+    'numbers were tried on: take them as a direction only.',
+  COALS_OVEN_OUTSIDE_RANGE: (values, about, say) =>
+    `${say.ovenName(about.oven ?? '')} measures ${say.length(number(values, 'diameterMetres'))} across, ` +
+    `${say.length(number(values, 'depthMetres'))} deep and ${say.mass(number(values, 'massGrams'))}: ` +
+    'coals can be planned for 8 to 16 inch ovens only.',
+  COALS_WIND_OUTSIDE_RANGE: (values, _about, say) =>
+    `Wind of ${say.wind(number(values, 'windMetresPerSecond'))} at the oven: do not light a fire.`,
+  COALS_HEAT_OUT_OF_REACH: (values, about, say) =>
+    `${say.ovenName(about.oven ?? '')} can not reach ${say.oven(number(values, 'wantedKelvin'))}: ` +
+    `full of coals it gives about ${say.oven(number(values, 'nearestKelvin'))}.`,
+  COALS_HEAT_IMPOSSIBLE: (values, _about, say) =>
+    `An oven heat of ${say.oven(number(values, 'wantedKelvin'))} can not be planned: ask for one ` +
+    'above the air and below 290 °C (555 °F).',
+  COALS_TIME_IMPOSSIBLE: (values, _about, say) =>
+    `A time in the oven of ${say.minutes(number(values, 'minutes'))} can not be planned: ` +
+    'give one from a minute to twelve hours.',
+  COALS_FUEL_IMPOSSIBLE: (values, _about, say) =>
+    `One briquette of ${say.mass(number(values, 'massGrams'))} can not be right: ` +
+    'weigh ten unlit ones and divide by ten.',
+  COALS_PIN_IMPOSSIBLE: (values) =>
+    `${values.coals ?? 'That'} is not a number of coals: give a whole number from 0 to 200.`,
+};
