@@ -38,6 +38,11 @@ export const bakeCodes = {
     when: 'the camp is higher than the published rule for longer simmering reaches',
     next: 'allow more time still and judge by fork',
   },
+  BAKE_POT_BOILS_LATE: {
+    kind: 'notice',
+    when: 'the planned coals bring the pot to the boil later than the heat balance reckoned',
+    next: 'nothing: the minutes count it in; more coals below at first would save them',
+  },
   BAKE_POT_NEVER_BOILS: {
     kind: 'notice',
     when: 'the planned coals do not bring the pot to a simmer',

@@ -1,13 +1,14 @@
 // How much heat does one kelvin of this food take? From what it is made of.
 
-import type { Formula } from '../formula/formula.ts';
+import type { Formula, FormulaLine } from '../formula/formula.ts';
 import type { FoodPart } from '../larder/food.ts';
+import { foodWithKey } from '../larder/larder.ts';
 
 /** Specific heats [J/(g K)]: water; what is not water (trial-bake-model, assumed 1300 J/(kg K)). */
 const WATER_SPECIFIC_JOULES = 4.19;
 const SOLIDS_SPECIFIC_JOULES = 1.3;
 
-/** Water in one gram of each part of a recipe: rounded from composition tables, from memory. */
+/** Water in one gram where the larder does not know the food: rounded tables, from memory. */
 const WATER_SHARE: Readonly<Record<FoodPart, number>> = {
   flour: 0.12,
   meal: 0.11,
@@ -38,12 +39,13 @@ const WATER_SHARE: Readonly<Record<FoodPart, number>> = {
 export function waterShareOf(formula: Formula): number {
   const mass = formula.lines.reduce((sum, line) => sum + line.grams, 0);
   if (!(mass > 0)) return 0.43; // a plain dough (trial-bake-model, dry-basis moisture 0.75)
-  const water = formula.lines.reduce(
-    (sum, line) => sum + line.grams * WATER_SHARE[line.ingredient.part],
-    0,
-  );
+  const water = formula.lines.reduce((sum, line) => sum + line.grams * waterShareOfLine(line), 0);
   return water / mass;
 }
+
+/** By the larder's row where it has one (usda-sr28), else by the part. */
+const waterShareOfLine = ({ ingredient }: FormulaLine) =>
+  foodWithKey(ingredient.food ?? '')?.water ?? WATER_SHARE[ingredient.part];
 
 /** Specific heat of the batch [J/(g K)]: shares of water and the rest. */
 export function specificHeatOf(formula: Formula): number {

@@ -4,8 +4,15 @@ import type { Air } from '../camp/camp.ts';
 import type { HeatWish } from '../coals/coal-plan.ts';
 import type { OvenLoad } from '../menu/load.ts';
 import type { Recipe } from '../menu/recipe.ts';
-import { fromCelsius, type Kelvin, kelvin, type Minutes } from '../quantity/unit.ts';
+import {
+  fromCelsius,
+  type Kelvin,
+  kelvin,
+  type Minutes,
+  minutes as minutesOf,
+} from '../quantity/unit.ts';
 import { figuresOfKind, isPot } from './kinds.ts';
+import { minutesToBoil } from './pot-minutes.ts';
 
 /** The iron round a simmering pot stands this much above the boil: a judgement, no source. */
 const SIMMER_ABOVE_BOIL_KELVIN = 4;
@@ -13,7 +20,9 @@ const SIMMER_ABOVE_BOIL_KELVIN = 4;
 /**
  * What the coals of one load have to do.
  *
- * @param minutes  the load stays this long; for a pot from load in, the way to the boil counted
+ * A pot's minutes are counted from the boil; the way there is added here, from a heat balance.
+ *
+ * @param minutes  as bake/ gives them in its plan
  */
 export function heatWishFor(asked: {
   readonly recipe: Recipe;
@@ -25,10 +34,16 @@ export function heatWishFor(asked: {
   return {
     method: recipe.method,
     wanted: wantedOvenFor({ recipe, air }),
-    minutes,
+    minutes: isPot(recipe) ? withWayToBoil(asked) : minutes,
     preheat: wantsHotOven(recipe),
   };
 }
+
+const withWayToBoil = (asked: {
+  readonly load: OvenLoad;
+  readonly minutes: Minutes;
+  readonly air: Air;
+}) => minutesOf(asked.minutes + minutesToBoil(asked));
 
 /** Temperature wanted inside the oven while the load is in; for a simmer just above the boil. */
 export function wantedOvenFor(asked: { readonly recipe: Recipe; readonly air: Air }): Kelvin {

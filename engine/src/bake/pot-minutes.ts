@@ -13,23 +13,27 @@ import { wettedAreaOf } from './load-in-oven.ts';
 
 /** What a full set of coals brings through the wetted iron [W/m2]: a judgement, no source. */
 const POT_WATTS_PER_SQUARE_METRE = 4500;
+/** A stew [J/(g K)]: 0.85 x 4.19 + 0.15 x 1.3. */
+const POT_SPECIFIC_JOULES = 3.76;
 const SEA_LEVEL_BOIL_KELVIN = 373.12; // iapws-if97
 const BOIL_AT_5000_FEET_KELVIN = 367.97; // 1524 m, 84 307 Pa (iso2533, iapws-if97)
 
 /**
  * Minutes from load in until the pot boils, before coals/ has simulated it.
  *
+ * @param formula      what is in it; a stew of 85 % water where not said
  * @param startKelvin  the food as it goes in; the air where not said
  */
 export function minutesToBoil(asked: {
   readonly load: OvenLoad;
-  readonly formula: Formula;
+  readonly formula?: Formula;
   readonly air: Air;
   readonly startKelvin?: Kelvin;
 }): Minutes {
   const { load, formula, air } = asked;
   const start = asked.startKelvin ?? air.temperature;
-  const heatJoules = load.mass * specificHeatOf(formula) * Math.max(0, air.boiling - start);
+  const specificHeat = formula === undefined ? POT_SPECIFIC_JOULES : specificHeatOf(formula);
+  const heatJoules = load.mass * specificHeat * Math.max(0, air.boiling - start);
   const power = POT_WATTS_PER_SQUARE_METRE * wettedAreaOf(load);
   return minutes(power > 0 ? heatJoules / power / 60 : 0);
 }

@@ -30,6 +30,9 @@ export const bakeWords: Words = {
   BAKE_SIMMER_ABOVE_EVIDENCE: (values, _about, say) =>
     `Water boils at ${say.degrees(num(values, 'boilingKelvin'))} here, cooler than the published ` +
     'rule for longer simmering reaches: start early and judge by fork.',
+  BAKE_POT_BOILS_LATE: (values, _about, say) =>
+    `It boils only about minute ${say.count(Math.round(num(values, 'minutes')))}: the time counts ` +
+    'that in; more coals below at first would save some of it.',
   BAKE_POT_NEVER_BOILS: () =>
     'These coals do not bring the pot to a simmer: lay more below until it boils, then take ' +
     'some away.',
