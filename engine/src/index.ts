@@ -1,10 +1,37 @@
 // The public surface, in the order of the job. Shells import from here and nowhere deeper.
 
-export * from './quantity/unit.ts';
-export * from './notice/notice.ts';
-export type * from './camp/camp.ts';
-export type * from './larder/food.ts';
-export type * from './menu/recipe.ts';
-export type * from './menu/menu.ts';
+import { bakeCodes } from './bake/index.ts';
+import { campCodes } from './camp/index.ts';
+import { coalsCodes } from './coals/index.ts';
+import { formulaCodes } from './formula/index.ts';
+import { menuCodes } from './menu/index.ts';
+import { provisionsCodes } from './provisions/index.ts';
+import { safetyCodes } from './safety/index.ts';
+
+export * from './bake/index.ts';
+// The stages, left to right
+export * from './camp/index.ts';
+export * from './coals/index.ts';
+export * from './formula/index.ts';
+export * from './larder/index.ts';
+// A finished plan, and how it is made
 export type * from './meal.ts';
-export type * from './publish/say.ts';
+export * from './menu/index.ts';
+export * from './notice/notice.ts';
+export * from './provisions/index.ts';
+// How it is said and drawn
+export * from './publish/index.ts';
+// Which number is this, and how trouble is told
+export * from './quantity/index.ts';
+export * from './safety/index.ts';
+
+/** Every code that the engine can say, by stage. */
+export const codeLists = {
+  camp: campCodes,
+  menu: menuCodes,
+  formula: formulaCodes,
+  coals: coalsCodes,
+  bake: bakeCodes,
+  safety: safetyCodes,
+  provisions: provisionsCodes,
+};

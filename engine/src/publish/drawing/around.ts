@@ -26,9 +26,9 @@ export function windArrow({ centre, radius, windFrom, isStill }: Around): string
   if (isStill) return '';
   const [ux, uy] = towards(windFrom);
   const [sx, sy] = [-uy, ux];
-  const strokes = [-9, 0, 9].map((aside) => {
-    const near = radius + 12;
-    const far = near + (aside === 0 ? 30 : 22);
+  const strokes = [-8, 0, 8].map((aside) => {
+    const near = radius + (aside === 0 ? 10 : 22);
+    const far = radius + (aside === 0 ? 46 : 40);
     const x = centre[0] + sx * aside;
     const y = centre[1] + sy * aside;
     return line(x + ux * far, y + uy * far, x + ux * near, y + uy * near, {

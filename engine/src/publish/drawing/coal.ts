@@ -12,10 +12,12 @@ export interface CoalDrawing {
   readonly centre: readonly [number, number];
   /** Drawing units to the metre. */
   readonly scale: number;
+  /** Seen from the side a coal is a pillow: lower than it is wide. */
+  readonly flat?: boolean;
 }
 
 /** Every coal where it lies. Wood coals are broken pieces that no one can count. */
-export const coals = ({ fuel, places, centre, scale }: CoalDrawing) =>
+export const coals = ({ fuel, places, centre, scale, flat = false }: CoalDrawing) =>
   group(
     { class: 'coals' },
     ...places.map((place, index) => {
@@ -24,23 +26,23 @@ export const coals = ({ fuel, places, centre, scale }: CoalDrawing) =>
       const side = BRIQUETTE_METRES * scale;
       const turned = (Math.atan2(-place.y, place.x) * 180) / Math.PI;
       return fuel === 'briquettes'
-        ? briquette(x, y, side, place.x === 0 && place.y === 0 ? 0 : turned)
+        ? briquette(x, y, side, flat ? 0 : turned, flat ? 0.62 : 1)
         : woodPieces(x, y, side, index);
     }),
   );
 
-const briquette = (x: number, y: number, side: number, turned: number) =>
+const briquette = (x: number, y: number, side: number, turned: number, height: number) =>
   group(
     { transform: `translate(${shortNumber(x)} ${shortNumber(y)}) rotate(${shortNumber(turned)})` },
     element('rect', {
       x: -side / 2,
-      y: -side / 2,
+      y: (-side * height) / 2,
       width: side,
-      height: side,
+      height: side * height,
       rx: side * 0.3,
       fill: ink.ash,
       stroke: ink.ember,
-      'stroke-width': side * 0.14,
+      'stroke-width': side * 0.09,
     }),
     path(`M${shortNumber(-side * 0.22)} 0H${shortNumber(side * 0.22)}`, {
       stroke: ink.soft,

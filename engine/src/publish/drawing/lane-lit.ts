@@ -1,7 +1,7 @@
 // Coals lit and coals needed on ovens over the day: a stepped shape, and the numbers under it.
 
 import { LANE, type LaneAxis } from './lane-axis.ts';
-import { group, ink, line, path, shortNumber, textWidth, words } from './svg.ts';
+import { group, ink, line, path, shortNumber, words } from './svg.ts';
 
 export interface LitPoint {
   readonly at: number;
@@ -57,19 +57,17 @@ export function litLane({ lit, countsCoals, axis, top, words: say }: LitLane) {
   };
 }
 
-/** Lit above, on the ovens below; a pair is left out where it would touch the one before. */
+/** Lit above, on the ovens below: what lasts longest is told first, and nothing that would touch. */
 function numberRows(lit: readonly LitPoint[], axis: LaneAxis, base: number): readonly string[] {
-  let free = Number.NEGATIVE_INFINITY;
-  const peak = lit.reduce<LitPoint | undefined>(
-    (best, at) => (best === undefined || at.lit > best.lit ? at : best),
-    undefined,
-  );
-  return lit.flatMap((at) => {
+  const last = lit.at(-1)?.at ?? 0;
+  const lasting = lit
+    .map((at, index) => ({ at, lasts: (lit[index + 1]?.at ?? last) - at.at }))
+    .sort((left, right) => right.lasts - left.lasts);
+  const taken: number[] = [];
+  return lasting.flatMap(({ at }) => {
     const x = axis.x(at.at);
-    const width = textWidth(String(Math.round(at.lit)), 12);
-    const blocksPeak = peak !== undefined && at !== peak && Math.abs(axis.x(peak.at) - x) < 26;
-    if (x - width / 2 < free || blocksPeak) return [];
-    free = x + width / 2 + 6;
+    if (taken.some((other) => Math.abs(other - x) < 27)) return [];
+    taken.push(x);
     return [
       words({ x, y: base + 15, text: String(Math.round(at.lit)), size: 12, anchor: 'middle' }),
       words({

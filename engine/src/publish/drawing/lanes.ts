@@ -17,7 +17,7 @@ export interface DayDrawing {
   /** False for wood coals: shape without numbers. */
   readonly countsCoals: boolean;
   readonly servings: readonly { readonly at: number; readonly text: string }[];
-  readonly words: { readonly lit: string; readonly onOvens: string };
+  readonly words: { readonly name: string; readonly lit: string; readonly onOvens: string };
   readonly alt: string;
 }
 
@@ -41,7 +41,7 @@ export function dayDrawing(day: DayDrawing): string {
   if (day.lit.length > 0) {
     y += LANE.gap;
     put(
-      day.words.lit,
+      day.words.name,
       litLane({ lit: day.lit, countsCoals: day.countsCoals, axis, top: y, words: day.words }),
       false,
     );
@@ -53,7 +53,7 @@ export function dayDrawing(day: DayDrawing): string {
     kind: 'day',
     title: 'Day sheet',
     alt: day.alt,
-    children: [hours(axis, y, day), ...lanes, servingLines(axis, y, day), keys.svg],
+    children: [hours(axis, y, day), servingLines(axis, y, day), ...lanes, keys.svg],
   });
 }
 

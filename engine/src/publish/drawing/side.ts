@@ -58,8 +58,8 @@ export function sideDrawing(view: SideView): string {
     alt: view.alt,
     children: [
       hearth(view.hearth, shape),
-      legs(shape),
       coalRow(view, shape, 'below'),
+      legs(shape),
       food(view, shape),
       pot(shape),
       lid(shape),
@@ -129,7 +129,7 @@ function lid({ left, right, lidY }: Shape): string {
 const legs = ({ floorLeft, floorRight, floorY, groundY }: Shape) =>
   group(
     { class: 'legs' },
-    ...[floorLeft + 12, floorRight - 12].map((x) =>
+    ...[floorLeft + 16, floorRight - 16].map((x) =>
       path(
         `M${shortNumber(x - 8)} ${shortNumber(floorY + 4)}h16` +
           `L${shortNumber(x + 4)} ${shortNumber(groundY)}h-8z`,
@@ -146,7 +146,7 @@ function coalRow(view: SideView, shape: Shape, where: 'above' | 'below'): string
   const set = where === 'above' ? view.above : view.below;
   const middle = (shape.left + shape.right) / 2;
   const size = 0.044 * shape.scale;
-  const y = where === 'above' ? shape.lidY - 14 - size / 2 : shape.groundY - size / 2;
+  const y = where === 'above' ? shape.lidY - 12 - size * 0.31 : shape.groundY - size * 0.33;
   const ringReach = Math.max(0, ...set.places.filter(({ in: at }) => at === 'ring').map(reach));
   const sides = set.ring > 0 ? [-ringReach, ringReach] : [];
   const inner = where === 'above' ? spreadAcross(set, size / shape.scale) : spreadAcross(set, 0.05);
@@ -155,6 +155,7 @@ function coalRow(view: SideView, shape: Shape, where: 'above' | 'below'): string
     places: [...sides, ...inner].map((x) => ({ x: metres(x), y: metres(0), in: 'ring' })),
     centre: [middle, y],
     scale: shape.scale,
+    flat: true,
   });
 }
 

@@ -156,12 +156,14 @@ function tableHtml({ caption, head, rows, numeric }: BlockOf<'table'>): string {
 
 function stepsHtml({ rows }: BlockOf<'steps'>): string {
   const isClocked = rows.some(({ clock }) => clock !== undefined);
+  const isShared = rows.some(({ who }) => who !== undefined);
   const body = rows.map(
     ({ when, clock, what, who, note, strong }) =>
       `<tr${strong ? ' class="strong"' : ''}><th scope="row">${escapeText(when)}</th>` +
       `${isClocked ? `<td class="clock">${escapeText(clock ?? '')}</td>` : ''}` +
-      `<td>${escapeText(what)}${who === undefined ? '' : ` <i>${escapeText(who)}</i>`}` +
-      `${note === undefined ? '' : `<small>${escapeText(note)}</small>`}</td></tr>`,
+      `${isShared ? `<td class="who">${escapeText(who ?? '')}</td>` : ''}` +
+      `<td>${escapeText(what)}` +
+      `${note === undefined ? '' : ` <small>${escapeText(note)}</small>`}</td></tr>`,
   );
   return `<table class="steps"><tbody>${body.join('')}</tbody></table>`;
 }

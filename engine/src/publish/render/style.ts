@@ -25,11 +25,13 @@ p { margin: 0 0 2mm; }
 .flag { display: inline-block; vertical-align: middle; font: 700 11pt/1.2 var(--sans);
   letter-spacing: 0.02em; border: 2px solid var(--ink); padding: 1mm 2mm; margin-left: 1.5mm; }
 .placement { margin: 3mm 0; }
-.placement p { font-size: 21pt; line-height: 1.18; font-weight: 700; margin: 0 0 1mm; }
+.placement p { font-size: 25pt; line-height: 1.14; font-weight: 700; margin: 0 0 1mm; }
 .figures { display: flex; flex-wrap: wrap; gap: 2mm 12mm; margin: 3mm 0; }
 .figures p { margin: 0; }
 .figures b { font-size: 40pt; line-height: 1; font-weight: 750; }
 .figures span { font-size: 14pt; }
+.dish-card .figures { gap: 4mm; }
+.dish-card .figures p { flex: 1; max-width: 82mm; text-align: center; }
 .figures small { display: block; font-size: 11pt; }
 small { color: var(--soft); font-size: 0.92em; }
 figure { margin: 3mm 0; break-inside: avoid; }
@@ -46,10 +48,10 @@ tr { break-inside: avoid; }
 thead { display: table-header-group; }
 .steps th { white-space: nowrap; font-weight: 700; width: 1%; padding-right: 4mm; }
 .steps .clock { white-space: nowrap; width: 1%; padding-right: 5mm; }
-.steps small { display: block; }
-.steps i { font-style: normal; color: var(--soft); }
+.steps small { margin-left: 1.5mm; white-space: nowrap; }
+.steps .who { white-space: nowrap; width: 1%; padding-right: 5mm; }
 .steps .strong td, .steps .strong th { font-weight: 700; border-top: 1.5px solid var(--ink); }
-.steps .strong small, .steps .strong i { font-weight: 400; }
+.steps .strong small, .steps .strong .who { font-weight: 400; }
 .facts { display: grid; grid-template-columns: max-content 1fr; margin: 1mm 0 3mm; }
 .facts dt, .facts dd { margin: 0; padding: 1mm 5mm 1mm 0; border-bottom: 1px solid var(--line); }
 .facts dt { color: var(--soft); }

@@ -62,7 +62,9 @@ function textBlock(block: Block, width: number): string {
           strong ? '*' : ' ',
           when,
           ...(block.rows.some((row) => row.clock !== undefined) ? [clock ?? ''] : []),
-          [what, who === undefined ? '' : `[${who}]`, note ?? ''].filter(Boolean).join('  '),
+          [what, who === undefined ? '' : `[${who}]`, note === undefined ? '' : `(${note})`]
+            .filter(Boolean)
+            .join(' '),
         ]),
         { width },
       );

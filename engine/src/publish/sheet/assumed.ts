@@ -2,6 +2,7 @@
 
 import type { Assumption } from '../../meal.ts';
 import type { Say } from '../say.ts';
+import { decimal } from '../speak-number.ts';
 
 /** `Assumed: charcoal pieces of 25 g, one chimney, …`; empty if nothing was assumed. */
 export const assumedLine = (assumed: readonly Assumption[], say: Say) =>
@@ -15,7 +16,7 @@ export function assumedPhrase({ what, value }: Assumption, say: Say): string {
     case 'fuel':
       return value === 'wood-coals' ? 'wood coals' : String(value);
     case 'piece-mass':
-      return `briquettes of ${say.mass(number)} each`;
+      return `briquettes of ${decimal(number, 1)} g each`;
     case 'chimneys':
       return number === 1 ? 'one chimney' : `${value} chimneys`;
     case 'hands':

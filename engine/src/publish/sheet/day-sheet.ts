@@ -107,7 +107,7 @@ function drawingBlocks(plan: MealPlan, say: Say): readonly Block[] {
     lit: day.lit.map(({ at, waiting, onOvens }) => ({ at, lit: waiting + onOvens, onOvens })),
     countsCoals: camp.fuel.kind === 'briquettes',
     servings: servingMarks(plan, say),
-    words: { lit: 'Coals lit', onOvens: 'needed on ovens' },
+    words: { name: 'Coals', lit: 'lit', onOvens: 'needed on ovens' },
     alt,
   });
   return [{ type: 'drawing', wide: true, svg, alt }];

@@ -6,7 +6,7 @@ import { noticeBlocks, noticeText, refusalBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
 import { assumedLine } from './assumed.ts';
 import { formulaBlocks } from './formula-part.ts';
-import { freeFromFlag, ovenTitle } from './free-from.ts';
+import { freeFromFlag, ovenTitle, unfitWord } from './free-from.ts';
 import { inOutBlocks } from './in-out.ts';
 import { ovenBlocks, ovenOf } from './oven-part.ts';
 import { listed } from './phrases.ts';
@@ -156,7 +156,7 @@ function dangerBlocks(plan: MealPlan, dish: DishPlan, say: Say): readonly Block[
     .map(({ who, because }) => ({
       type: 'notice' as const,
       level: 'danger' as const,
-      text: `Not for ${who}: ${because}.`,
+      text: `Not for ${who}: ${unfitWord(because)}.`,
     }));
   return [...unfit, ...noticeBlocks(grave, say)];
 }
@@ -202,7 +202,12 @@ export function stripBlocks(plan: MealPlan, say: Say): readonly Block[] {
   return items.length === 0 ? [] : [{ type: 'strip', items }];
 }
 
+const BRIQUETTE_ONLY: ReadonlySet<string> = new Set(['piece-mass', 'chimneys']);
+
 export function assumedBlocks(plan: MealPlan, say: Say): readonly Block[] {
-  const text = assumedLine(plan.assumed, say);
+  // A wood camp hears nothing of briquettes and chimneys.
+  const isWood = plan.camp.fuel.kind === 'wood-coals';
+  const said = plan.assumed.filter(({ what }) => !isWood || !BRIQUETTE_ONLY.has(what));
+  const text = assumedLine(said, say);
   return text === '' ? [] : [{ type: 'paragraph', parts: [{ text }] }];
 }

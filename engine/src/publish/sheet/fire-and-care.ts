@@ -7,7 +7,7 @@ import type { Say } from '../say.ts';
 import { jobSentence } from '../words/jobs.ts';
 import { lightingBlocks } from './day-sheet.ts';
 import { stripBlocks } from './dish-card.ts';
-import { allergenWord } from './free-from.ts';
+import { allergenWord, unfitWord } from './free-from.ts';
 import { listed, sentenceCase } from './phrases.ts';
 
 export function fireAndCareSheet(plan: MealPlan, say: Say): SheetDocument {
@@ -98,7 +98,7 @@ function allergenBlocks(plan: MealPlan, say: Say): readonly Block[] {
       inIt.length === 0 ? 'none known' : listed(inIt.map(allergenWord)),
       listed(label.filter((each) => !inIt.includes(each)).map(allergenWord)),
       listed(safety.freeFrom.map(allergenWord)),
-      unfit.map(({ who, because }) => `${sentenceCase(who)}: ${because}`).join('; '),
+      unfit.map(({ who, because }) => `${sentenceCase(who)}: ${unfitWord(because)}`).join('; '),
     ];
   });
   return [

@@ -31,3 +31,9 @@ export const freeWord = (allergen: string) => `${allergenWord(allergen)}-free`;
 
 export const allergenWord = (allergen: string) =>
   allergen === 'tree-nut' ? 'tree nut' : allergen === 'soy' ? 'soya' : allergen;
+
+/** Safety says what is in it, that a label is unread, or that it is not kept apart. */
+export const unfitWord = (because: string) =>
+  because.startsWith('label not read') || because.startsWith('not ')
+    ? because
+    : `contains ${allergenWord(because)}`;

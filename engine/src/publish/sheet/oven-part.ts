@@ -73,9 +73,8 @@ function coalFigures({ coals }: LoadPlan, wood: boolean): readonly BigFigure[] {
       ? {
           figure: fraction(set.shovels ?? set.rings, set.shovels === undefined ? 4 : 2),
           label: `${woodUnit(set)} ${where}`,
-          note: woodPhrase({ ...set, shovels: undefined } as unknown as CoalSet, where),
         }
-      : { figure: String(set.pieces), label: where, note: layoutPhrase(set, where) };
+      : { figure: String(set.pieces), label: where };
   return [figure(coals.above, 'above'), figure(coals.below, 'below')];
 }
 

@@ -10,22 +10,21 @@ export type Where = 'above' | 'below';
 
 export const isWood = (coals: Pick<CoalPlan, 'fuel'>) => coals.fuel === 'wood-coals';
 
-/** `13 round the rim and 4 spread inside`. */
+/** `13 on the rim, 4 inside`; short, since it stands as big as the dish's name. */
 export function layoutPhrase(set: CoalSet, where: Where): string {
-  const ring = where === 'above' ? 'round the rim' : 'in a ring under the rim of the floor';
-  const inside = where === 'above' ? 'spread inside the ring' : 'under the floor inside the ring';
+  const ring = where === 'above' ? 'on the rim' : 'in a ring under the rim';
   if (set.ring === 0 && set.spread === 0) return where === 'above' ? 'none above' : 'none below';
   if (set.spread === 0)
-    return where === 'below' ? `all ${ring}, none in the middle` : `all ${ring}`;
-  if (set.ring === 0) return `all ${where === 'above' ? 'spread over the lid' : 'spread below'}`;
-  return `${set.ring} ${ring}, ${set.spread} ${inside}`;
+    return where === 'below' ? 'ring under the rim, middle empty' : `all ${ring}`;
+  if (set.ring === 0) return where === 'above' ? 'spread over the lid' : 'spread under the floor';
+  return `${set.ring} ${ring}, ${set.spread} inside`;
 }
 
 /** The same for wood coals: rings and shovels. */
 export function woodPhrase(set: CoalSet, where: Where): string {
   if (set.pieces === 0) return where === 'above' ? 'none above' : 'none below';
-  const rings = `${ringsWord(set.rings)} ${where === 'above' ? 'round the rim' : 'under the rim of the floor, none in the middle'}`;
-  return set.shovels === undefined ? rings : `${shovelsWord(set.shovels)}: ${rings}`;
+  const rings = `${ringsWord(set.rings)} ${where === 'above' ? 'on the rim' : 'under the rim, middle empty'}`;
+  return set.shovels === undefined ? rings : `${shovelsWord(set.shovels)}, ${rings}`;
 }
 
 /** The line that is as big as the dish's name. */
@@ -71,6 +70,15 @@ export function turnPhrase({ kind, angle }: Turn): string {
     'Handle and chalk mark now stand over the ground as before; ' +
     `the food has moved ${share} against both sets of coals.`
   );
+}
+
+/** One line for a list: the card has the whole of it. */
+export function turnBrief({ kind, angle }: Turn): string {
+  const share = shareOfTurn(Math.abs(angle));
+  const way = angle < 0 ? 'anticlockwise' : 'clockwise';
+  if (kind === 'oven-with-lid') return `turn oven with its lid ${share} ${way}, seen from above`;
+  if (kind === 'lid-alone') return `turn the lid alone ${share} ${way}, seen from above`;
+  return `turn: oven with its lid ${share} ${way}, then the lid alone ${share} back, seen from above`;
 }
 
 function shareOfTurn(degrees: number): string {

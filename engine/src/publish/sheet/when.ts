@@ -1,5 +1,6 @@
 // One load from "coals on" to the plate: minutes, the clock beside them, and the state of the oven.
 
+import type { Turn } from '../../coals/coal-plan.ts';
 import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
 import type { StepRow } from '../document.ts';
 import type { Say } from '../say.ts';
@@ -50,9 +51,11 @@ export function happenings(
             note: `${noun} in`,
           },
         ]),
-    ...coals.turns.map((turn) => ({
+    ...coals.turns.map((turn, index) => ({
       minute: turn.minute,
-      what: `Turn. ${turnPhrase(turn)}`,
+      what: isAsBefore(coals.turns, index)
+        ? 'Turn again, the same way'
+        : `Turn. ${turnPhrase(turn)}`,
       brief: 'turn',
     })),
     ...coals.additions.map((addition) => ({
@@ -68,6 +71,13 @@ export function happenings(
     },
   ];
   return all.sort((left, right) => left.minute - right.minute);
+}
+
+/** The long instruction stands once; a turn like the one before only says so. */
+function isAsBefore(turns: readonly Turn[], index: number): boolean {
+  const before = turns[index - 1];
+  const turn = turns[index];
+  return before !== undefined && before.kind === turn?.kind && before.angle === turn.angle;
 }
 
 /** `likely 18:24 to 18:38`. */

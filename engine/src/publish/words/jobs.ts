@@ -5,7 +5,7 @@ import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
 import type { Job, JobKind } from '../../timetable/day-sheet.ts';
 import type { Say } from '../say.ts';
 import { loadNoun, momentsOf } from '../sheet/moments.ts';
-import { additionPhrase, isWood, placementLine, turnPhrase } from '../sheet/phrases.ts';
+import { additionPhrase, isWood, placementLine, turnBrief } from '../sheet/phrases.ts';
 
 /** One or two words for a box on a drawing. */
 export const JOB_NAME: Readonly<Record<JobKind, string>> = {
@@ -97,7 +97,7 @@ function ovenWork(job: Job, plan: MealPlan, { dish, part }: Part, say: Say): str
     case 'lay-coals':
       return `lay the coals. ${placementLine(coals.above, 'above', wood)}. ${placementLine(coals.below, 'below', wood)}.`;
     case 'turn':
-      return turnPhrase(nearest(coals.turns, minute) ?? USUAL_TURN);
+      return turnBrief(nearest(coals.turns, minute) ?? USUAL_TURN);
     case 'add-coals': {
       const addition = nearest(coals.additions, minute);
       if (addition === undefined) return 'add coals';
@@ -119,7 +119,7 @@ function ovenWork(job: Job, plan: MealPlan, { dish, part }: Part, say: Say): str
 }
 
 const USUAL_TURN = { kind: 'food', angle: 90, minute: 0 } as unknown as Parameters<
-  typeof turnPhrase
+  typeof turnBrief
 >[0];
 
 function nearest<Thing extends { readonly minute: number }>(

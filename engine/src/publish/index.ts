@@ -1,0 +1,24 @@
+// Sheets for people: how quantities are said, sentences for codes, document trees, drawings, pages.
+
+export type {
+  BigFigure,
+  Block,
+  FactRow,
+  Part,
+  SheetDocument,
+  StepRow,
+} from './document.ts';
+export { noticeText, refusalText } from './notice-text.ts';
+export { type HtmlOptions, printBook, renderHtml, sheetHtml } from './render/html.ts';
+export { SHEET_STYLE } from './render/style.ts';
+export { renderText, type TextOptions } from './render/text.ts';
+export type { Measures, Say, Sentence, Words } from './say.ts';
+export { bagLabels } from './sheet/bag-labels.ts';
+export { daySheet } from './sheet/day-sheet.ts';
+export { dishCard } from './sheet/dish-card.ts';
+export { fireAndCareSheet } from './sheet/fire-and-care.ts';
+export { handSheet } from './sheet/hand-sheet.ts';
+export { mealSummary } from './sheet/meal-summary.ts';
+export { provisionsSheet } from './sheet/provisions-sheet.ts';
+export { type Names, type SayOptions, sayFor } from './speak.ts';
+export { JOB_NAME, jobSentence } from './words/jobs.ts';
