@@ -1,0 +1,83 @@
+// The frame of every screen, and which screen stands at which address.
+
+import { Link, Route, Switch, useLocation } from 'wouter';
+import { CampPage } from './camp/CampPage.tsx';
+import { CampsPage } from './camps/CampsPage.tsx';
+import { Mark } from './parts/Mark.tsx';
+import { Page } from './parts/Page.tsx';
+import { ReaderProvider } from './reader/ReaderContext.tsx';
+import { ReadingPanel } from './reader/ReadingPanel.tsx';
+import { ShelfProvider } from './storage/ShelfContext.tsx';
+import { TonightPage } from './tonight/TonightPage.tsx';
+
+export function App() {
+  return (
+    <ReaderProvider>
+      <ShelfProvider>
+        <a className="skip" href="#main">
+          Skip to the screen
+        </a>
+        <Masthead />
+        <main className="page" id="main" tabIndex={-1}>
+          <Switch>
+            <Route path="/" component={TonightPage} />
+            <Route path="/camps" component={CampsPage} />
+            <Route path="/:shelf/:id/*?">
+              {({ shelf, id }) =>
+                shelf === 'camp' || shelf === 'demo' ? (
+                  <CampPage key={`${shelf}/${id}`} shelf={shelf} id={id} />
+                ) : (
+                  <NothingHere />
+                )
+              }
+            </Route>
+            <Route component={NothingHere} />
+          </Switch>
+        </main>
+        <footer className="colophon">
+          Everything is computed and kept in this browser. Nothing leaves it unless you send it.
+        </footer>
+      </ShelfProvider>
+    </ReaderProvider>
+  );
+}
+
+function Masthead() {
+  const [path] = useLocation();
+  const isTonight = path === '/';
+  return (
+    <header className="masthead-rule">
+      <div className="masthead">
+        <Link href="/" className="wordmark">
+          <Mark />
+          <span>Emberwright</span>
+        </Link>
+        <nav aria-label="Screens">
+          <ul>
+            <li>
+              <Link href="/" aria-current={isTonight ? 'page' : undefined}>
+                Tonight
+              </Link>
+            </li>
+            <li>
+              <Link href="/camps" aria-current={isTonight ? undefined : 'page'}>
+                Camps
+              </Link>
+            </li>
+          </ul>
+        </nav>
+        <ReadingPanel />
+      </div>
+    </header>
+  );
+}
+
+function NothingHere() {
+  return (
+    <Page title="Nothing at this address">
+      <p>
+        <Link href="/">Tonight: one bread, one oven</Link> or <Link href="/camps">the camps</Link>.
+      </p>
+    </Page>
+  );
+}

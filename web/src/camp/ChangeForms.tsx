@@ -1,0 +1,75 @@
+// Everything about a camp that can be changed here, in the order of the job.
+
+import { type ReactNode, useState } from 'react';
+import type { DraftForm } from '../draft/DraftField.tsx';
+import { FuelGroup, OvensGroup, WeatherGroup } from './change-fire.tsx';
+import { MouthsGroup, PlaceGroup, ServingGroup } from './change-people.tsx';
+import { RecipesGroup } from './change-recipes.tsx';
+
+export function ChangeForms({ form }: { readonly form: DraftForm }) {
+  const [isOpen] = useState(() => window.matchMedia('(min-width: 66rem)').matches);
+  return (
+    <aside className="camp-changes no-print" aria-label="Change this camp">
+      <details open={isOpen}>
+        <summary>Change this camp</summary>
+        <MouthsGroup form={form} />
+        <ServingGroup form={form} />
+        <WeatherGroup form={form} />
+        <OvensGroup form={form} />
+        <FuelGroup form={form} />
+        <RecipesGroup form={form} />
+        <PlaceGroup form={form} />
+      </details>
+    </aside>
+  );
+}
+
+interface ChangeGroupProps {
+  readonly title: string;
+  /** What stands there now, in few words. */
+  readonly now: string;
+  readonly children: ReactNode;
+}
+
+export function ChangeGroup({ title, now, children }: ChangeGroupProps) {
+  return (
+    <details className="change-group">
+      <summary>
+        {title} <small>{now}</small>
+      </summary>
+      <div className="change-body">{children}</div>
+    </details>
+  );
+}
+
+interface ChangeItemProps {
+  readonly name: string;
+  readonly children: ReactNode;
+  readonly onRemove?: (() => void) | undefined;
+}
+
+export function ChangeItem({ name, children, onRemove }: ChangeItemProps) {
+  return (
+    <fieldset className="change-item">
+      <legend>{name}</legend>
+      {children}
+      {onRemove === undefined ? null : (
+        <div>
+          <button type="button" className="button is-quiet" onClick={onRemove}>
+            Take out <span className="unseen">{name}</span>
+          </button>
+        </div>
+      )}
+    </fieldset>
+  );
+}
+
+export function AddButton({ what, onAdd }: { readonly what: string; readonly onAdd: () => void }) {
+  return (
+    <div>
+      <button type="button" className="button" onClick={onAdd}>
+        Add {what}
+      </button>
+    </div>
+  );
+}

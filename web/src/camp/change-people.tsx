@@ -1,0 +1,137 @@
+// Mouths, serving times, and the place.
+
+import {
+  ClockField,
+  CountField,
+  clockShown,
+  type DraftForm,
+  PickField,
+  QuantityField,
+  TextField,
+} from '../draft/DraftField.tsx';
+import { valueAt } from '../draft/path.ts';
+import { useReader } from '../reader/ReaderContext.tsx';
+import { AddButton, ChangeGroup, ChangeItem } from './ChangeForms.tsx';
+import { itemsAt, wordOf } from './draft-lists.ts';
+
+interface GroupProps {
+  readonly form: DraftForm;
+}
+
+const appetites = [
+  { value: 'ordinary', label: 'ordinary appetite' },
+  { value: 'child', label: 'a child’s appetite' },
+  { value: 'hard-work', label: 'after hard work' },
+  { value: 'over-65', label: 'over 65' },
+];
+
+export function MouthsGroup({ form }: GroupProps) {
+  const groups = itemsAt(form.file, ['mouths']);
+  const total = groups.reduce((sum, group) => sum + (Number(group.count) || 0), 0);
+  const add = () => form.set(['mouths'], [...groups, { count: 1, appetite: 'ordinary' }]);
+  return (
+    <ChangeGroup title="Mouths" now={`${total}`}>
+      {groups.map((group, index) => (
+        <ChangeItem
+          // biome-ignore lint/suspicious/noArrayIndexKey: a group has no other name than its place
+          key={index}
+          name={wordOf(group.who, `Group ${index + 1}`)}
+          onRemove={groups.length > 1 ? () => form.set(['mouths', index], undefined) : undefined}
+        >
+          <div className="field-row">
+            <CountField form={form} path={['mouths', index, 'count']} label="How many" />
+            <PickField
+              form={form}
+              path={['mouths', index, 'appetite']}
+              label="Appetite"
+              options={appetites}
+              usual="ordinary"
+            />
+          </div>
+        </ChangeItem>
+      ))}
+      <AddButton what="a group" onAdd={add} />
+    </ChangeGroup>
+  );
+}
+
+export function ServingGroup({ form }: GroupProps) {
+  const { clock } = useReader().reader;
+  const dishes = itemsAt(form.file, ['menu']);
+  const times = [...new Set(dishes.map((dish) => clockShown(wordOf(dish.serve), clock)))];
+  return (
+    <ChangeGroup title="Serving time" now={times.join(', ')}>
+      {dishes.map((dish, index) => (
+        <ClockField
+          key={wordOf(dish.id, String(index))}
+          form={form}
+          path={['menu', index, 'serve']}
+          label={dishName(form, dish)}
+        />
+      ))}
+    </ChangeGroup>
+  );
+}
+
+function dishName(form: DraftForm, dish: Readonly<Record<string, unknown>>): string {
+  const recipe = itemsAt(form.file, ['recipes']).find((each) => each.id === dish.recipe);
+  return wordOf(dish.name, wordOf(recipe?.name, wordOf(dish.id, 'A dish')));
+}
+
+const grounds = ['soil', 'grass', 'gravel', 'sand', 'rock', 'snow', 'paving'].map((value) => ({
+  value,
+  label: value,
+}));
+
+const hearths = [
+  { value: 'ground', label: 'the ground itself' },
+  { value: 'fire-pan', label: 'a fire pan' },
+  { value: 'fire-table', label: 'a fire table' },
+];
+
+const restrictions = [
+  { value: 'unknown', label: 'not asked yet' },
+  { value: 'none', label: 'no restriction' },
+  { value: 'coals-allowed-here', label: 'coals allowed here' },
+  { value: 'stage-1', label: 'stage 1 restriction' },
+  { value: 'stage-2', label: 'stage 2 restriction' },
+];
+
+export function PlaceGroup({ form }: GroupProps) {
+  return (
+    <ChangeGroup title="Place and name" now={wordOf(valueAt(form.file, ['place', 'name']))}>
+      <TextField form={form} path={['title']} label="What you call this camp" />
+      <TextField form={form} path={['date']} label="Date" hint="such as 2026-09-12" />
+      <TextField form={form} path={['place', 'name']} label="Place" />
+      <QuantityField
+        form={form}
+        path={['place', 'elevation']}
+        label="Height above sea level"
+        kind="height"
+      />
+      <div className="field-row">
+        <PickField
+          form={form}
+          path={['place', 'ground']}
+          label="Ground"
+          options={grounds}
+          usual="soil"
+        />
+        <PickField
+          form={form}
+          path={['place', 'hearth']}
+          label="Coals below lie on"
+          options={hearths}
+          usual="ground"
+        />
+      </div>
+      <PickField
+        form={form}
+        path={['place', 'restriction']}
+        label="Fire, says the keeper of the place"
+        options={restrictions}
+        usual="unknown"
+      />
+    </ChangeGroup>
+  );
+}

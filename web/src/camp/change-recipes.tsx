@@ -1,0 +1,74 @@
+// Recipes: amounts as the cook writes them.
+
+import { type DraftForm, troubleAt } from '../draft/DraftField.tsx';
+import { Field } from '../parts/Field.tsx';
+import { ChangeGroup } from './ChangeForms.tsx';
+import { type Item, itemsAt, wordOf } from './draft-lists.ts';
+
+export function RecipesGroup({ form }: { readonly form: DraftForm }) {
+  const recipes = itemsAt(form.file, ['recipes']);
+  return (
+    <ChangeGroup title="Recipes" now={`${recipes.length}`}>
+      {recipes.map((recipe, index) => (
+        <details className="change-group" key={wordOf(recipe.id, String(index))}>
+          <summary>
+            {wordOf(recipe.name, 'A recipe')}
+            <small>{wordOf(recipe.portions)} portions</small>
+          </summary>
+          <div className="change-body">
+            {itemsAt(form.file, ['recipes', index, 'ingredients']).map((ingredient, row) => (
+              <Amount
+                // biome-ignore lint/suspicious/noArrayIndexKey: the same food may stand twice
+                key={row}
+                form={form}
+                ingredient={ingredient}
+                path={['recipes', index, 'ingredients', row]}
+              />
+            ))}
+          </div>
+        </details>
+      ))}
+    </ChangeGroup>
+  );
+}
+
+interface AmountProps {
+  readonly form: DraftForm;
+  readonly ingredient: Item;
+  readonly path: readonly (string | number)[];
+}
+
+const IS_WEIGHT = /^\s*[\d.,/½¼¾\s]+\s*(g|kg|oz|lb|lbs|grams?|kilos?|ounces?|pounds?)\.?\s*$/i;
+
+/**
+ * One box for weight or measure. What is typed replaces both, so that an old weight never stands
+ * beside a new measure.
+ */
+function Amount({ form, ingredient, path }: AmountProps) {
+  const name = wordOf(ingredient.name, 'An ingredient');
+  const shown = wordOf(ingredient.weight, wordOf(ingredient.measure));
+  const both = ingredient.weight !== undefined && ingredient.measure !== undefined;
+  const change = (text: string) =>
+    form.setAll(
+      IS_WEIGHT.test(text)
+        ? [
+            [[...path, 'weight'], text],
+            [[...path, 'measure'], undefined],
+          ]
+        : [
+            [[...path, 'measure'], text],
+            [[...path, 'weight'], undefined],
+          ],
+    );
+  return (
+    <Field
+      label={name}
+      value={shown}
+      write={(value) => value}
+      read={(text) => ({ ok: true, value: text })}
+      onChange={change}
+      trouble={troubleAt(form, path)}
+      hint={both ? `written as ${wordOf(ingredient.measure)}` : undefined}
+    />
+  );
+}

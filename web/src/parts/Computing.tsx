@@ -1,0 +1,22 @@
+// Says whether what is shown belongs to what was asked.
+
+interface ComputingProps {
+  readonly isBusy: boolean;
+  readonly failure?: string | undefined;
+}
+
+export function Computing({ isBusy, failure }: ComputingProps) {
+  if (failure !== undefined && !isBusy) {
+    return (
+      <p className="word is-trouble" role="alert">
+        The plan could not be computed ({failure}). What you typed is kept; change anything to try
+        again.
+      </p>
+    );
+  }
+  return (
+    <p className={`computing no-print ${isBusy ? 'is-busy' : ''}`} role="status">
+      {isBusy ? 'Working it out; the sheet below is from before' : 'Up to date'}
+    </p>
+  );
+}

@@ -1,0 +1,262 @@
+// Draws a document of publish/ on screen: the same tree that paper and terminal draw.
+
+import type { ReactNode } from 'react';
+import type { Block, FactRow, Part, SheetDocument, StepRow } from '#engine';
+
+interface DocumentViewProps {
+  readonly document: SheetDocument;
+  /** Level of the document's own title; its headings come one below. */
+  readonly level: 1 | 2 | 3;
+}
+
+const headings = { 1: 'h1', 2: 'h2', 3: 'h3', 4: 'h4', 5: 'h5' } as const;
+type Level = keyof typeof headings;
+
+function Heading({ level, children, ...rest }: HeadingProps) {
+  const Name = headings[level];
+  return <Name {...rest}>{children}</Name>;
+}
+
+interface HeadingProps {
+  readonly level: Level;
+  readonly className?: string;
+  readonly children: ReactNode;
+}
+
+export function DocumentView({ document, level }: DocumentViewProps) {
+  return (
+    <article className={`sheet sheet-${document.kind}`}>
+      <header className="sheet-head">
+        {document.eyebrow === undefined ? null : (
+          <p className="sheet-eyebrow">{document.eyebrow}</p>
+        )}
+        <Heading level={level} className="sheet-title">
+          {document.title}
+        </Heading>
+      </header>
+      <Blocks blocks={document.blocks} level={(level + 1) as Level} />
+      <div className="sheet-end" />
+    </article>
+  );
+}
+
+/** Drawings that follow each other stand side by side; every other block has its own line. */
+function Blocks({ blocks, level }: { readonly blocks: readonly Block[]; readonly level: Level }) {
+  return gathered(blocks).map((item, index) => {
+    // biome-ignore lint/suspicious/noArrayIndexKey: a document is drawn anew as a whole
+    if (Array.isArray(item)) return <Drawings key={index} drawings={item} />;
+    // biome-ignore lint/suspicious/noArrayIndexKey: a document is drawn anew as a whole
+    return <BlockView key={index} block={item as Block} level={level} />;
+  });
+}
+
+type Drawing = Extract<Block, { type: 'drawing' }>;
+
+function gathered(blocks: readonly Block[]): readonly (Block | Drawing[])[] {
+  const items: (Block | Drawing[])[] = [];
+  for (const block of blocks) {
+    const last = items.at(-1);
+    if (block.type !== 'drawing') items.push(block);
+    else if (Array.isArray(last)) last.push(block);
+    else items.push([block]);
+  }
+  return items;
+}
+
+function Drawings({ drawings }: { readonly drawings: readonly Drawing[] }) {
+  return (
+    <div className="sheet-drawings">
+      {drawings.map((drawing) => (
+        <figure
+          key={drawing.alt}
+          className={`sheet-drawing ${drawing.wide ? 'is-wide' : ''} ${isLanes(drawing) ? 'is-lanes' : ''}`}
+        >
+          {isLanes(drawing) ? (
+            <ScrollBox label={drawing.alt}>
+              <OurSvg svg={drawing.svg} />
+            </ScrollBox>
+          ) : (
+            <OurSvg svg={drawing.svg} />
+          )}
+        </figure>
+      ))}
+    </div>
+  );
+}
+
+/** Drawings wider than a phone scroll in their own box, so that labels stay legible. */
+const isLanes = (drawing: Drawing) => drawing.wide && /drawing-(lanes|day)/.test(drawing.svg);
+
+/** Only for drawings made by publish/, which escapes every word in them. */
+function OurSvg({ svg }: { readonly svg: string }) {
+  // biome-ignore lint/security/noDangerouslySetInnerHtml: an SVG string of our own engine
+  return <div dangerouslySetInnerHTML={{ __html: svg }} />;
+}
+
+function ScrollBox({ label, children }: { readonly label: string; readonly children: ReactNode }) {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by key
+    <section className="sheet-scroll" tabIndex={0} aria-label={label}>
+      {children}
+    </section>
+  );
+}
+
+function BlockView({ block, level }: { readonly block: Block; readonly level: Level }) {
+  switch (block.type) {
+    case 'heading':
+      return <Heading level={level}>{block.text}</Heading>;
+    case 'lead':
+      return <p className="sheet-lead">{partsOf(block.parts)}</p>;
+    case 'paragraph':
+      return <p className="sheet-text">{partsOf(block.parts)}</p>;
+    case 'figures':
+      return <Figures figures={block.figures} />;
+    case 'drawing':
+      return <Drawings drawings={[block]} />;
+    case 'facts':
+      return <Facts rows={block.rows} />;
+    case 'table':
+      return <Table table={block} />;
+    case 'steps':
+      return <Steps rows={block.rows} />;
+    case 'list':
+      return (
+        <ul className={`sheet-list ${block.tick ? 'is-tick' : ''}`}>
+          {block.items.map((item) => (
+            <li key={item}>{item}</li>
+          ))}
+        </ul>
+      );
+    case 'notice':
+      return <NoticeLine level={block.level} text={block.text} code={block.code} />;
+    case 'strip':
+      return (
+        <ul className="sheet-strip" aria-label="Safety">
+          {block.items.map((item) => (
+            <li key={item}>{item}</li>
+          ))}
+        </ul>
+      );
+    case 'why':
+      return (
+        <details className="sheet-why">
+          <summary>{block.question}</summary>
+          <div>
+            <Blocks blocks={block.blocks} level={level} />
+          </div>
+        </details>
+      );
+    case 'page-break':
+      return <div className="page-break" />;
+  }
+}
+
+const partsOf = (parts: readonly Part[]) =>
+  parts.map((part, index) =>
+    part.strong ? (
+      // biome-ignore lint/suspicious/noArrayIndexKey: a sentence is drawn anew as a whole
+      <strong key={index}>{part.text}</strong>
+    ) : (
+      part.text
+    ),
+  );
+
+function Figures({ figures }: Pick<Extract<Block, { type: 'figures' }>, 'figures'>) {
+  return (
+    <dl className="sheet-figures">
+      {figures.map((figure) => (
+        <div className="sheet-figure" key={figure.label}>
+          <dt>{figure.label}</dt>
+          <dd>
+            <strong>{figure.figure}</strong>
+          </dd>
+          {figure.note === undefined ? null : <dd className="figure-note">{figure.note}</dd>}
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+function Facts({ rows }: { readonly rows: readonly FactRow[] }) {
+  return (
+    <dl className="sheet-facts">
+      {rows.map((row) => (
+        <div key={row.label + row.value}>
+          <dt>{row.label}</dt>
+          <dd className="fact-value">{row.value}</dd>
+          {row.note === undefined ? null : <dd className="fact-note">{row.note}</dd>}
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+function Table({ table }: { readonly table: Extract<Block, { type: 'table' }> }) {
+  const isNumber = (column: number) => (table.numeric[column] ? 'is-number' : undefined);
+  return (
+    <div>
+      <ScrollBox label={table.caption}>
+        <table className="sheet-table">
+          <caption>{table.caption}</caption>
+          <thead>
+            <tr>
+              {table.head.map((head, column) => (
+                <th key={head} scope="col" className={isNumber(column)}>
+                  {head}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {table.rows.map((row) => (
+              <tr key={row.join('|')}>
+                {row.map((cell, column) => (
+                  // biome-ignore lint/suspicious/noArrayIndexKey: cells stand in their columns
+                  <td key={column} className={isNumber(column)}>
+                    {cell}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </ScrollBox>
+    </div>
+  );
+}
+
+function Steps({ rows }: { readonly rows: readonly StepRow[] }) {
+  return (
+    <ol className="sheet-steps">
+      {rows.map((row, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: two steps may say the same
+        <li key={index} className={row.strong ? 'is-strong' : undefined}>
+          <span className="step-when">{row.when}</span>
+          <span>
+            <span className="step-what">{row.what}</span>
+            {row.who === undefined ? null : <span className="step-who"> · {row.who}</span>}
+          </span>
+          {row.note === undefined ? null : <span className="step-note">{row.note}</span>}
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+const levelWords = { danger: 'Danger', stop: 'Stop', doubt: 'Doubt', note: 'Note' } as const;
+
+type NoticeBlock = Extract<Block, { type: 'notice' }>;
+
+export function NoticeLine({
+  level,
+  text,
+  code,
+}: Pick<NoticeBlock, 'level' | 'text'> & { readonly code?: string | undefined }) {
+  return (
+    <p className={`sheet-notice is-${level}`} data-code={code}>
+      <span className="notice-level">{levelWords[level]}</span>
+      <span>{text}</span>
+    </p>
+  );
+}

@@ -1,0 +1,35 @@
+// Hands the reader's choices to every screen, and keeps them when they change.
+
+import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react';
+import { applyGround, type Reader, rememberedReader, rememberReader } from './reader.ts';
+
+interface ReaderChoice {
+  readonly reader: Reader;
+  readonly choose: (change: Partial<Reader>) => void;
+}
+
+const Choice = createContext<ReaderChoice | undefined>(undefined);
+
+export function ReaderProvider({ children }: { readonly children: ReactNode }) {
+  const [reader, setReader] = useState(() =>
+    rememberedReader(localStorage, navigator.language ?? ''),
+  );
+  useEffect(() => {
+    applyGround(document.documentElement, reader.ground);
+    rememberReader(localStorage, reader);
+  }, [reader]);
+  const choice = useMemo(
+    () => ({
+      reader,
+      choose: (change: Partial<Reader>) => setReader((old) => ({ ...old, ...change })),
+    }),
+    [reader],
+  );
+  return <Choice value={choice}>{children}</Choice>;
+}
+
+export function useReader(): ReaderChoice {
+  const choice = useContext(Choice);
+  if (choice === undefined) throw new Error('useReader outside ReaderProvider');
+  return choice;
+}

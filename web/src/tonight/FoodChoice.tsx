@@ -1,0 +1,108 @@
+// What goes in: a ready recipe, or a dough of one's own by kind, thickness and amount.
+
+import { useEffect, useState } from 'react';
+import { Choice } from '../parts/Choice.tsx';
+import { Field } from '../parts/Field.tsx';
+import { readDecimal, writeNumber } from '../parts/read-text.ts';
+import { ask } from '../planning/planner.ts';
+import { useReader } from '../reader/ReaderContext.tsx';
+import type { OwnKind, Starter, TonightFood } from '../worker/messages.ts';
+import type { OpenWish, WishChange } from './wish.ts';
+
+interface ChoiceProps {
+  readonly wish: OpenWish;
+  readonly change: (part: WishChange) => void;
+}
+
+const OWN = 'own';
+type OwnFood = Extract<TonightFood, { kind: OwnKind }>;
+
+/** Common practice, no source: a dough for one 12-inch oven. */
+const usualOwn: OwnFood = { kind: 'yeast-bread', thicknessMetres: 0.04, massGrams: 800 };
+
+export function FoodChoice({ wish, change }: ChoiceProps) {
+  const [starters, setStarters] = useState<readonly Starter[]>([]);
+  useEffect(() => {
+    void ask({ ask: 'starters' }).then(setStarters);
+  }, []);
+  const own = wish.what !== undefined && 'kind' in wish.what ? wish.what : undefined;
+  const chosen =
+    wish.what === undefined ? undefined : 'starter' in wish.what ? wish.what.starter : OWN;
+  return (
+    <div>
+      <Choice
+        className="starters"
+        legend="What goes in"
+        value={chosen}
+        options={[
+          ...starters.map(({ id, name }) => ({ value: id, label: name })),
+          { value: OWN, label: 'A dough of my own' },
+        ]}
+        onChoose={(value) => change({ what: value === OWN ? usualOwn : { starter: value } })}
+      />
+      {own === undefined ? null : <OwnDough own={own} onChange={(what) => change({ what })} />}
+    </div>
+  );
+}
+
+const kinds = [
+  { value: 'yeast-bread', label: 'Yeast bread' },
+  { value: 'quick-bread', label: 'Quick bread' },
+  { value: 'biscuit', label: 'Biscuits' },
+  { value: 'corn-bread', label: 'Corn bread' },
+] as const;
+
+interface OwnDoughProps {
+  readonly own: OwnFood;
+  readonly onChange: (own: OwnFood) => void;
+}
+
+const INCH_METRES = 0.0254;
+const OUNCE_GRAMS = 28.349523125;
+
+function OwnDough({ own, onChange }: OwnDoughProps) {
+  const isUs = useReader().reader.measures === 'us';
+  const length = isUs ? { unit: 'inch', inMetres: INCH_METRES } : { unit: 'cm', inMetres: 0.01 };
+  const mass = isUs ? { unit: 'oz', inGrams: OUNCE_GRAMS } : { unit: 'g', inGrams: 1 };
+  const thick = { lowest: writeLimit(0.005, length), highest: writeLimit(0.15, length) };
+  const heavy = isUs ? { lowest: 4, highest: 350 } : { lowest: 100, highest: 10_000 };
+  return (
+    <div className="own-dough">
+      <Choice
+        legend="Kind"
+        isSmall
+        value={own.kind}
+        options={kinds}
+        onChoose={(kind) => onChange({ ...own, kind })}
+      />
+      <div className="field-row">
+        <Field
+          label="Thick as it goes in"
+          value={own.thicknessMetres}
+          write={(metres) => writeNumber(metres / length.inMetres, 2)}
+          read={(text) => scaled(readDecimal(text, thick), length.inMetres)}
+          onChange={(thicknessMetres) => onChange({ ...own, thicknessMetres })}
+          takes={`a number from ${thick.lowest} to ${thick.highest}`}
+          unit={length.unit}
+          inputMode="decimal"
+        />
+        <Field
+          label="Dough in all"
+          value={own.massGrams}
+          write={(grams) => writeNumber(grams / mass.inGrams, isUs ? 1 : 0)}
+          read={(text) => scaled(readDecimal(text, heavy), mass.inGrams)}
+          onChange={(massGrams) => onChange({ ...own, massGrams })}
+          takes={`a number from ${heavy.lowest} to ${heavy.highest}`}
+          unit={mass.unit}
+          inputMode="decimal"
+        />
+      </div>
+    </div>
+  );
+}
+
+const writeLimit = (metres: number, { inMetres }: { readonly inMetres: number }) =>
+  Math.round((metres / inMetres) * 10) / 10;
+
+const scaled = (reading: ReturnType<typeof readDecimal>, by: number) =>
+  reading.ok ? { ok: true as const, value: reading.value * by } : reading;

@@ -1,0 +1,104 @@
+// The front door: three choices and the dish card is there.
+
+import { useEffect, useMemo, useState } from 'react';
+import { useLocation } from 'wouter';
+import { Computing } from '../parts/Computing.tsx';
+import { DocumentView } from '../parts/DocumentView.tsx';
+import { Page } from '../parts/Page.tsx';
+import { useAnswer } from '../planning/use-answer.ts';
+import { useReader } from '../reader/ReaderContext.tsx';
+import { newCampId, renamedFile, todayOf } from '../storage/new-id.ts';
+import { useShelf } from '../storage/ShelfContext.tsx';
+import type { CampEntry, Question } from '../worker/messages.ts';
+import { EmptyOven } from './EmptyOven.tsx';
+import { FoodChoice } from './FoodChoice.tsx';
+import { GuessLine } from './GuessLine.tsx';
+import { OvenChoice } from './OvenChoice.tsx';
+import { WhenChoice } from './WhenChoice.tsx';
+import {
+  changedWish,
+  minuteOf,
+  type OpenWish,
+  rememberedWish,
+  rememberWish,
+  type WishChange,
+} from './wish.ts';
+
+export function TonightPage() {
+  const [wish, setWish] = useState(() => rememberedWish(localStorage));
+  useEffect(() => rememberWish(localStorage, wish), [wish]);
+  const change = (part: WishChange) => setWish((old) => changedWish(old, part));
+  const { answer, isStale, failure } = useAnswer(useTonightQuestion(wish));
+  return (
+    <Page
+      title="Tonight: one bread, one oven"
+      lead="Three choices, and the dish card is here. Everything else is guessed: the guesses stand on one line, tap one to change it."
+    >
+      <div className="tonight">
+        <div className="tonight-choices">
+          <FoodChoice wish={wish} change={change} />
+          <OvenChoice wish={wish} change={change} />
+          <WhenChoice wish={wish} change={change} />
+          <GuessLine wish={wish} change={change} />
+        </div>
+        <section
+          className={`tonight-card ${isStale ? 'is-stale' : ''}`}
+          aria-label="Dish card"
+          aria-busy={isStale}
+        >
+          {wish.what === undefined ? (
+            <EmptyOven />
+          ) : (
+            <>
+              <Computing isBusy={isStale} failure={failure} />
+              {answer === undefined ? null : (
+                <>
+                  <DocumentView document={answer.card} level={2} />
+                  {answer.camp === undefined ? null : <GrowIntoCamp camp={answer.camp} />}
+                </>
+              )}
+            </>
+          )}
+        </section>
+      </div>
+    </Page>
+  );
+}
+
+/** Asked again with every change; "now" is the minute of the change. */
+function useTonightQuestion(wish: OpenWish) {
+  const { measures, clock } = useReader().reader;
+  return useMemo((): Extract<Question, { ask: 'tonight' }> | undefined => {
+    const { what } = wish;
+    if (what === undefined) return undefined;
+    const now = new Date();
+    const { timeZone } = Intl.DateTimeFormat().resolvedOptions();
+    const moment = { today: todayOf(now), nowMinutes: minuteOf(now), timeZone };
+    const asked = { ...wish, what, ...moment };
+    return { ask: 'tonight', wish: asked, voice: { measures, clock } };
+  }, [wish, measures, clock]);
+}
+
+function GrowIntoCamp({ camp }: { readonly camp: CampEntry }) {
+  const shelf = useShelf();
+  const [, go] = useLocation();
+  const grow = async () => {
+    const id = newCampId(camp.title);
+    const file = renamedFile(camp.file, { id });
+    await (await shelf).keep({ ...camp, id, file, changedAt: Date.now() });
+    go(`/camp/${id}`);
+  };
+  return (
+    <div className="grow no-print">
+      <p>More mouths, dishes or ovens? It goes on from here with nothing typed again.</p>
+      <div className="button-row">
+        <button type="button" className="button is-main" onClick={() => void grow()}>
+          Make it a camp of my own
+        </button>
+        <button type="button" className="button" onClick={() => window.print()}>
+          Print this card
+        </button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,48 @@
+// A planned meal as the sheets of one reader. The last plan is kept, so that a change of measures
+// or clock only speaks it again.
+
+import {
+  type Assumption,
+  type Camp,
+  daySheet,
+  dishCard,
+  type MealPlan,
+  type Menu,
+  mealSummary,
+  planMeal,
+  provisionsSheet,
+  sayFor,
+} from '#engine';
+import type { MealSheets, Voice } from './messages.ts';
+
+export interface MealWish {
+  readonly camp: Camp;
+  readonly menu: Menu;
+  readonly assumed: readonly Assumption[];
+  readonly voice: Voice;
+}
+
+/** Every sheet of the meal, in the order in which a cook reads them. */
+export function mealSheets({ camp, menu, assumed, voice }: MealWish): MealSheets {
+  const plan = plannedBefore(camp, menu, assumed);
+  const say = sayFor({ ...voice, plan });
+  return {
+    title: camp.title,
+    summary: mealSummary(plan, say),
+    dishCards: menu.dishes.map(({ id, name }) => ({
+      dish: id,
+      name,
+      card: dishCard(plan, id, say),
+    })),
+    daySheet: daySheet(plan, say),
+    provisions: provisionsSheet(plan, say),
+  };
+}
+
+let last: { readonly key: string; readonly plan: MealPlan } | undefined;
+
+function plannedBefore(camp: Camp, menu: Menu, assumed: readonly Assumption[]): MealPlan {
+  const key = JSON.stringify([camp, menu, assumed]);
+  if (last?.key !== key) last = { key, plan: planMeal(camp, menu, { assumed }) };
+  return last.plan;
+}

@@ -1,0 +1,118 @@
+// What the app asks of the planning worker, and what it answers. Plain data: it is copied across.
+
+import type { AirWord, Ground, Measures, SheetDocument, WindSign } from '#engine';
+
+/** How the sheets are to be spoken. */
+export interface Voice {
+  readonly measures: Measures;
+  readonly clock: '12' | '24';
+}
+
+export type Question =
+  | { readonly ask: 'starters' }
+  | { readonly ask: 'demos'; readonly today: string }
+  | { readonly ask: 'open'; readonly text: string }
+  | { readonly ask: 'meal'; readonly file: string; readonly voice: Voice }
+  | { readonly ask: 'tonight'; readonly wish: TonightWish; readonly voice: Voice };
+
+export interface Answers {
+  readonly starters: readonly Starter[];
+  readonly demos: readonly CampEntry[];
+  readonly open: Opened;
+  readonly meal: MealAnswer;
+  readonly tonight: TonightAnswer;
+}
+
+export type AnswerTo<Asked extends Question> = Answers[Asked['ask']];
+
+/** A ready recipe, as the front door shows it. */
+export interface Starter {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: string;
+}
+
+/** A camp as a list shows it, with its camp file as JSON text. */
+export interface CampEntry {
+  readonly id: string;
+  readonly title: string;
+  readonly date: string;
+  readonly file: string;
+}
+
+/** What is wrong with one place of a camp file. */
+export interface PlaceTrouble {
+  readonly code: string;
+  readonly path: string;
+  readonly found: string;
+  readonly wanted: string;
+  readonly next: string;
+}
+
+export type Opened =
+  | { readonly ok: true; readonly camp: CampEntry }
+  | { readonly ok: false; readonly troubles: readonly PlaceTrouble[] };
+
+export interface MealSheets {
+  readonly title: string;
+  readonly summary: SheetDocument;
+  readonly dishCards: readonly {
+    readonly dish: string;
+    readonly name: string;
+    readonly card: SheetDocument;
+  }[];
+  readonly daySheet: SheetDocument;
+  readonly provisions: SheetDocument;
+}
+
+/** Either may stand alone: troubles without sheets, or sheets without trouble. */
+export interface MealAnswer {
+  readonly troubles: readonly PlaceTrouble[];
+  readonly sheets?: MealSheets;
+}
+
+export interface TonightAnswer {
+  readonly card: SheetDocument;
+  /** The same as a camp file, for a camp of one's own; none where the wish was refused. */
+  readonly camp?: CampEntry;
+}
+
+/** The front door: three answers, and the rest as guessed or changed. Plain data, SI units. */
+export interface TonightWish {
+  /** `2026-05-02`, and the minute of the day, where the cook is. */
+  readonly today: string;
+  readonly nowMinutes: number;
+  readonly timeZone: string;
+  readonly what: TonightFood;
+  readonly ovenInches: number;
+  readonly ovenStyle: 'regular' | 'deep';
+  /** Minute of the day to eat at; undefined: as soon as may be. */
+  readonly eatAtMinutes?: number;
+  /** From here on: undefined is a guess, and the card lists it as one. */
+  readonly fuel?: 'briquettes' | 'wood-coals';
+  readonly pieceGrams?: number;
+  readonly air?: AirWord;
+  readonly wind?: WindSign;
+  readonly ground?: Ground;
+  readonly height?: TonightHeight;
+  readonly hands?: number;
+  readonly windScreens?: number;
+  readonly thermometer?: boolean;
+}
+
+export type TonightFood =
+  | { readonly starter: string }
+  | { readonly kind: OwnKind; readonly thicknessMetres: number; readonly massGrams: number };
+
+export type OwnKind = 'yeast-bread' | 'quick-bread' | 'biscuit' | 'corn-bread';
+
+export type TonightHeight = { readonly metres: number } | { readonly boilsKelvin: number };
+
+export interface Posted {
+  readonly id: number;
+  readonly question: Question;
+}
+
+export type Returned =
+  | { readonly id: number; readonly ok: true; readonly answer: Answers[keyof Answers] }
+  | { readonly id: number; readonly ok: false; readonly reason: string };

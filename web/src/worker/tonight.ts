@@ -1,0 +1,126 @@
+// The front door's wish as a camp of one dish and one oven, and its dish card.
+
+import {
+  airFromWord,
+  campForTonight,
+  clockMinutes,
+  dishCard,
+  elevationForBoiling,
+  type Fuel,
+  grams,
+  isRefusal,
+  kelvin,
+  metres,
+  minutes,
+  planMeal,
+  type Recipe,
+  type Refusal,
+  refusalText,
+  type SheetDocument,
+  sayFor,
+  starterWithId,
+  type Tonight,
+  type TonightAnswers,
+  windFromSign,
+} from '#engine';
+import { fromEngine } from '#formats';
+import type { OwnKind, TonightAnswer, TonightWish, Voice } from './messages.ts';
+
+/** The card of the wish; a refused wish has a card that says why, and no camp. */
+export function tonightAnswer(wish: TonightWish, voice: Voice): TonightAnswer {
+  const tonight = campForTonight(answersFrom(wish));
+  if (isRefusal(tonight)) return { card: refusedCard(tonight, voice) };
+  return { card: cardOf(tonight, wish, voice), camp: campOf(tonight) };
+}
+
+function cardOf({ camp, menu, assumed }: Tonight, wish: TonightWish, voice: Voice): SheetDocument {
+  const plan = planMeal(camp, menu, { assumed, now: clockMinutes(wish.nowMinutes) });
+  return dishCard(plan, menu.dishes[0]!.id, sayFor({ ...voice, plan }));
+}
+
+function campOf({ camp, menu }: Tonight) {
+  const file = { ...fromEngine(camp, menu), title: menu.dishes[0]!.name };
+  return { id: file.id, title: file.title, date: camp.date, file: JSON.stringify(file) };
+}
+
+/** Ready doughs that stand for a cook's own of the same kind: their share of water, fat and sugar. */
+const likeness: Readonly<Record<OwnKind, string>> = {
+  'yeast-bread': 'round-loaf',
+  'quick-bread': 'soda-bread',
+  biscuit: 'biscuits',
+  'corn-bread': 'corn-bread',
+};
+
+/** What was left as guessed is left out, so that the plan lists it as assumed. */
+function answersFrom(wish: TonightWish): TonightAnswers {
+  return {
+    ...foodFrom(wish),
+    oven: { diameterMetres: wish.ovenInches * INCH_METRES, style: wish.ovenStyle },
+    when: wish.eatAtMinutes === undefined ? {} : { serveAt: clockMinutes(wish.eatAtMinutes) },
+    date: wish.today,
+    timeZone: wish.timeZone,
+    now: clockMinutes(wish.nowMinutes),
+    weather: {
+      ...(wish.air === undefined ? {} : { airKelvin: airFromWord(wish.air).air }),
+      ...(wish.wind === undefined ? {} : { windMetresPerSecond: windFromSign(wish.wind).wind }),
+    },
+    ...heightFrom(wish.height),
+    ...fuelFrom(wish),
+    ...(wish.ground === undefined ? {} : { ground: wish.ground }),
+    ...(wish.hands === undefined ? {} : { hands: wish.hands }),
+    ...(wish.windScreens === undefined ? {} : { windScreens: wish.windScreens }),
+    ...(wish.thermometer === undefined ? {} : { thermometer: wish.thermometer }),
+  };
+}
+
+const INCH_METRES = 0.0254;
+
+function foodFrom({ what }: TonightWish): Pick<TonightAnswers, 'what' | 'amount'> {
+  if ('starter' in what) return { what: what.starter };
+  const like = starterWithId(likeness[what.kind]);
+  if (like === undefined) throw new Error(`no ready dough stands for ${what.kind}`);
+  const { thicknessMetres, massGrams } = what;
+  return { what: ownDough(like), amount: { thicknessMetres, massGrams } };
+}
+
+/** One piece of dough as thick as the cook says; it isn't divided the way the ready one is. */
+const ownDough = (like: Recipe): Recipe => ({
+  ...like,
+  id: 'own-dough',
+  name: ownNames[like.kind] ?? like.name,
+  division: [],
+});
+
+const ownNames: Readonly<Partial<Record<Recipe['kind'], string>>> = {
+  'yeast-bread': 'Your yeast bread',
+  'quick-bread': 'Your quick bread',
+  biscuit: 'Your biscuits',
+  'corn-bread': 'Your corn bread',
+};
+
+function heightFrom(height: TonightWish['height']): Pick<TonightAnswers, 'elevation'> {
+  if (height === undefined) return {};
+  if ('metres' in height) return { elevation: metres(height.metres) };
+  const found = elevationForBoiling(kelvin(height.boilsKelvin));
+  return isRefusal(found) ? {} : { elevation: found.elevation };
+}
+
+function fuelFrom({ fuel, pieceGrams }: TonightWish): { readonly fuel?: Fuel } {
+  if (fuel === 'wood-coals') return { fuel: { kind: 'wood-coals', lead: FEEDER_LEAD } };
+  if (pieceGrams === undefined) return {};
+  return { fuel: { kind: 'briquettes', pieceMass: grams(pieceGrams), isMeasured: true } };
+}
+
+/** From lighting a feeder fire to its first shovel of coals; common practice, no source. */
+const FEEDER_LEAD = minutes(60);
+
+function refusedCard(refused: Refusal, voice: Voice): SheetDocument {
+  const say = sayFor({ ...voice, plan: { camp: { ovens: [], hands: [] }, menu: { dishes: [] } } });
+  return {
+    kind: 'dish-card',
+    title: 'This can’t be done as it stands',
+    blocks: [
+      { type: 'notice', level: 'stop', text: refusalText(refused, say), code: refused.code },
+    ],
+  };
+}

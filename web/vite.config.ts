@@ -1,0 +1,21 @@
+// Builds the app into dist/web. Nothing is inlined: the server's policy takes no data: addresses.
+
+import { fileURLToPath } from 'node:url';
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+const here = fileURLToPath(new URL('.', import.meta.url));
+
+export default defineConfig({
+  root: here,
+  plugins: [react()],
+  worker: { format: 'es' },
+  build: {
+    outDir: fileURLToPath(new URL('../dist/web', import.meta.url)),
+    emptyOutDir: true,
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    target: 'es2023',
+  },
+  server: { port: 4611, proxy: { '/api': 'http://127.0.0.1:4600' } },
+});
