@@ -16,6 +16,9 @@ const DEMOS = [
   { file: pilcrowCreekWood, on: SATURDAY },
 ] as const;
 
+/** The demo camps as they stand in their files, without a date. */
+export const demoSources = DEMOS.map(({ file }) => file);
+
 /** Ids of the demo camps, in the order in which they are shown. */
 export const demoIds: readonly string[] = DEMOS.map(({ file }) => file.id);
 

@@ -16,3 +16,4 @@ export { type CampFile, campFileSchema, NEWEST_VERSION } from './camp-file/v1.ts
 export { type FileCode, fileCodes } from './codes.ts';
 // Demo camps
 export { demoCamps, demoIds } from './demo.ts';
+export { fileWords, troubleSentence } from './words.ts';

@@ -1,17 +1,11 @@
-// What is assumed where a camp file does not say: the usual, so that a short file is enough.
-// Each is told to the cook (`assumed`), none is a measurement.
+// What is assumed where a camp file does not say, beside what camp/ takes as usual: so that a short
+// file is enough. All of it is common practice, no source, unless it says otherwise.
 
-/** Common practice, no source, unless said otherwise. */
 export const USUAL = {
-  elevationMetres: 0,
-  airKelvin: 293.15,
-  windMetresPerSecond: 2,
   /** Gust over mean wind of a light breeze: from memory. */
   gustPerWind: 1.5,
-  /** One unlit briquette. */
-  pieceMassGrams: 25,
   chimneyfulCoals: 80,
-  /** practice notes name 30 minutes as the least for a wood fire; a bed of coals takes longer. */
+  /** The practice notes have 30 minutes as the least for a wood fire; a bed of coals takes longer. */
   feederLeadMinutes: 60,
   stepMinutes: 5,
   handFromMinutes: 0,

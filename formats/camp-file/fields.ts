@@ -22,7 +22,7 @@ export const id = () =>
       error: ID_WANTED,
       params: { code: 'FILE_TEXT_SHAPE' },
     })
-    .meta({ pattern: ID_PATTERN.source });
+    .meta({ pattern: '^[^\\s_-]\\S*$' });
 
 export interface QuantityRange {
   readonly example: string;

@@ -1,8 +1,18 @@
 // From what the engine computes with back to the saved shape. Reading it again gives the same camp.
 
-import type { Camp, CampOven, Fuel, Ingredient, Menu, MenuDish, Recipe } from '#engine';
+import {
+  allergensNamed,
+  type Camp,
+  type CampOven,
+  type Fuel,
+  foodNamed,
+  foodWithKey,
+  type Ingredient,
+  type Menu,
+  type MenuDish,
+  type Recipe,
+} from '#engine';
 import { writeClock, writeDirection } from './clock-text.ts';
-import { allergensNamed, foodNamed, foodWithKey } from './larder.ts';
 import { type QuantityKind, writeQuantity } from './quantity-text.ts';
 import { given } from './to-engine.ts';
 import type {

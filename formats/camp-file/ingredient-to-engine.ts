@@ -2,15 +2,22 @@
 
 import {
   type Allergen,
+  type Amount,
+  allergensNamed,
   type Food,
+  foodNamed,
+  foodWithKey,
+  fromUnit,
   type Grams,
   grams,
+  gramsOf,
   type Ingredient,
+  isUnread,
   type Notice,
   notice,
+  readAmount,
+  sizeOfUnit,
 } from '#engine';
-import { allergensNamed, foodNamed, foodWithKey } from './larder.ts';
-import { readNumber } from './number-text.ts';
 import { readQuantity, writeQuantity } from './quantity-text.ts';
 import { type FileTrouble, type PathStep, trouble } from './trouble.ts';
 import type { FileIngredient } from './v1.ts';
@@ -80,19 +87,31 @@ interface Weighed {
 }
 
 function weightOf(written: FileIngredient, food: Food | undefined): Weighed | undefined {
-  const scale = readQuantity('mass', written.weight ?? written.measure ?? '');
+  const scale = readQuantity('mass', written.weight ?? '');
   if (scale !== undefined) return { mass: grams(scale), isReckoned: false };
-  const parts = /^(.*?)\s*(cups?|tbsp|tsp|each|small|medium|large)$/i.exec(written.measure ?? '');
-  const amount = readNumber(parts?.[1] ?? '');
-  const each = food?.measures[measureNamed(parts?.[2] ?? '')];
-  if (amount === undefined || amount <= 0 || each === undefined) return undefined;
-  return { mass: grams(amount * each), isReckoned: true };
+  const amount = readAmount(written.measure ?? '');
+  if (isUnread(amount) || amount.low !== amount.high) return undefined;
+  const mass = massOf(amount, food);
+  const isCredible = mass !== undefined && LEAST_GRAMS <= mass && mass <= MOST_GRAMS;
+  return isCredible ? { mass, isReckoned: sizeOfUnit(amount.unit).kind !== 'mass' } : undefined;
 }
 
-function measureNamed(word: string): keyof Food['measures'] {
-  const low = word.toLowerCase();
-  if (low.startsWith('cup')) return 'cup';
-  return low === 'tbsp' || low === 'tsp' ? low : 'each';
+// The same bounds as "weight" has in the schema.
+const LEAST_GRAMS = 0.01;
+const MOST_GRAMS = 2_000_000;
+const CUP = fromUnit(1, 'us-cup');
+
+// A spoon of salt is weighed as a spoon: a cup of it packs differently.
+const SPOONS = ['cup', 'tbsp', 'tsp', 'each'] as const;
+
+/** Spoons, cups and pieces need the larder; a volume is told as cups of this food. */
+function massOf(amount: Amount, food: Food | undefined): Grams | undefined {
+  const size = sizeOfUnit(amount.unit);
+  if (size.kind === 'mass') return grams(amount.low * size.each);
+  if (food === undefined) return undefined;
+  const own = SPOONS.find((spoon) => spoon === amount.unit);
+  if (own !== undefined) return gramsOf(food, amount.low, own);
+  return size.kind === 'count' ? undefined : gramsOf(food, (amount.low * size.each) / CUP, 'cup');
 }
 
 function weightMissing(written: FileIngredient, where: Where): FileTrouble {

@@ -54,6 +54,12 @@ const setKey = (group: object, key: string, value: unknown) =>
     configurable: true,
   });
 
+const WORDS = [
+  ['true', true],
+  ['false', false],
+  ['null', null],
+] as const;
+
 class JsonReader {
   readonly troubles: FileTrouble[] = [];
   readonly complete: string[] = [];
@@ -78,7 +84,10 @@ class JsonReader {
     if (sign === '{') return this.group();
     if (sign === '[') return this.list();
     if (sign === '"') return this.string();
-    return this.word() ?? this.number();
+    const word = WORDS.find(([name]) => this.text.startsWith(name, this.at));
+    if (word === undefined) return this.number();
+    this.at += word[0].length;
+    return word[1];
   }
 
   private group(): object {
@@ -157,19 +166,6 @@ class JsonReader {
     }
     this.at += 1;
     return JSON.parse(this.text.slice(start, this.at)) as string;
-  }
-
-  private word(): boolean | null | undefined {
-    for (const [word, value] of [
-      ['true', true],
-      ['false', false],
-      ['null', null],
-    ] as const)
-      if (this.text.startsWith(word, this.at)) {
-        this.at += word.length;
-        return value;
-      }
-    return undefined;
   }
 
   private number(): number {

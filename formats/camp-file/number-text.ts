@@ -17,11 +17,10 @@ export function readNumber(text: string): number | undefined {
 function readSize(text: string): number | undefined {
   const fraction = /^(?:(\d{1,6})\s+)?(\d{1,4})\/(\d{1,4})$/.exec(text);
   if (fraction) return readFraction(fraction);
-  // A comma only parts thousands: `2,5` could mean two things, so it is not read.
-  if (/^\d{1,3}(,\d{3})+(\.\d+)?$/.test(text)) return Number(text.replaceAll(',', ''));
-  return /^\d{1,12}(\.\d{1,17})?$/.test(text) || /^\.\d{1,17}$/.test(text)
-    ? Number(text)
-    : undefined;
+  // As quantity/ reads it: a comma before three digits parts thousands, any other is a decimal one.
+  const isThousands = /^\d{1,3}(,\d{3})+(\.\d+)?$/.test(text);
+  const number = isThousands ? text.replaceAll(',', '') : text.replace(',', '.');
+  return /^(\d{1,12}(\.\d{1,17})?|\.\d{1,17})$/.test(number) ? Number(number) : undefined;
 }
 
 function readFraction([, whole, over, under]: RegExpExecArray): number | undefined {

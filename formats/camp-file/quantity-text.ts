@@ -1,8 +1,17 @@
 // How a quantity stands in a camp file: a number and its unit, `12 in`, `18 °C`, `7 m/s`.
-// Unit definitions are exact: SI brochure (BIPM, 9th ed.) and NIST Handbook 44 appendix C for the
-// inch, pound, US gallon and what is derived from them; the knot is 1852 m in 3600 s.
+// What each unit is worth is quantity/'s business; here are only the names that a file may use.
 
-import { fromCelsius, fromFahrenheit, toCelsius, toFahrenheit } from '#engine';
+import {
+  fromCelsius,
+  fromFahrenheit,
+  fromUnit,
+  inUnit,
+  kelvin,
+  type SiOf,
+  toCelsius,
+  toFahrenheit,
+  type UnitName,
+} from '#engine';
 import { readNumber } from './number-text.ts';
 
 export type QuantityKind =
@@ -23,9 +32,10 @@ interface WrittenUnit {
   readonly fromInside: (value: number) => number;
 }
 
-// 14 digits drop the dust of binary arithmetic: 12 in is 0.3048 m, not 0.30479999999999996.
+// 14 digits drop the dust of binary arithmetic that a factor of ours would leave.
 const withoutDust = (value: number) => Number(value.toPrecision(14));
 
+/** A unit that only a camp file needs: minutes are the timetable's unit, shares are ratios. */
 const times = (sign: string, factor: number, also: readonly string[] = []): WrittenUnit => ({
   sign,
   also,
@@ -33,48 +43,55 @@ const times = (sign: string, factor: number, also: readonly string[] = []): Writ
   fromInside: (value) => value / factor,
 });
 
+const known = (sign: string, name: UnitName, also: readonly string[] = []): WrittenUnit => ({
+  sign,
+  also,
+  toInside: (value) => fromUnit(value, name),
+  fromInside: (value) => inUnit(value as SiOf<UnitName>, name),
+});
+
 const UNITS: Readonly<Record<QuantityKind, readonly WrittenUnit[]>> = {
   length: [
-    times('m', 1, ['metre', 'metres', 'meter', 'meters']),
-    times('cm', 0.01),
-    times('mm', 0.001),
-    times('in', 0.0254, ['inch', 'inches', '"', '″']),
-    times('ft', 0.3048, ['foot', 'feet', "'", '′']),
+    known('m', 'metre', ['metre', 'metres', 'meter', 'meters']),
+    known('cm', 'centimetre'),
+    known('mm', 'millimetre'),
+    known('in', 'inch', ['inch', 'inches', '"', '″']),
+    known('ft', 'foot', ['foot', 'feet', "'", '′']),
   ],
   mass: [
-    times('g', 1, ['gram', 'grams']),
-    times('kg', 1000, ['kilo', 'kilos', 'kilogram', 'kilograms']),
-    times('oz', 28.349523125, ['ounce', 'ounces']),
-    times('lb', 453.59237, ['lbs', 'pound', 'pounds']),
+    known('g', 'gram', ['gram', 'grams']),
+    known('kg', 'kilogram', ['kilo', 'kilos', 'kilogram', 'kilograms']),
+    known('oz', 'ounce', ['ounce', 'ounces']),
+    known('lb', 'pound', ['lbs', 'pound', 'pounds']),
   ],
   volume: [
-    times('l', 0.001, ['litre', 'litres', 'liter', 'liters']),
-    times('ml', 0.000001),
-    times('qt', 0.000946352946, ['quart', 'quarts']),
-    times('gal', 0.003785411784, ['gallon', 'gallons']),
-    times('pt', 0.000473176473, ['pint', 'pints']),
-    times('cups', 0.0002365882365, ['cup']),
+    known('l', 'litre', ['litre', 'litres', 'liter', 'liters']),
+    known('ml', 'millilitre'),
+    known('qt', 'us-quart', ['quart', 'quarts']),
+    known('gal', 'us-gallon', ['gallon', 'gallons']),
+    known('pt', 'us-pint', ['pint', 'pints']),
+    known('cups', 'us-cup', ['cup']),
   ],
   temperature: [
     {
       sign: '°C',
       also: ['c', '° c', 'celsius'],
       toInside: fromCelsius,
-      fromInside: (value) => toCelsius(value as Parameters<typeof toCelsius>[0]),
+      fromInside: (value) => toCelsius(kelvin(value)),
     },
     {
       sign: '°F',
       also: ['f', '° f', 'fahrenheit'],
       toInside: fromFahrenheit,
-      fromInside: (value) => toFahrenheit(value as Parameters<typeof toFahrenheit>[0]),
+      fromInside: (value) => toFahrenheit(kelvin(value)),
     },
     { sign: 'K', also: ['kelvin'], toInside: (value) => value, fromInside: (value) => value },
   ],
   speed: [
     times('m/s', 1),
-    times('km/h', 1 / 3.6, ['kph', 'kmh']),
-    times('mph', 0.44704),
-    times('kn', 1852 / 3600, ['kt', 'knot', 'knots']),
+    known('km/h', 'kilometre-per-hour', ['kph', 'kmh']),
+    known('mph', 'mile-per-hour'),
+    known('kn', 'knot', ['kt', 'knot', 'knots']),
   ],
   duration: [
     times('min', 1, ['mins', 'minute', 'minutes']),
@@ -121,16 +138,19 @@ export function writeQuantity(kind: QuantityKind, inside: number): string {
 }
 
 const MOST_DECIMALS = 6;
+const MOST_DIGITS = 17;
 
 function shortestExact(kind: QuantityKind, unit: WrittenUnit, inside: number): string | undefined {
+  const value = unit.fromInside(inside);
   for (let decimals = 0; decimals <= MOST_DECIMALS; decimals += 1) {
-    const text = `${Number(unit.fromInside(inside).toFixed(decimals))} ${unit.sign}`;
+    const text = `${Number(value.toFixed(decimals))} ${unit.sign}`;
     if (readQuantity(kind, text) === inside) return text;
   }
-  return undefined;
+  const text = `${Number(value.toPrecision(MOST_DIGITS))} ${unit.sign}`;
+  return readQuantity(kind, text) === inside ? text : undefined;
 }
 
-/** No short text is exact: twelve decimals of the first unit, far below anything a cook can tell. */
+/** No text is exact: twelve decimals of the first unit, far below anything a cook can tell. */
 function nearestText(kind: QuantityKind, inside: number): string {
   const unit = UNITS[kind][0]!;
   return `${unit.fromInside(inside).toFixed(12).replace(/0+$/, '').replace(/\.$/, '')} ${unit.sign}`;

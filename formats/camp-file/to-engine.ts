@@ -10,24 +10,29 @@ import {
   type Degrees,
   degrees,
   type Fuel,
+  fromUnit,
   type Gear,
   grams,
   type Hand,
+  isKnownSize,
   kelvin,
   type Menu,
+  type Metres,
   metres,
   metresPerSecond,
   minutes,
   type Notice,
+  nominalOven,
   notice,
   type Place,
   ratio,
+  usualCamp,
+  usualWeather,
   type WeatherHour,
 } from '#engine';
 import { readClock, readDirection } from './clock-text.ts';
 import { NO_DATE, NO_TIME_ZONE, USUAL } from './defaults.ts';
 import { menuFromFile } from './menu-to-engine.ts';
-import { nominalOven } from './nominal-oven.ts';
 import { type QuantityKind, readQuantity } from './quantity-text.ts';
 import type { FileTrouble } from './trouble.ts';
 import type { CampFile, FileFuel, FileGear, FileOven, FileWeatherHour } from './v1.ts';
@@ -115,9 +120,9 @@ function inside<Branded>(
 function placeFromFile(place: CampFile['place']): Place {
   return {
     name: place.name,
-    elevation: inside('length', place.elevation, metres) ?? metres(USUAL.elevationMetres),
-    ground: place.ground ?? 'soil',
-    hearth: place.hearth ?? 'ground',
+    elevation: inside('length', place.elevation, metres) ?? usualCamp.elevation,
+    ground: place.ground ?? usualCamp.ground,
+    hearth: place.hearth ?? usualCamp.hearth,
     ...given<Partial<Place>>({
       latitude: brandedOrNot(place.latitude, degrees),
       longitude: brandedOrNot(place.longitude, degrees),
@@ -130,16 +135,8 @@ const brandedOrNot = <Branded>(value: number | undefined, brand: (value: number)
   value === undefined ? undefined : brand(value);
 
 function weatherFromFile(weather: readonly FileWeatherHour[]): readonly WeatherHour[] {
-  return weather.length === 0 ? [USUAL_WEATHER] : weather.map(weatherHourFromFile);
+  return weather.length === 0 ? [usualWeather] : weather.map(weatherHourFromFile);
 }
-
-const USUAL_WEATHER: WeatherHour = {
-  at: clockMinutes(0),
-  air: kelvin(USUAL.airKelvin),
-  wind: metresPerSecond(USUAL.windMetresPerSecond),
-  gust: metresPerSecond(USUAL.windMetresPerSecond * USUAL.gustPerWind),
-  windFrom: degrees(270),
-};
 
 function weatherHourFromFile(hour: FileWeatherHour): WeatherHour {
   const wind = readQuantity('speed', hour.wind)!;
@@ -157,7 +154,7 @@ function weatherHourFromFile(hour: FileWeatherHour): WeatherHour {
 }
 
 const directionOf = (text: string | undefined): Degrees =>
-  text === undefined ? USUAL_WEATHER.windFrom : degrees(readDirection(text)!);
+  text === undefined ? usualWeather.windFrom : degrees(readDirection(text)!);
 
 /** `count: 3` stands for three of the same: `A` becomes `A-1`, `A-2`, `A-3`. */
 function ovensFromFile(oven: FileOven): readonly CampOven[] {
@@ -174,22 +171,33 @@ function ovensFromFile(oven: FileOven): readonly CampOven[] {
 function ovenFromFile(oven: FileOven): CampOven {
   const diameter = metres(readQuantity('length', oven.diameter)!);
   const style = oven.style ?? 'regular';
-  const nominal = nominalOven(diameter, style);
+  const nominal = usualOven(diameter, style);
   return {
     id: oven.id,
     name: oven.name ?? oven.id,
     diameter,
     style,
-    depth: inside('length', oven.depth, metres) ?? metres(nominal.depthMetres),
-    capacity:
-      inside('volume', oven.capacity, cubicMetres) ?? cubicMetres(nominal.capacityCubicMetres),
-    mass: inside('mass', oven.weight, grams) ?? grams(nominal.massGrams),
+    depth: inside('length', oven.depth, metres) ?? nominal.depth,
+    capacity: inside('volume', oven.capacity, cubicMetres) ?? nominal.capacity,
+    mass: inside('mass', oven.weight, grams) ?? nominal.mass,
     keptFreeOf: oven.keptFreeOf ?? [],
     ...given<Partial<CampOven>>({
       floorDiameter: inside('length', oven.floorDiameter, metres),
       mark: oven.mark,
     }),
   };
+}
+
+const SMALLEST_KNOWN = fromUnit(8, 'inch');
+const LARGEST_KNOWN = fromUnit(16, 'inch');
+
+/** Past the sizes that are usually made, the nearest of them, its room and iron scaled by area. */
+function usualOven(diameter: Metres, style: CampOven['style']): CampOven {
+  if (isKnownSize(diameter)) return nominalOven(diameter, style);
+  const nearest = diameter < SMALLEST_KNOWN ? SMALLEST_KNOWN : LARGEST_KNOWN;
+  const oven = nominalOven(nearest, style);
+  const area = (diameter / nearest) ** 2;
+  return { ...oven, capacity: cubicMetres(oven.capacity * area), mass: grams(oven.mass * area) };
 }
 
 function fuelFromFile(fuel: FileFuel): Fuel {
@@ -200,7 +208,7 @@ function fuelFromFile(fuel: FileFuel): Fuel {
     };
   const ten = inside('mass', fuel.tenWeigh, grams);
   const piece = inside('mass', fuel.pieceWeight, grams);
-  const pieceMass = piece ?? grams(ten === undefined ? USUAL.pieceMassGrams : ten / 10);
+  const pieceMass = piece ?? (ten === undefined ? usualCamp.pieceMass : grams(ten / 10));
   const onHand =
     inside('mass', fuel.onHand, grams) ??
     brandedOrNot(fuel.onHandPieces, (pieces) => grams(pieces * pieceMass));
@@ -214,7 +222,7 @@ function fuelFromFile(fuel: FileFuel): Fuel {
 
 function gearFromFile(gear: FileGear, fuel: FileFuel | undefined): Gear {
   return {
-    chimneys: gear.chimneys ?? (fuel?.kind === 'wood-coals' ? 0 : 1),
+    chimneys: gear.chimneys ?? (fuel?.kind === 'wood-coals' ? 0 : usualCamp.chimneys),
     chimneyfulCoals: gear.chimneyfulCoals ?? USUAL.chimneyfulCoals,
     lidStands: gear.lidStands ?? 1,
     tables: gear.tables ?? 1,
@@ -228,15 +236,15 @@ function gearFromFile(gear: FileGear, fuel: FileFuel | undefined): Gear {
 function assumptionsOf(file: CampFile): readonly Assumption[] {
   const isWood = file.fuel?.kind === 'wood-coals';
   const rows: readonly (readonly [boolean, Assumption['what'], number | string])[] = [
-    [file.place.elevation === undefined, 'elevation', USUAL.elevationMetres],
-    [file.place.ground === undefined, 'ground', 'soil'],
-    [(file.weather ?? []).length === 0, 'air', USUAL.airKelvin],
-    [(file.weather ?? []).length === 0, 'wind', USUAL.windMetresPerSecond],
-    [file.hands === undefined, 'hands', 1],
+    [file.place.elevation === undefined, 'elevation', usualCamp.elevation],
+    [file.place.ground === undefined, 'ground', usualCamp.ground],
+    [(file.weather ?? []).length === 0, 'air', usualWeather.air],
+    [(file.weather ?? []).length === 0, 'wind', usualWeather.wind],
+    [file.hands === undefined, 'hands', usualCamp.hands],
     [(file.ovens ?? []).some((oven) => oven.depth === undefined), 'depth', 'nominal'],
     [file.fuel === undefined, 'fuel', 'briquettes'],
-    [!isWood && !isPieceMassSaid(file.fuel), 'piece-mass', USUAL.pieceMassGrams],
-    [!isWood && file.gear?.chimneys === undefined, 'chimneys', 1],
+    [!isWood && !isPieceMassSaid(file.fuel), 'piece-mass', usualCamp.pieceMass],
+    [!isWood && file.gear?.chimneys === undefined, 'chimneys', usualCamp.chimneys],
   ];
   return rows.filter(([isAssumed]) => isAssumed).map(([, what, value]) => ({ what, value }));
 }

@@ -129,12 +129,9 @@ const dish = z.strictObject({
   share: quantity('share', { example: '50 %', least: '0.1 %', most: '100 %' }).optional(),
   pieces: listOf(z.enum(['roll', 'round', 'biscuit', 'loaf']), 4, 1).optional(),
   mayWait: minutes('30 min').optional(),
-  freeFrom: z
-    .boolean()
-    .optional()
-    .meta({
-      description: 'Kept free of what the strict needs name; made first, with its own tools.',
-    }),
+  freeFrom: z.boolean().optional().meta({
+    description: 'Kept free of what the strict needs name; made first, with its own tools.',
+  }),
   pins: z
     .strictObject({
       oven: id().optional(),

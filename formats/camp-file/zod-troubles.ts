@@ -110,7 +110,7 @@ function unknownKeys(
   const group = valueAt(value, path);
   const free = known.filter((key) => !hasKey(group, key));
   return issue.keys.map((key) => {
-    const near = nearestWord(key, free) ?? nearestWord(key, known);
+    const near = nearestWord(key, free);
     return trouble('FILE_KEY_UNKNOWN', [...path, key], {
       found: asIs(`the key ${JSON.stringify(key.slice(0, 60))}`),
       wanted: `one of ${known.join(', ')}`,

@@ -1,0 +1,38 @@
+// A seeded share of the long fuzz (`fuzz-run.ts`), small enough for every test run.
+
+import { describe, expect, it } from 'vitest';
+import { demoSources } from './demo.ts';
+import { mutantOf } from './fuzz.ts';
+import { faultOfRead, notFiniteIn } from './fuzz-judge.ts';
+import { readCampFile } from './index.ts';
+
+const MUTANTS = 500;
+
+describe('500 broken camp files', () => {
+  const mutants = Array.from({ length: MUTANTS }, (_, index) =>
+    mutantOf(demoSources[index % demoSources.length], index + 1),
+  );
+  const reads = mutants.map((mutant) => ({ mutant, read: readCampFile(mutant.text) }));
+
+  it('are each read or refused with found, wanted and next, never thrown at', () => {
+    for (const { mutant, read } of reads)
+      expect(faultOfRead(read), `seed ${mutant.seed}: ${mutant.done.join(', ')}`).toBeUndefined();
+  });
+
+  it('are a fair mix: many are refused, some survive, many kinds of trouble are met', () => {
+    const refused = reads.flatMap(({ read }) => (read.ok ? [] : [read]));
+    const codes = new Set(refused.flatMap(({ troubles }) => troubles.map(({ code }) => code)));
+    expect(refused.length).toBeGreaterThan(MUTANTS / 3);
+    expect(MUTANTS - refused.length).toBeGreaterThan(MUTANTS / 20);
+    expect(codes.size).toBeGreaterThan(15);
+  });
+
+  it('are the same for the same seed', () => {
+    expect(mutantOf(demoSources[0], 7)).toEqual(mutantOf(demoSources[0], 7));
+  });
+
+  it('are judged by a walk that does find a NaN', () => {
+    expect(notFiniteIn({ a: [{ b: Number.NaN }] })).toBe('.a.0.b (NaN)');
+    expect(notFiniteIn({ a: [1, 'NaN', null] })).toBeUndefined();
+  });
+});
