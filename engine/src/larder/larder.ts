@@ -4,10 +4,10 @@
 
 import table from '../../data/larder.json' with { type: 'json' };
 import type { Allergen } from '../camp/camp.ts';
+import { fromUnit } from '../quantity/convert.ts';
 import { type Grams, grams, ratio } from '../quantity/unit.ts';
 import type { Food, FoodPart, Measure } from './food.ts';
 
-const KILOCALORIE_JOULES = 4184; // thermochemical calorie, as food tables use it (sr28 documentation)
 const SODIUM_IN_TABLE_SALT = 38758; // mg in 100 g, sr28 NDB 02047
 
 interface LarderRow {
@@ -54,7 +54,7 @@ function foodFromRow(row: LarderRow): Food {
     salt: ratio(row.sodiumMilligrams / SODIUM_IN_TABLE_SALT),
     sugar: ratio((row.sugar ?? 0) / 100),
     protein: ratio(row.protein / 100),
-    energyJoules: (row.kilocalories * KILOCALORIE_JOULES) / 100,
+    energyJoules: fromUnit(row.kilocalories / 100, 'kilocalorie'),
     allergens: row.allergens as readonly Allergen[],
     checkLabel: row.checkLabel as readonly Allergen[],
     source: row.source === 'sr28' ? 'sr28, grade A' : `${row.source}, grade D`,

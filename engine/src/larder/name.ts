@@ -24,8 +24,6 @@ export function foodNamed(text: string): Food | undefined {
   return undefined;
 }
 
-const byName: ReadonlyMap<string, Food> = namesOf(foods);
-
 function namesOf(all: readonly Food[]): ReadonlyMap<string, Food> {
   const names = new Map<string, Food>();
   for (const food of all) {
@@ -52,4 +50,7 @@ const singular = (word: string) =>
   word
     .replace(/ies$/, 'y')
     .replace(/oes$/, 'o')
+    .replace(/(ch|sh|x)es$/, '$1')
     .replace(/([^su])s$/, '$1');
+
+const byName: ReadonlyMap<string, Food> = namesOf(foods);

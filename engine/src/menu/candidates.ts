@@ -1,7 +1,7 @@
 // All ways worth thinking of to lay one lot into the camp's ovens, best first.
 
 import type { CampOven } from '../camp/camp.ts';
-import { type Lying, layIn, usualThickness } from './lay.ts';
+import { fitsIn, type Lying, layIn, usualThickness } from './lay.ts';
 import { type Lot, partOfLot } from './lots.ts';
 
 /** One part of a lot in one oven; `turn` 0 is the one that is served last. */
@@ -18,10 +18,9 @@ export interface Candidate {
   readonly cost: number;
 }
 
-const MOST_CANDIDATES = 16;
+const MOST_CANDIDATES = 24;
 const MOST_OVENS_FOR_ONE = 24;
 const MOST_TURNS = 4;
-const FULL = 1 + 1e-6;
 
 /**
  * What we would rather not have. Judged, not measured: the numbers only set an order, e.g. a roll
@@ -48,7 +47,7 @@ const laid = (lot: Lot, oven: CampOven, turn = 0): LaidPart => ({
   turn,
 });
 
-const isRoomy = (candidate: Candidate) => candidate.parts.every((part) => part.lying.fill <= FULL);
+const isRoomy = (candidate: Candidate) => candidate.parts.every((part) => fitsIn(part.lying));
 
 const candidateOf = (parts: readonly LaidPart[]): Candidate => ({
   parts,
@@ -67,14 +66,15 @@ function partCost({ lot, oven, lying }: LaidPart): number {
   return depth + empty + COSTS.thickness * isOff;
 }
 
-/** The lot over several ovens: once filling the roomiest first, once the right depth first. */
+/** The lot over several ovens: roomiest or right depth first, from every place in the row on. */
 function shares(lot: Lot, ovens: readonly CampOven[]): readonly Candidate[] {
   const deepFirst = lot.lie === 'pot';
   const rightFirst = (oven: CampOven) => ((oven.style === 'deep') === deepFirst ? 0 : 1);
   const roomy = [...ovens].sort((a, b) => b.capacity - a.capacity);
   const right = [...roomy].sort((a, b) => rightFirst(a) - rightFirst(b));
   return [roomy, right]
-    .map((order) => shareOver(lot, order.slice(0, MOST_OVENS_FOR_ONE)))
+    .flatMap((order) => order.map((_, first) => order.slice(first, first + MOST_OVENS_FOR_ONE)))
+    .map((order) => shareOver(lot, order))
     .filter((candidate) => candidate !== undefined);
 }
 

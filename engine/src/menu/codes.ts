@@ -73,6 +73,11 @@ export const menuCodes = {
     when: 'The cook pinned an oven that is kept free of something that is in the dish.',
     next: 'Choose another oven, or wash it out and start anew with it next time.',
   },
+  MENU_POT_FULL: {
+    kind: 'notice',
+    when: 'A pot is filled above three quarters.',
+    next: 'Stir with care and let it simmer, not boil; or hold some back.',
+  },
   MENU_LOW_HEADROOM: {
     kind: 'notice',
     when: 'The risen top comes nearer to the lid than a finger.',

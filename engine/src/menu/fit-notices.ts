@@ -4,6 +4,7 @@ import type { Camp } from '../camp/camp.ts';
 import { type Notice, notice } from '../notice/notice.ts';
 import type { LaidPart } from './candidates.ts';
 import { LEAST_HEADROOM_METRES } from './geometry.ts';
+import { fitsIn } from './lay.ts';
 import type { MenuDish } from './menu.ts';
 import { allergensIn } from './needs.ts';
 import { piecesMass, recipeMass } from './pieces.ts';
@@ -26,9 +27,12 @@ export function fitNotices(
 
 function partNotices(dish: MenuDish, { oven, lying, lot }: LaidPart): readonly Notice[] {
   const about = { dish: dish.id, oven: oven.id };
-  if (1 + 1e-6 < lying.fill) {
+  if (!fitsIn(lying)) {
     const values = { fillRatio: lying.fill, massGrams: lot.mass };
     return [notice('MENU_PINNED_OVEN_OVERFULL', 'stop', about, values)];
+  }
+  if (lying.shape === 'pot' && 1 + 1e-6 < lying.fill) {
+    return [notice('MENU_POT_FULL', 'note', about, { fillRatio: lying.fill })];
   }
   const isLow = lying.shape !== 'pot' && lying.headroom < 1.25 * LEAST_HEADROOM_METRES;
   return isLow

@@ -2,6 +2,7 @@
 
 // What a menu is
 export { menuCodes } from './codes.ts';
+export { massToFill } from './fill-oven.ts';
 // Which oven
 export { floorOf, WORKING_FILL } from './geometry.ts';
 export type * from './load.ts';
@@ -15,3 +16,12 @@ export { batchMass, dishPieces, recipeMass, shareOfRecipe, writtenPortions } fro
 export { appetiteFactor, mouthsIn, portionsFor } from './portions.ts';
 export type * from './recipe.ts';
 export { type DishToLay, type OvenShares, shareOvens } from './share.ts';
+// The first door
+export { starters, starterWithId } from './starters.ts';
+export {
+  campForTonight,
+  type Tonight,
+  type TonightAnswers,
+  type TonightAssumption,
+} from './tonight.ts';
+export { type MenuTrouble, menuTrouble } from './trouble.ts';

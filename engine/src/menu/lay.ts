@@ -20,9 +20,19 @@ import type { RecipeKind } from './recipe.ts';
 const ROLL_GAP_METRES = 0.003; // rolls are to grow together; judged
 const BISCUIT_GAP_METRES = 0.006; // a quarter inch, common practice, no source
 const BISCUIT_THICKNESS_METRES = 0.0155; // 54 g in a 2 1/2 inch round, derived from armyBiscuit
-const MOUND_ASPECT = 0.4; // risen height over width of a loaf that stands free; judged
+const MOUND_ASPECT = 0.33; // risen height over width of a loaf that stands free; judged
 const MOUND_PROFILE = 2 / 3; // mean over middle height of half an ellipsoid
-const BALL_FLATTENED = 1.1; // a ball of dough on a floor against the free ball; judged
+const WIDE_MOUND = 1.2; // from here on a mound is held by the wall all round; judged
+
+/**
+ * A pot may go a little above three quarters of its capacity, up to four fifths: `fill` 1 is the
+ * working fill, this is where it starts to spit. Judged.
+ */
+export const MOST_POT_FILL = 1.07;
+
+/** Does it go in? */
+export const fitsIn = (lying: Lying) =>
+  lying.fill <= (lying.shape === 'pot' ? MOST_POT_FILL : 1 + 1e-6);
 
 /** How a lot lies in an oven; the load without its names. */
 export type Lying = Omit<OvenLoad, 'id' | 'dish' | 'oven' | 'mass' | 'portions'>;
@@ -81,13 +91,12 @@ function layDisc(oven: CampOven, lot: Lot): Lying {
 function layRound(oven: CampOven, lot: Lot): Lying {
   const floor = floorOf(oven);
   const volume = volumeOf(lot.mass, lot.recipe.kind);
-  const { rise, profile } = riseOf(lot.recipe.kind);
+  const { rise } = riseOf(lot.recipe.kind);
   const patted = lot.recipe.target.thickness;
   const free = patted === undefined ? moundDiameter(volume * rise) : discDiameter(volume, patted);
   const diameter = Math.min(free, floor);
   const area = discArea(diameter);
-  const isFree = patted === undefined && free <= floor;
-  const risen = (volume * rise) / (area * (isFree ? MOUND_PROFILE : profile));
+  const risen = (volume * rise) / (area * profileOf(lot, free / floor));
   return {
     shape: 'disc',
     ...heights(oven, volume / area, risen),
@@ -96,6 +105,14 @@ function layRound(oven: CampOven, lot: Lot): Lying {
     pieces: [{ x: metres(0), y: metres(0), diameter: metres(diameter) }],
     fill: ratio(heightFill(oven, risen)),
   };
+}
+
+/** Mean height over middle height: a mound, then flatter as the wall takes hold of it. */
+function profileOf(lot: Lot, freeOverFloor: number): number {
+  const { profile } = riseOf(lot.recipe.kind);
+  if (lot.recipe.target.thickness !== undefined) return profile;
+  const held = Math.min(1, Math.max(0, (freeOverFloor - 1) / (WIDE_MOUND - 1)));
+  return MOUND_PROFILE + held * (profile - MOUND_PROFILE);
 }
 
 const discDiameter = (volume: number, thickness: number) =>
@@ -128,11 +145,11 @@ const placedOrNone = (
   size: Parameters<typeof placePieces>[1],
 ): readonly PlacedPiece[] => placePieces(count, size) ?? [];
 
-/** Width of one raw piece and the gap it wants. */
+/** Width of one raw piece, a ball or a cut round, and the gap it wants. */
 function pieceSize(lot: Lot, volume: number): { pieceMetres: number; gapMetres: number } {
   if (lot.recipe.kind === 'yeast-bread') {
     return {
-      pieceMetres: BALL_FLATTENED * ((6 * volume) / Math.PI) ** (1 / 3),
+      pieceMetres: ((6 * volume) / Math.PI) ** (1 / 3),
       gapMetres: ROLL_GAP_METRES,
     };
   }
@@ -155,9 +172,9 @@ const heightFill = (oven: CampOven, risen: number) => risen / (oven.depth - LEAS
 /** Thickness of raw dough that a kind is made for, where the recipe does not say. */
 export const usualThickness = (kind: RecipeKind): Metres => metres(USUAL_MILLIMETRES[kind] / 1000);
 
-// Corn bread and batter 25 … 35 mm, cobbler about 45 mm: common practice, no source.
+// Raw, if spread over the floor: common practice, no source. A loaf of 20 mm stands 65 mm when baked.
 const USUAL_MILLIMETRES: Readonly<Record<RecipeKind, number>> = {
-  'yeast-bread': 28,
+  'yeast-bread': 20,
   'quick-bread': 30,
   biscuit: 15.5,
   'corn-bread': 30,

@@ -2,8 +2,8 @@
 
 import table from '../../data/ovens.json' with { type: 'json' };
 import type { CampOven } from '../camp/camp.ts';
-import { cubicMetres, grams, type Metres, metres } from '../quantity/unit.ts';
-import { INCH_METRES, POUND_GRAMS, QUART_CUBIC_METRES } from './inch.ts';
+import { fromUnit, inUnit } from '../quantity/convert.ts';
+import { type Metres, metres } from '../quantity/unit.ts';
 
 type OvenRow = (typeof table.rows)[number];
 
@@ -11,8 +11,8 @@ const LEAST_INCHES = 8;
 const MOST_INCHES = 16;
 
 export const isKnownSize = (diameterMetres: number) =>
-  LEAST_INCHES - 0.1 <= diameterMetres / INCH_METRES &&
-  diameterMetres / INCH_METRES <= MOST_INCHES + 0.1;
+  LEAST_INCHES - 0.1 <= inUnit(metres(diameterMetres), 'inch') &&
+  inUnit(metres(diameterMetres), 'inch') <= MOST_INCHES + 0.1;
 
 /**
  * An oven as usually made. Between two sizes of the table it is drawn straight; a style that the
@@ -24,16 +24,16 @@ export const isKnownSize = (diameterMetres: number) =>
  */
 export function nominalOven(diameter: Metres, style: CampOven['style'] = 'regular'): CampOven {
   if (!isKnownSize(diameter)) throw new RangeError(`no oven of ${diameter} m`);
-  const inches = diameter / INCH_METRES;
+  const inches = inUnit(diameter, 'inch');
   const row = rowAt(inches, style);
   return {
     id: 'A',
     name: `${Math.round(inches * 10) / 10}-inch ${style}`,
     diameter,
-    depth: metres(row.depthInches * INCH_METRES),
+    depth: fromUnit(row.depthInches, 'inch'),
     style,
-    capacity: cubicMetres(row.capacityQuarts * QUART_CUBIC_METRES),
-    mass: grams(row.massPounds * POUND_GRAMS),
+    capacity: fromUnit(row.capacityQuarts, 'us-quart'),
+    mass: fromUnit(row.massPounds, 'pound'),
     keptFreeOf: [],
   };
 }

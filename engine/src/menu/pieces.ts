@@ -39,7 +39,8 @@ export const batchMass = (recipe: Recipe, dish: MenuDish, portions: DishPortions
 
 /**
  * The dish's batch as whole pieces. All the dough is used: the number of pieces is rounded to the
- * nearest whole one and their weight follows.
+ * nearest whole one and their weight follows. A single round stays one and grows; the ovens
+ * decide whether it has to be cut.
  */
 export function scaledPieces(recipe: Recipe, dish: MenuDish, portions: DishPortions) {
   const pieces = dishPieces(recipe, dish);
@@ -47,7 +48,7 @@ export function scaledPieces(recipe: Recipe, dish: MenuDish, portions: DishPorti
   const written = piecesMass(pieces);
   return pieces.map((piece): Piece => {
     const part = (batch * piece.count * piece.gramsEach) / written;
-    const count = Math.max(1, Math.round(piece.count * portions.factor));
+    const count = piece.count === 1 ? 1 : Math.max(1, Math.round(piece.count * portions.factor));
     return {
       ...piece,
       count,

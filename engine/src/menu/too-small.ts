@@ -3,9 +3,8 @@
 import ovenTable from '../../data/ovens.json' with { type: 'json' };
 import type { CampOven } from '../camp/camp.ts';
 import { type Refusal, refusal } from '../notice/notice.ts';
-import { metres } from '../quantity/unit.ts';
-import { INCH_METRES } from './inch.ts';
-import { layIn } from './lay.ts';
+import { fromUnit } from '../quantity/convert.ts';
+import { fitsIn, layIn } from './lay.ts';
 import { type Lot, partOfLot } from './lots.ts';
 import { nominalOven } from './nominal-oven.ts';
 
@@ -27,12 +26,12 @@ export function tooSmall(lot: Lot, ovens: readonly CampOven[], { pin }: { pin?: 
 }
 
 /** The largest part of the lot that this oven holds; bisection on the part, 40 halvings. */
-function biggestMass(lot: Lot, oven: CampOven): number {
+export function biggestMass(lot: Lot, oven: CampOven): number {
   if (1 < lot.count) return biggestCount(lot, oven) * (lot.mass / lot.count);
   let [fits, tooMuch] = [0, 1];
   for (let halving = 0; halving < 40; halving++) {
     const part = (fits + tooMuch) / 2;
-    if (layIn(oven, partOfLot(lot, part)).fill <= 1) fits = part;
+    if (fitsIn(layIn(oven, partOfLot(lot, part)))) fits = part;
     else tooMuch = part;
   }
   return lot.mass * fits;
@@ -40,15 +39,15 @@ function biggestMass(lot: Lot, oven: CampOven): number {
 
 function biggestCount(lot: Lot, oven: CampOven): number {
   for (let count = Math.min(lot.count, 100); 0 < count; count--) {
-    if (layIn(oven, partOfLot(lot, count / lot.count, count)).fill <= 1) return count;
+    if (fitsIn(layIn(oven, partOfLot(lot, count / lot.count, count)))) return count;
   }
   return 0;
 }
 
 function smallestOvenFor(lot: Lot): CampOven | undefined {
   return ovenTable.rows
-    .map((row) => nominalOven(metres(row.diameterInches * INCH_METRES), styleOf(row.style)))
-    .filter((oven) => layIn(oven, lot).fill <= 1)
+    .map((row) => nominalOven(fromUnit(row.diameterInches, 'inch'), styleOf(row.style)))
+    .filter((oven) => fitsIn(layIn(oven, lot)))
     .sort((a, b) => a.capacity - b.capacity)[0];
 }
 

@@ -1,0 +1,299 @@
+// One bread, one oven, tonight: three answers make a camp that every later stage can plan.
+// Whatever the cook did not say has a usual value, and each of them is listed.
+
+import type { Camp, CampOven, Fuel, Ground } from '../camp/camp.ts';
+import { usualCamp, usualWeather } from '../camp/senses.ts';
+import { isRefusal, type Notice, notice, type OrRefusal, refusal } from '../notice/notice.ts';
+import { inUnit } from '../quantity/convert.ts';
+import {
+  type ClockMinutes,
+  type CubicMetres,
+  clockMinutes,
+  degrees,
+  type Grams,
+  grams,
+  kelvin,
+  type Metres,
+  metres,
+  metresPerSecond,
+} from '../quantity/unit.ts';
+import { massToFill } from './fill-oven.ts';
+import type { DishPins, Menu, MenuDish } from './menu.ts';
+import { isKnownSize, nominalOven } from './nominal-oven.ts';
+import { recipeMass } from './pieces.ts';
+import type { Recipe } from './recipe.ts';
+import { starterWithId } from './starters.ts';
+import { workMinutes } from './work-minutes.ts';
+
+export interface TonightAnswers {
+  /** Id of a ready recipe, or the cook's own. */
+  readonly what: string | Recipe;
+  /** Default: as much as fills the oven at the recipe's thickness. The first that is given counts. */
+  readonly amount?: {
+    readonly massGrams?: number;
+    readonly flourGrams?: number;
+    readonly portions?: number;
+    readonly thicknessMetres?: number;
+  };
+  readonly oven: {
+    readonly diameterMetres: number;
+    readonly style?: CampOven['style'];
+    /** The owner's own measurements win. */
+    readonly depth?: Metres;
+    readonly floorDiameter?: Metres;
+    readonly capacity?: CubicMetres;
+    readonly mass?: Grams;
+  };
+  /** Leave `serveAt` out for "as soon as it can be". */
+  readonly when: { readonly serveAt?: ClockMinutes };
+  readonly date: string;
+  readonly timeZone: string;
+  readonly now: ClockMinutes;
+  readonly weather?: {
+    readonly airKelvin?: number;
+    readonly windMetresPerSecond?: number;
+    readonly windFromDegrees?: number;
+  };
+  readonly elevation?: Metres;
+  readonly fuel?: Fuel;
+  readonly hands?: number;
+  readonly chimneys?: number;
+  readonly windScreens?: number;
+  readonly thermometer?: boolean;
+  readonly ground?: Ground;
+  readonly mouths?: number;
+  readonly pins?: DishPins;
+}
+
+/** The same shape as the meal's `Assumption`. */
+export interface TonightAssumption {
+  readonly what:
+    | 'fuel'
+    | 'piece-mass'
+    | 'chimneys'
+    | 'hands'
+    | 'air'
+    | 'wind'
+    | 'ground'
+    | 'elevation'
+    | 'depth'
+    | 'greased'
+    | 'cold-oven'
+    | 'screen'
+    | 'mouths';
+  readonly value: number | string;
+}
+
+export interface Tonight {
+  readonly camp: Camp;
+  readonly menu: Menu;
+  readonly assumed: readonly TonightAssumption[];
+  readonly notices: readonly Notice[];
+}
+
+const CHIMNEYFUL_COALS = 100; // a usual chimney full of briquettes; from memory, no source
+const HANDS_STAY_MINUTES = 180; // after serving: washing up and dousing; ours
+const FIRE_MINUTES = 35; // laying, lighting and ashing over before the first bread; ours
+const HANDS_MOST = 12;
+const MOST_MASS_GRAMS = 200_000; // ours, as in trouble.ts
+
+/**
+ * A camp with one dish and one oven, from the least a cook has to say.
+ *
+ * @refuses MENU_STARTER_UNKNOWN — no ready recipe of this name
+ * @refuses MENU_OVEN_SIZE_UNKNOWN — outside 8 … 16 inches
+ * @refuses MENU_AMOUNT_IMPOSSIBLE, MENU_AMOUNT_ABSURD — the amount asked for
+ * @refuses MENU_SERVE_PAST — to be served before now
+ * @notice  MENU_OVEN_BETWEEN_SIZES — the oven was reckoned between two sizes of the table
+ */
+export function campForTonight(answers: TonightAnswers): OrRefusal<Tonight> {
+  const found = typeof answers.what === 'string' ? starterWithId(answers.what) : answers.what;
+  if (found === undefined) {
+    return refusal('MENU_STARTER_UNKNOWN', ['what'], {}, { wanted: String(answers.what) });
+  }
+  if (!isKnownSize(answers.oven.diameterMetres)) return sizeRefusal(answers);
+  const recipe = withThickness(found, answers);
+  const oven = ovenOf(answers);
+  const portions = portionsOf(recipe, oven, answers);
+  if (isRefusal(portions)) return portions;
+  const serveAt = answers.when.serveAt ?? soonest(recipe, answers.now);
+  if (serveAt < answers.now) return pastRefusal(recipe, serveAt, answers.now);
+  return {
+    camp: { ...campOf(answers, { serveAt, portions }), ovens: [oven] },
+    menu: { dishes: [dishOf(recipe, { serveAt, portions }, answers)], recipes: [recipe] },
+    assumed: assumedBy(answers, { oven, portions }),
+    notices: sizeNotices(oven),
+  };
+}
+
+const sizeRefusal = ({ oven }: TonightAnswers) =>
+  refusal(
+    'MENU_OVEN_SIZE_UNKNOWN',
+    ['oven.diameterMetres'],
+    {},
+    Number.isFinite(oven.diameterMetres) ? { diameterMetres: oven.diameterMetres } : {},
+  );
+
+const pastRefusal = (recipe: Recipe, serveAt: ClockMinutes, now: ClockMinutes) =>
+  refusal(
+    'MENU_SERVE_PAST',
+    ['when.serveAt', 'now'],
+    { dish: recipe.id },
+    {
+      serveAtClockMinutes: serveAt,
+      nowClockMinutes: now,
+    },
+  );
+
+function withThickness(recipe: Recipe, { amount }: TonightAnswers): Recipe {
+  const wanted = amount?.thicknessMetres;
+  return wanted === undefined || !(0 < wanted)
+    ? recipe
+    : { ...recipe, target: { ...recipe.target, thickness: metres(wanted) } };
+}
+
+function ovenOf({ oven }: TonightAnswers): CampOven {
+  const nominal = nominalOven(metres(oven.diameterMetres), oven.style);
+  const { depth, floorDiameter, capacity, mass } = oven;
+  return {
+    ...nominal,
+    ...(depth === undefined ? {} : { depth }),
+    ...(floorDiameter === undefined ? {} : { floorDiameter }),
+    ...(capacity === undefined ? {} : { capacity }),
+    ...(mass === undefined ? {} : { mass }),
+  };
+}
+
+/** Ordinary portions that are wanted, from whichever way the cook said the amount. */
+function portionsOf(recipe: Recipe, oven: CampOven, answers: TonightAnswers): OrRefusal<number> {
+  const { massGrams, flourGrams, portions, thicknessMetres } = answers.amount ?? {};
+  const all = recipeMass(recipe);
+  const flour = recipe.ingredients
+    .filter((each) => each.part === 'flour' || each.part === 'meal')
+    .reduce((sum, each) => sum + each.grams, 0);
+  const perGram = recipe.portions / all;
+  const wanted =
+    (massGrams === undefined ? undefined : massGrams * perGram) ??
+    (flourGrams === undefined ? undefined : (flourGrams / flour) * recipe.portions) ??
+    portions ??
+    massToFill(oven, recipe) * perGram;
+  const conflicts = ['amount', `recipes.${recipe.id}`];
+  const about = { recipe: recipe.id };
+  const isThick = thicknessMetres === undefined || 0 < thicknessMetres;
+  if (!isThick || !(0 < wanted) || !Number.isFinite(wanted)) {
+    return refusal('MENU_AMOUNT_IMPOSSIBLE', conflicts, about);
+  }
+  return MOST_MASS_GRAMS < wanted / perGram
+    ? refusal('MENU_AMOUNT_ABSURD', conflicts, about, { portions: wanted })
+    : wanted;
+}
+
+/** Work and waiting in the recipe, and a fire, rounded up to five minutes. */
+const soonest = (recipe: Recipe, now: ClockMinutes): ClockMinutes =>
+  clockMinutes(5 * Math.ceil((now + Math.max(FIRE_MINUTES, workMinutes(recipe))) / 5));
+
+interface Wanted {
+  readonly serveAt: ClockMinutes;
+  readonly portions: number;
+}
+
+const dishOf = (recipe: Recipe, wanted: Wanted, answers: TonightAnswers): MenuDish => ({
+  id: recipe.id,
+  name: recipe.name,
+  recipe: recipe.id,
+  serveAt: wanted.serveAt,
+  portions: wanted.portions,
+  freeFrom: false,
+  pins: answers.pins ?? {},
+});
+
+function campOf(answers: TonightAnswers, wanted: Wanted): Omit<Camp, 'ovens'> {
+  const { weather, elevation, ground } = answers;
+  const wind = metresPerSecond(weather?.windMetresPerSecond ?? usualWeather.wind);
+  return {
+    id: 'tonight',
+    title: 'Tonight',
+    place: {
+      name: 'Here',
+      elevation: elevation ?? usualCamp.elevation,
+      ground: ground ?? usualCamp.ground,
+      hearth: usualCamp.hearth,
+    },
+    date: answers.date,
+    timeZone: answers.timeZone,
+    weather: [
+      {
+        at: answers.now,
+        air: kelvin(weather?.airKelvin ?? usualWeather.air),
+        wind,
+        gust: metresPerSecond(1.5 * wind), // gusts half as strong again; common practice, no source
+        windFrom: degrees(weather?.windFromDegrees ?? usualWeather.windFrom),
+      },
+    ],
+    mouths: [{ count: mouthsOf(answers, wanted.portions), appetite: 'ordinary' }],
+    needs: [],
+    hands: handsOf(answers, wanted),
+    fuel: answers.fuel ?? usualFuel,
+    gear: {
+      chimneys: answers.chimneys ?? usualCamp.chimneys,
+      chimneyfulCoals: CHIMNEYFUL_COALS,
+      lidStands: 1,
+      tables: 1,
+      windScreens: answers.windScreens ?? 0,
+      thermometer: answers.thermometer ?? false,
+      others: [],
+    },
+    restriction: 'unknown',
+  };
+}
+
+const mouthsOf = (answers: TonightAnswers, portions: number) =>
+  answers.mouths ?? Math.max(1, Math.round(portions));
+
+const usualFuel: Fuel = {
+  kind: 'briquettes',
+  pieceMass: grams(usualCamp.pieceMass),
+  isMeasured: false,
+};
+
+function handsOf({ hands, now }: TonightAnswers, { serveAt }: Wanted): Camp['hands'] {
+  const count = Math.min(HANDS_MOST, Math.max(0, Math.round(hands ?? usualCamp.hands)));
+  return Array.from({ length: count }, (_, index) => ({
+    id: index === 0 ? 'cook' : `hand-${index + 1}`,
+    name: index === 0 ? 'You' : `Hand ${index + 1}`,
+    skill: 'steady',
+    from: now,
+    to: clockMinutes(serveAt + HANDS_STAY_MINUTES),
+  }));
+}
+
+function assumedBy(
+  answers: TonightAnswers,
+  { oven, portions }: { oven: CampOven; portions: number },
+): readonly TonightAssumption[] {
+  const { weather } = answers;
+  const saidDepth = answers.oven.depth ?? answers.oven.style;
+  const rows: readonly (readonly [unknown, TonightAssumption['what'], number | string])[] = [
+    [answers.fuel, 'fuel', usualFuel.kind],
+    [answers.fuel, 'piece-mass', usualCamp.pieceMass],
+    [answers.chimneys, 'chimneys', usualCamp.chimneys],
+    [answers.hands, 'hands', usualCamp.hands],
+    [weather?.airKelvin, 'air', usualWeather.air],
+    [weather?.windMetresPerSecond, 'wind', usualWeather.wind],
+    [answers.ground, 'ground', usualCamp.ground],
+    [answers.elevation, 'elevation', usualCamp.elevation],
+    [saidDepth, 'depth', oven.depth],
+    [undefined, 'greased', 'greased'],
+    [undefined, 'cold-oven', 'cold'],
+    [answers.windScreens, 'screen', 0],
+    [answers.mouths, 'mouths', mouthsOf(answers, portions)],
+  ];
+  return rows.flatMap(([said, what, value]) => (said === undefined ? [{ what, value }] : []));
+}
+
+function sizeNotices(oven: CampOven): readonly Notice[] {
+  const inches = inUnit(oven.diameter, 'inch');
+  const isMade = Math.abs(inches / 2 - Math.round(inches / 2)) < 0.1;
+  const values = { diameterMetres: oven.diameter, depthMetres: oven.depth };
+  return isMade ? [] : [notice('MENU_OVEN_BETWEEN_SIZES', 'doubt', { oven: oven.id }, values)];
+}
