@@ -1,0 +1,115 @@
+// Work that is often forgotten: water, wiping an oven between dishes, the call, wash-up, ash.
+
+import * as habits from './habits.ts';
+import type { DishTasks, LoadTasks, Making } from './making.ts';
+
+const HARDLY = 1;
+
+/** One trip for water, back before the first food is handled. */
+export function waterTasks(making: Making, dishes: readonly DishTasks[]): void {
+  const { builder, crews } = making;
+  const makes = dishes.flatMap((dish) => dish.makes);
+  if (makes.length === 0) return;
+  const group = builder.group({
+    id: 'water',
+    towards: 'late',
+    mayBeLeft: true,
+    latePrice: HARDLY,
+  });
+  const fetch = builder.task({
+    kind: 'fetch-water',
+    group,
+    minutes: habits.FETCH_WATER,
+    seats: crews.seats('new'),
+  });
+  for (const make of makes) builder.lag(fetch, make, { least: 0 });
+}
+
+/** Loads of one oven in the order of serving; between two of them it cools, is wiped and greased. */
+export function wipeTasks(making: Making, dishes: readonly DishTasks[]): void {
+  const { builder, crews } = making;
+  for (const loads of loadsByOven(dishes).values()) {
+    loads.slice(1).forEach(({ load: next, group }, at) => {
+      const { load: before } = loads[at]!;
+      const wipe = builder.task({
+        kind: 'wipe-oven',
+        group,
+        minutes: habits.WIPE_OVEN,
+        dish: next.dish,
+        load: next.work.load.id,
+        oven: next.work.load.oven,
+        seats: crews.seats('new'),
+        team: `oven ${next.work.load.oven}`,
+      });
+      const least = before.servedFromOven ? habits.POT_EMPTIES : habits.COOL_TO_WIPE;
+      builder.lag(before.emptied, wipe, { least });
+      builder.lag(wipe, next.grease, { least: 0 });
+    });
+  }
+}
+
+interface LoadInGroup {
+  readonly load: LoadTasks;
+  readonly group: number;
+  readonly serveAt: number;
+}
+
+export function loadsByOven(dishes: readonly DishTasks[]): Map<string, LoadInGroup[]> {
+  const byOven = new Map<string, LoadInGroup[]>();
+  for (const dish of dishes) {
+    for (const load of dish.loads) {
+      const list = byOven.get(load.work.load.oven) ?? [];
+      list.push({ load, group: dish.group, serveAt: dish.work.dish.serveAt });
+      byOven.set(load.work.load.oven, list);
+    }
+  }
+  for (const list of byOven.values()) list.sort((a, b) => a.serveAt - b.serveAt);
+  return byOven;
+}
+
+/** One call for each serving time, when all of it is on the table. */
+export function callTasks(making: Making, dishes: readonly DishTasks[]): void {
+  const { builder, crews } = making;
+  for (const serveAt of new Set(dishes.map((dish) => dish.work.dish.serveAt))) {
+    const group = builder.group({
+      id: `call ${serveAt}`,
+      towards: 'late',
+      mayBeLeft: false,
+      latePrice: HARDLY,
+    });
+    const called = dishes.filter((dish) => dish.work.dish.serveAt === serveAt);
+    const call = builder.task({
+      kind: 'call',
+      group,
+      minutes: habits.CALL,
+      due: serveAt,
+      seats: crews.seats('new'),
+      values: { dishes: called.map((dish) => dish.work.dish.id).join(' ') },
+    });
+    for (const dish of called) builder.startLag(dish.served, call, { least: 0 });
+  }
+}
+
+/** After the last meal; both can wait till somebody is free. */
+export function closingTasks(making: Making, dishes: readonly DishTasks[]): void {
+  const { builder, crews } = making;
+  const early = (id: string) =>
+    builder.group({ id, towards: 'early', mayBeLeft: true, latePrice: HARDLY });
+  const wash = builder.task({
+    kind: 'wash-up',
+    group: early('wash-up'),
+    minutes: habits.WASH_UP,
+    seats: crews.seats('new'),
+  });
+  for (const dish of dishes) builder.startLag(dish.served, wash, { least: habits.MEAL });
+  const loads = dishes.flatMap((dish) => dish.loads);
+  if (loads.length === 0) return;
+  const ash = builder.task({
+    kind: 'ash-out',
+    group: early('ash-out'),
+    minutes: habits.ASH_OUT,
+    seats: crews.seats('steady'),
+    needsCare: true,
+  });
+  for (const load of loads) builder.lag(load.takeOut, ash, { least: habits.COALS_DOWN });
+}

@@ -1,0 +1,86 @@
+// Everything the timetable has to say beside its times.
+
+import type { CodeList } from '../notice/notice.ts';
+
+export const timetableCodes = {
+  TIMETABLE_NO_HANDS: {
+    kind: 'notice',
+    when: 'nobody is down as hands in the camp',
+    next: 'Put in at least one pair of hands with its hours.',
+  },
+  TIMETABLE_SERVING_PAST: {
+    kind: 'notice',
+    when: 'a serving time lies before the time planned from',
+    next: 'Set a later serving time; the sheet shows the soonest it can be.',
+  },
+  TIMETABLE_TOO_SOON: {
+    kind: 'notice',
+    when: 'the work of a dish is longer than the time left before its serving, whoever helps',
+    next: 'Serve it later, or cook something quicker.',
+  },
+  TIMETABLE_CONTRADICTION: {
+    kind: 'notice',
+    when: 'times in a recipe or pins contradict each other, proven by adding them up',
+    next: 'Change one of the steps or pins named.',
+  },
+  TIMETABLE_HOURS_TOO_SHORT: {
+    kind: 'notice',
+    when: 'the work adds up to more than all hands have hours, proven by adding up',
+    next: 'More hands, longer hours or fewer dishes.',
+  },
+  TIMETABLE_LATE: {
+    kind: 'notice',
+    when: 'no plan was found that serves the dish in time; this does not prove that there is none',
+    next: 'Look at the advice on the sheet, or serve later.',
+  },
+  TIMETABLE_NOT_KEPT: {
+    kind: 'notice',
+    when: 'a job stands where hands, oven or coals are not to be had',
+    next: 'Move or share out the job named, or ask one more to help.',
+  },
+  TIMETABLE_PIN_NOT_KEPT: {
+    kind: 'notice',
+    when: 'a pinned time stands although something else does not fit with it',
+    next: 'Move the pin, or what it clashes with.',
+  },
+  TIMETABLE_PIN_WAITS: {
+    kind: 'notice',
+    when: 'coals pinned so early that the dish waits longer than it should',
+    next: 'Pin the coals later, or let the dish be served sooner.',
+  },
+  TIMETABLE_PIN_UNKNOWN_HAND: {
+    kind: 'notice',
+    when: 'a dish is pinned to somebody who is not among the hands',
+    next: 'Put that person in, or pin somebody else.',
+  },
+  TIMETABLE_ONLY_LESS_SKILLED: {
+    kind: 'notice',
+    when: 'work that wants a steadier hand is given to the best there is',
+    next: 'Stand beside them for it, or ask somebody who has done it before.',
+  },
+  TIMETABLE_TOO_FEW_HANDS: {
+    kind: 'notice',
+    when: 'a job wants more people at once than there are',
+    next: 'Ask a mouth to lend a hand for that minute.',
+  },
+  TIMETABLE_FREE_FROM_NOT_FIRST: {
+    kind: 'notice',
+    when: 'a dish kept free of something can not be made before the others without spoiling',
+    next: 'Cover the flour, wash hands and table, use its own tools.',
+  },
+  TIMETABLE_LEFT: {
+    kind: 'notice',
+    when: 'work that can be left found no free hand within their hours',
+    next: 'Do it whenever there is a moment.',
+  },
+  TIMETABLE_NO_CHIMNEY: {
+    kind: 'notice',
+    when: 'coals are wanted and no chimney is in the gear; one heap at a time is reckoned',
+    next: 'Light them in a heap on the fire pan and give them longer.',
+  },
+  TIMETABLE_COALS_OLD: {
+    kind: 'notice',
+    when: 'coals have to last longer than their life before fresh ones are added',
+    next: 'Look at them early and have some spare ones lit.',
+  },
+} as const satisfies CodeList;

@@ -1,0 +1,58 @@
+// How long do the small jobs take, and how exact must they be? Common practice, no source, except
+// where said: a cook who is slower changes the recipe's own steps, not these.
+
+/** Minutes of work. */
+export const WASH_HANDS = 1;
+export const FETCH_WATER = 15;
+export const LIGHT_CHIMNEY = 2;
+export const LIGHT_FEEDER = 5;
+export const GREASE = 2;
+export const WIPE_OVEN = 3;
+export const LOAD = 2;
+export const LOAD_PIECES = 3;
+export const CHECK = 1;
+export const TURN = 1;
+export const ADD_COALS = 2;
+export const STIR = 1;
+export const PROBE = 1;
+export const TAKE_OUT = 2;
+export const CALL = 1;
+export const WASH_UP = 20;
+export const ASH_OUT = 10;
+
+/** A set up to this many coals is laid in two minutes, a larger one in three. */
+export const LAY_COALS_MANY = 25;
+
+/** A job at a minute of the coals may be this much early or late without harm [min]. */
+export const EARLY = 2;
+export const LATE = 4;
+/** Taking out bread: this much later than reckoned, no more. */
+export const OUT_LATE = 2;
+export const POT_OUT_LATE = 10;
+
+/** Between the end of one and the start of the next at most, where the recipe is silent. */
+export const WASH_TO_WORK = 5;
+export const GREASE_TO_OVEN = 30;
+export const BATTER_WAITS = 20;
+export const DOUGH_WAITS = 40;
+export const SECOND_RISE_STRETCH = 15;
+export const SHAPED_WAITS = 10;
+export const COLD_LOAD_TO_COALS = 10;
+export const OUT_TO_REST = 5;
+
+export const STIR_EVERY = 25;
+/** Empty and cooled enough to wipe. */
+export const COOL_TO_WIPE = 3;
+/** A pot is empty this long after serving. */
+export const POT_EMPTIES = 20;
+export const MEAL = 30;
+/** Coals burn down before the ash is taken out. */
+export const COALS_DOWN = 30;
+
+/** Lit coals had better not wait longer than this. */
+export const COALS_WAIT_LIKED = 20;
+/** Coals may always wait this long, even if they then have to last a little past their life. */
+export const COALS_WAIT_ALWAYS = 10;
+
+/** A two-person lift. */
+export const HEAVY_DIAMETER_METRES = 0.35; // 14 inches are 0.3556 m

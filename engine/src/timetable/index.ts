@@ -1,0 +1,5 @@
+// What timetable/ offers, in the order of the job.
+
+export { timetableCodes } from './codes.ts';
+export type * from './day-sheet.ts';
+export { planTimetable, type TimetableOptions } from './plan-timetable.ts';

@@ -1,0 +1,153 @@
+// The solver's plan as a day sheet: jobs, what each oven holds, lightings, lit coals, servings.
+
+import { clockMinutes, minutes } from '../quantity/unit.ts';
+import type { Plan } from '../solver/problem.ts';
+import type { DaySheet, Job, Lighting, OvenSpan, Serving, TimetableRequest } from './day-sheet.ts';
+import { reasonsFor } from './explain.ts';
+import { litCoals } from './lit-coals.ts';
+import type { DishTasks, LoadTasks } from './making.ts';
+import type { DayWork } from './work.ts';
+
+type Laid = Pick<DaySheet, 'jobs' | 'spans' | 'lightings' | 'lit' | 'servings' | 'firstFire'>;
+
+export function layOut(request: TimetableRequest, day: DayWork, plan: Plan): Laid {
+  const idOf = (task: number) => day.problem.tasks[task]!.id;
+  const lightings = lightingsOf(day, plan, idOf);
+  const jobs = [...taskJobs(day, plan, idOf), ...lightingJobs(day, plan, lightings)].sort(
+    (a, b) => a.start - b.start || (a.id < b.id ? -1 : 1),
+  );
+  const firstFire = Math.min(...lightings.map((lighting) => lighting.at));
+  return {
+    jobs,
+    spans: day.dishes.flatMap((dish) => dish.loads.flatMap((load) => spansOf(day, plan, load))),
+    lightings,
+    lit: litCoals(request, jobs, lightings),
+    servings: day.dishes.map((dish) => servingOf(day, plan, dish)),
+    ...(lightings.length === 0 ? {} : { firstFire: clockMinutes(firstFire) }),
+  };
+}
+
+function taskJobs(day: DayWork, plan: Plan, idOf: (task: number) => string): readonly Job[] {
+  const { problem, meanings } = day;
+  const reasons = reasonsFor(problem, plan, { meanings, idOf });
+  return problem.tasks.flatMap((task, index): readonly Job[] => {
+    const { kind, dish, load, oven, say, values, needsTable, needsCare } = meanings[index]!;
+    const start = plan.starts[index];
+    if (kind === 'served' || start === undefined) return [];
+    return [
+      {
+        id: idOf(index),
+        kind,
+        ...(dish === undefined ? {} : { dish }),
+        ...(load === undefined ? {} : { load }),
+        ...(oven === undefined ? {} : { oven }),
+        start: clockMinutes(start),
+        end: clockMinutes(start + task.minutes),
+        hands: plan.crews[index]!.map((unit) => problem.units[unit]!.id),
+        needsTable: needsTable ?? false,
+        ...(say === undefined ? {} : { say }),
+        values: values ?? {},
+        latestStart: clockMinutes(reasons.latestStart[index]!),
+        because: reasons.because[index]!,
+        needsCare: needsCare ?? false,
+      },
+    ];
+  });
+}
+
+function lightingsOf(
+  day: DayWork,
+  plan: Plan,
+  idOf: (task: number) => string,
+): readonly Lighting[] {
+  const inOrder = [...plan.batches].sort((a, b) => a.start - b.start);
+  const freeAt: number[] = [];
+  return inOrder.map((batch, index) => {
+    const store = day.problem.stores[batch.store]!;
+    const uses = batch.uses.map((each) => ({
+      job: idOf(store.uses[each.use]!.task),
+      coals: each.amount,
+    }));
+    const found = freeAt.findIndex((minute) => minute <= batch.start);
+    const chimney = found < 0 ? freeAt.length : found;
+    if (store.holder !== undefined) freeAt[chimney] = batch.emptiedAt;
+    return {
+      id: `lighting-${index + 1}`,
+      ...(store.holder === undefined ? {} : { chimney: chimney + 1 }),
+      at: clockMinutes(batch.start),
+      readyAt: clockMinutes(batch.readyAt),
+      coals: uses.reduce((sum, use) => sum + use.coals, 0),
+      uses: uses.reverse(),
+    };
+  });
+}
+
+/** Lighting is hands' work like any other; it may slip as far as its coals' first use allows. */
+function lightingJobs(day: DayWork, plan: Plan, lightings: readonly Lighting[]): readonly Job[] {
+  const inOrder = [...plan.batches].sort((a, b) => a.start - b.start);
+  return inOrder.map((batch, index) => {
+    const store = day.problem.stores[batch.store]!;
+    const lighting = lightings[index]!;
+    const first = Math.min(...batch.uses.map((use) => plan.starts[store.uses[use.use]!.task]!));
+    const isFeeder = store.holder === undefined;
+    return {
+      id: lighting.id,
+      kind: isFeeder ? 'light-feeder' : 'light-chimney',
+      start: lighting.at,
+      end: clockMinutes(batch.start + store.minutes),
+      hands: batch.crew.map((unit) => day.problem.units[unit]!.id),
+      needsTable: false,
+      values: {
+        coals: lighting.coals,
+        ...(lighting.chimney === undefined ? {} : { chimney: lighting.chimney }),
+        readyClockMinutes: lighting.readyAt,
+      },
+      latestStart: clockMinutes(batch.start + Math.max(0, first - batch.readyAt)),
+      because: { kind: 'coals', by: lighting.uses[0]?.job ?? '' },
+      needsCare: false,
+    };
+  });
+}
+
+function spansOf(day: DayWork, plan: Plan, load: LoadTasks): readonly OvenSpan[] {
+  const { tasks } = day.problem;
+  const start = (task: number) => plan.starts[task] ?? 0;
+  const end = (task: number) => start(task) + tasks[task]!.minutes;
+  const isHot = load.work.coals.loadInMinute > 0;
+  const span = (state: OvenSpan['state'], from: number, to: number): readonly OvenSpan[] =>
+    from >= to
+      ? []
+      : [
+          {
+            oven: load.work.load.oven,
+            dish: load.dish,
+            load: load.work.load.id,
+            state,
+            from: clockMinutes(from),
+            to: clockMinutes(to),
+          },
+        ];
+  const cooksFrom = isHot ? start(load.load) : end(load.lay);
+  return [
+    ...(load.risesInside ? span('second-rise', end(load.load), end(load.lay)) : []),
+    ...(isHot ? span('heating', end(load.lay), cooksFrom) : []),
+    ...span('cooking', cooksFrom, start(load.takeOut)),
+    ...(load.servedFromOven ? span('holding', start(load.takeOut), start(load.emptied)) : []),
+  ];
+}
+
+function servingOf(day: DayWork, plan: Plan, dish: DishTasks): Serving {
+  const { tasks } = day.problem;
+  const wanted = dish.work.dish.serveAt;
+  const served = plan.starts[dish.served] ?? wanted;
+  const ends = dish.lasts.map((task) => (plan.starts[task] ?? served) + tasks[task]!.minutes);
+  const ready = ends.length > 0 ? Math.max(...ends) : served;
+  return {
+    dish: dish.work.dish.id,
+    wanted,
+    ready: clockMinutes(ready),
+    served: clockMinutes(served),
+    lateBy: minutes(Math.max(0, served - wanted)),
+    waits: minutes(Math.max(0, served - ready)),
+  };
+}

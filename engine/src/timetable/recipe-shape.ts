@@ -1,0 +1,102 @@
+// What is the order of a recipe's steps, and which are done before, in and after the oven?
+
+import { isBread as isBreadKind, isPot as isPotKind } from '../bake/index.ts';
+import type { Recipe, RecipeStep, StepKind, StepLag } from '../menu/recipe.ts';
+import type { Minutes } from '../quantity/unit.ts';
+import type { DishWork } from './day-sheet.ts';
+
+export type Phase = 'before' | 'oven' | 'after';
+
+/** Work that the coal plan times, not the recipe. */
+const OVEN_KINDS: ReadonlySet<StepKind> = new Set([
+  'load',
+  'brown',
+  'cook',
+  'stir',
+  'take-out',
+  'hold',
+]);
+
+export const isOvenStep = (step: RecipeStep) => OVEN_KINDS.has(step.kind);
+
+/** Phase by step id. Without fire everything is 'before'. */
+export function phasesOf(recipe: Recipe, isOnFire: boolean): ReadonlyMap<string, Phase> {
+  const phases = new Map<string, Phase>();
+  recipe.steps.forEach((step, index) => {
+    if (!isOnFire) phases.set(step.id, 'before');
+    else if (isOvenStep(step)) phases.set(step.id, 'oven');
+    else {
+      const isAfter = lagsInto(recipe, index).some((lag) => {
+        const kind = recipe.steps.find((each) => each.id === lag.step)?.kind;
+        return phases.get(lag.step) === 'after' || (kind !== undefined && endsCooking(kind));
+      });
+      phases.set(step.id, isAfter ? 'after' : 'before');
+    }
+  });
+  return phases;
+}
+
+const endsCooking = (kind: StepKind) =>
+  kind === 'cook' || kind === 'take-out' || kind === 'stir' || kind === 'hold';
+
+/** Steps that start the work freely; any other without lags follows the one written above it. */
+const FREE_KINDS: ReadonlySet<StepKind> = new Set(['weigh', 'prepare', 'mix']);
+
+export function lagsInto(recipe: Recipe, index: number): readonly StepLag[] {
+  const step = recipe.steps[index]!;
+  const known = step.after.filter((lag) => recipe.steps.some((each) => each.id === lag.step));
+  if (known.length > 0 || FREE_KINDS.has(step.kind) || index === 0) return known;
+  return [{ step: recipe.steps[index - 1]!.id, least: 0 as Minutes }];
+}
+
+/** Steps of one phase that no other step of that phase waits for. */
+export function lastSteps(recipe: Recipe, phases: ReadonlyMap<string, Phase>, phase: Phase) {
+  const waitedFor = new Set<string>();
+  recipe.steps.forEach((step, index) => {
+    if (phases.get(step.id) !== phase) return;
+    for (const lag of lagsInto(recipe, index)) waitedFor.add(lag.step);
+  });
+  return recipe.steps.filter((step) => phases.get(step.id) === phase && !waitedFor.has(step.id));
+}
+
+/** The longest rise takes the estimate's minutes; short rests written as rises keep their own. */
+export function stepMinutes(work: DishWork, step: RecipeStep): number {
+  const { rise, recipe } = work;
+  if (rise === undefined) return step.minutes;
+  if (step.kind === 'second-rise') return rise.second;
+  const rises = recipe.steps.filter((each) => each.kind === 'rise');
+  const longest = rises.reduce<RecipeStep | undefined>(
+    (best, each) => (best === undefined || each.minutes > best.minutes ? each : best),
+    undefined,
+  );
+  return step.id === longest?.id ? rise.first : step.minutes;
+}
+
+/** Ids of the steps that dishes sharing this recipe do once: all that lead up to shaping. */
+export function sharedSteps(recipe: Recipe): ReadonlySet<string> {
+  const own = new Set<string>();
+  recipe.steps.forEach((step, index) => {
+    const follows = lagsInto(recipe, index).some((lag) => own.has(lag.step));
+    const isOwn = step.kind === 'shape' || step.kind === 'second-rise' || isOvenStep(step);
+    if (isOwn || follows) own.add(step.id);
+  });
+  return new Set(recipe.steps.filter((step) => !own.has(step.id)).map((step) => step.id));
+}
+
+/** Dishes that are mixed as one batch: one recipe, shared out by its pieces. */
+export function mixedTogether(dishes: readonly DishWork[]): readonly (readonly DishWork[])[] {
+  const batches: DishWork[][] = [];
+  for (const work of dishes) {
+    const isShared = work.recipe.division.length > 1 && work.dish.pieces !== undefined;
+    const batch = batches.find(
+      ([first]) =>
+        isShared && first?.recipe.id === work.recipe.id && first.dish.pieces !== undefined,
+    );
+    if (batch) batch.push(work);
+    else batches.push([work]);
+  }
+  return batches;
+}
+
+export const isBread = (work: DishWork) => isBreadKind(work.recipe);
+export const isPot = (work: DishWork) => isPotKind(work.recipe);
