@@ -29,12 +29,17 @@ export function massToFill(oven: CampOven, recipe: Recipe): Grams {
   return grams(Math.min(atThickness, comfortableMass(oven, lot, atThickness)));
 }
 
-/** The most, up to a bound, that leaves a comfortable room under the lid; 30 halvings. */
+/**
+ * The most, up to a bound, that leaves a comfortable room under the lid; 30 halvings. A patted round
+ * is as high as it is patted, whatever its mass, so for it all room counts.
+ */
 function comfortableMass(oven: CampOven, lot: Lot, most: number): number {
+  const full =
+    lot.lie === 'round' && lot.recipe.target.thickness !== undefined ? 1 : COMFORTABLE_FILL;
   let [fits, tooMuch] = [0, most];
   for (let halving = 0; halving < 30; halving++) {
     const mass = (fits + tooMuch) / 2;
-    if (layIn(oven, partOfLot(lot, mass / lot.mass, 1)).fill <= COMFORTABLE_FILL) fits = mass;
+    if (layIn(oven, partOfLot(lot, mass / lot.mass, 1)).fill <= full) fits = mass;
     else tooMuch = mass;
   }
   return fits;

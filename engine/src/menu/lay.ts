@@ -17,9 +17,10 @@ import type { Lot } from './lots.ts';
 import { piecesThatFit, placePieces } from './packing.ts';
 import type { RecipeKind } from './recipe.ts';
 
-const ROLL_GAP_METRES = 0.003; // rolls are to grow together; judged
+const ROLL_GAP_METRES = 0.005; // rolls are to grow together; judged
+const ROLL_ASPECT = 0.6; // risen height over width of a roll that stands free; judged
 const BISCUIT_GAP_METRES = 0.006; // a quarter inch, common practice, no source
-const BISCUIT_THICKNESS_METRES = 0.0155; // 54 g in a 2 1/2 inch round, derived from armyBiscuit
+const BISCUIT_THICKNESS_METRES = 0.0155; // 54 g in a 2 1/2 inch round, derived from armedForcesRecipes D 001 00
 const MOUND_ASPECT = 0.33; // risen height over width of a loaf that stands free; judged
 const MOUND_PROFILE = 2 / 3; // mean over middle height of half an ellipsoid
 const WIDE_MOUND = 1.2; // from here on a mound is held by the wall all round; judged
@@ -93,10 +94,11 @@ function layRound(oven: CampOven, lot: Lot): Lying {
   const volume = volumeOf(lot.mass, lot.recipe.kind);
   const { rise } = riseOf(lot.recipe.kind);
   const patted = lot.recipe.target.thickness;
-  const free = patted === undefined ? moundDiameter(volume * rise) : discDiameter(volume, patted);
+  const isMound = patted === undefined;
+  const free = isMound ? moundDiameter(volume * rise, MOUND_ASPECT) : discDiameter(volume, patted);
   const diameter = Math.min(free, floor);
   const area = discArea(diameter);
-  const risen = (volume * rise) / (area * profileOf(lot, free / floor));
+  const risen = (volume * rise) / (area * profileOf(lot, isMound, free / floor));
   return {
     shape: 'disc',
     ...heights(oven, volume / area, risen),
@@ -108,9 +110,9 @@ function layRound(oven: CampOven, lot: Lot): Lying {
 }
 
 /** Mean height over middle height: a mound, then flatter as the wall takes hold of it. */
-function profileOf(lot: Lot, freeOverFloor: number): number {
+function profileOf(lot: Lot, isMound: boolean, freeOverFloor: number): number {
   const { profile } = riseOf(lot.recipe.kind);
-  if (lot.recipe.target.thickness !== undefined) return profile;
+  if (!isMound) return profile;
   const held = Math.min(1, Math.max(0, (freeOverFloor - 1) / (WIDE_MOUND - 1)));
   return MOUND_PROFILE + held * (profile - MOUND_PROFILE);
 }
@@ -118,17 +120,19 @@ function profileOf(lot: Lot, freeOverFloor: number): number {
 const discDiameter = (volume: number, thickness: number) =>
   Math.sqrt((4 * volume) / (Math.PI * thickness));
 
-/** Width of half an ellipsoid of this volume whose height is MOUND_ASPECT of its width. */
-const moundDiameter = (volume: number) =>
-  ((4 * volume) / (Math.PI * MOUND_PROFILE * MOUND_ASPECT)) ** (1 / 3);
+/** Width of half an ellipsoid of this volume whose height is `aspect` of its width. */
+const moundDiameter = (volume: number, aspect: number) =>
+  ((4 * volume) / (Math.PI * MOUND_PROFILE * aspect)) ** (1 / 3);
 
 function layPieces(oven: CampOven, lot: Lot): Lying {
   const floor = floorOf(oven);
   const volume = volumeOf(lot.mass, lot.recipe.kind);
   const size = { floorMetres: floor, ...pieceSize(lot, volume / lot.count) };
-  const planArea = Math.min(discArea(floor), lot.count * grownArea(lot, size.pieceMetres));
-  const { rise, profile } = riseOf(lot.recipe.kind);
-  const risen = (volume * rise) / (planArea * profile);
+  const free = lot.count * grownArea(lot, volume / lot.count, size.pieceMetres);
+  const planArea = Math.min(discArea(floor), free);
+  const isMound = lot.recipe.kind === 'yeast-bread';
+  const profile = profileOf(lot, isMound, Math.sqrt(free / discArea(floor)));
+  const risen = (volume * riseOf(lot.recipe.kind).rise) / (planArea * profile);
   const most = piecesThatFit(size);
   return {
     shape: 'pieces',
@@ -157,9 +161,13 @@ function pieceSize(lot: Lot, volume: number): { pieceMetres: number; gapMetres: 
   return { pieceMetres: discDiameter(volume, thickness), gapMetres: BISCUIT_GAP_METRES };
 }
 
-/** Rolls grow sideways until they meet, by a quarter of their width (judged); biscuits only rise. */
-const grownArea = (lot: Lot, pieceMetres: number) =>
-  discArea(lot.recipe.kind === 'yeast-bread' ? 1.25 * pieceMetres : pieceMetres);
+/** Rolls grow to small mounds, until they meet and fill the floor; biscuits only rise. */
+const grownArea = (lot: Lot, volume: number, pieceMetres: number) =>
+  discArea(
+    lot.recipe.kind === 'yeast-bread'
+      ? moundDiameter(volume * riseOf(lot.recipe.kind).rise, ROLL_ASPECT)
+      : pieceMetres,
+  );
 
 const heights = (oven: CampOven, thickness: number, risen: number) => ({
   thickness: metres(thickness),

@@ -7,7 +7,7 @@ import type { MenuDish } from './menu.ts';
 import { batchMass, scaledPieces } from './pieces.ts';
 import type { Piece, Recipe } from './recipe.ts';
 
-const BISCUIT_GRAMS = 54; // one 2 1/2 inch round, armyBiscuit (grade A)
+const BISCUIT_GRAMS = 54; // one 2 1/2 inch round, armedForcesRecipes D 001 00 (grade A)
 
 /** One thing to be baked or cooked that may be shared over ovens. */
 export interface Lot {

@@ -1,0 +1,98 @@
+// Sentences for the codes of menu/.
+
+import type { NoticeValues } from '../../notice/notice.ts';
+import type { Words } from '../say.ts';
+
+const num = (values: NoticeValues, key: string) => Number(values[key]);
+const has = (values: NoticeValues, key: string) => values[key] !== undefined;
+const people = (count: number) => (count === 1 ? '1 portion' : `${count} portions`);
+
+export const menuWords: Words = {
+  MENU_RECIPE_MISSING: (_values, about, say) =>
+    `${say.dish(about.dish ?? '')} has no recipe: "${about.recipe}" is not in this camp.`,
+  MENU_RECIPE_EMPTY: (_values, about) =>
+    `The recipe "${about.recipe}" has no ingredients, or makes no portions.`,
+  MENU_AMOUNT_IMPOSSIBLE: (_values, about) =>
+    about.ingredient === undefined
+      ? `An amount of the recipe "${about.recipe}" is zero, negative or no number.`
+      : `${about.ingredient} in the recipe "${about.recipe}" weighs nothing or less: weigh it again.`,
+  MENU_AMOUNT_ABSURD: (values, about, say) =>
+    has(values, 'massGrams')
+      ? `${say.mass(num(values, 'massGrams'))} of ${about.ingredient} is more than a camp could ` +
+        'bake: look for a slipped decimal point.'
+      : `${people(Math.round(num(values, 'portions')))} of the recipe "${about.recipe}" is more than ` +
+        'a camp could bake: look for a slipped decimal point.',
+  MENU_NOBODY_EATS: (_values, about, say) =>
+    `Nobody is left to eat ${say.dish(about.dish ?? '')}: say how many portions, or who takes it.`,
+  MENU_SERVE_PAST: (values, about, say) =>
+    `${say.dish(about.dish ?? '')} was to be served at ` +
+    `${say.clock(num(values, 'serveAtClockMinutes'))}, and it is ` +
+    `${say.clock(num(values, 'nowClockMinutes'))} already: choose a later time.`,
+  MENU_LATEST_BEFORE_SERVE: (values, about, say) =>
+    `${say.dish(about.dish ?? '')} may be no later than ` +
+    `${say.clock(num(values, 'latestAtClockMinutes'))}, yet is served at ` +
+    `${say.clock(num(values, 'serveAtClockMinutes'))}.`,
+  MENU_PIN_UNKNOWN: (values, about, say) =>
+    `${say.dish(about.dish ?? '')} is pinned to "${values.pin}", which is not in this camp.`,
+  MENU_PIN_IMPOSSIBLE: (_values, about, say) =>
+    `A number pinned for ${say.dish(about.dish ?? '')} can not be used: change it or let go of it.`,
+  MENU_STEPS_CIRCULAR: (_values, about) =>
+    `The steps of "${about.recipe}" can not be done in any order: one waits for a step that is not ` +
+    'there, or two wait for each other, or one takes days.',
+  MENU_OVEN_TOO_SMALL: (values, about, say) =>
+    `No oven here holds ${say.mass(num(values, 'massGrams'))} of ${say.dish(about.dish ?? '')}: the ` +
+    `most that goes in is ${say.mass(num(values, 'biggestGrams'))}` +
+    (has(values, 'diameterMetres')
+      ? `; a ${values.style} oven of ${say.length(num(values, 'diameterMetres'))} would hold it.`
+      : ', and no usual oven would hold it.'),
+  MENU_NO_OVEN: (_values, about, say) =>
+    `There is no oven for ${say.dish(about.dish ?? '')}: add one, or serve something cold.`,
+  MENU_PINNED_OVEN_OVERFULL: (values, about, say) =>
+    `${say.ovenName(about.oven ?? '')} stays as you pinned it, but ` +
+    `${say.dish(about.dish ?? '')} fills it to ${say.percent(num(values, 'fillRatio'))} of what is ` +
+    'good: make less, or use a larger one.',
+  MENU_PINNED_OVEN_NOT_KEPT_FREE: (values, about, say) =>
+    `${say.ovenName(about.oven ?? '')} is kept free of ${values.allergen}, and ` +
+    `${say.dish(about.dish ?? '')} has it in: it can't be the safe oven after that.`,
+  MENU_POT_FULL: (values, about, say) =>
+    `${say.ovenName(about.oven ?? '')} is full to ${say.percent(0.75 * num(values, 'fillRatio'))} of ` +
+    'its depth; three quarters is the usual limit. Let it simmer gently.',
+  MENU_LOW_HEADROOM: (values, about, say) =>
+    `${say.dish(about.dish ?? '')} will stand only ${say.length(num(values, 'headroomMetres'))} ` +
+    'below the lid: look early, the top may darken.',
+  MENU_SPLIT: (values, about, say) =>
+    `${say.dish(about.dish ?? '')} is shared over ${num(values, 'ovens')} ovens: weigh and divide it.`,
+  MENU_IN_TURNS: (values, about, say) =>
+    `${say.dish(about.dish ?? '')} is baked in ${num(values, 'turns')} turns: the first waits for ` +
+    'the last.',
+  MENU_OVEN_TIGHT: (values, about, say) =>
+    `${say.dish(about.dish ?? '')} and ${say.dish(String(values.otherDish))} both want ` +
+    `${say.ovenName(about.oven ?? '')}, ${say.minutes(num(values, 'overlapMinutes'))} at once: one ` +
+    'more oven would free it.',
+  MENU_NOT_KEPT_FREE: (_values, about, say) =>
+    `No oven here is kept free for ${say.dish(about.dish ?? '')}: scrub and burn out ` +
+    `${say.ovenName(about.oven ?? '')}, line it, and use it for nothing else before.`,
+  MENU_RESERVE: (values, about, say) =>
+    `${people(num(values, 'portions'))} of ${say.dish(about.dish ?? '')} are added and held back for ` +
+    'latecomers (common practice).',
+  MENU_CANNOT_EAT: (values, about, say) =>
+    `${values.who} can't eat ${say.dish(about.dish ?? '')} (${values.because}) and is not counted.`,
+  MENU_NOTHING_TO_EAT: (values, _about, say) =>
+    `${values.who} can eat nothing that is served at ` +
+    `${say.clock(num(values, 'serveAtClockMinutes'))}.`,
+  MENU_CHECK_LABEL: (values, about, say) =>
+    `Read the label of ${about.ingredient} for ${say.dish(about.dish ?? '')}: it may hold ` +
+    `${values.allergen}, which ${values.who} must not have.`,
+  MENU_DIVISION_LEFT_OVER: (values, about, say) =>
+    `The pieces of ${say.dish(about.dish ?? '')} come to ${say.mass(num(values, 'piecesGrams'))}, the ` +
+    `dough to ${say.mass(num(values, 'doughGrams'))}: the pieces are weighed so that all is used.`,
+  MENU_OVEN_BETWEEN_SIZES: (values, _about, say) =>
+    `An oven of ${say.length(num(values, 'diameterMetres'))} is reckoned between its neighbours, ` +
+    `${say.length(num(values, 'depthMetres'))} deep: measure yours, your own figures win.`,
+  MENU_OVEN_SIZE_UNKNOWN: (values, _about, say) =>
+    has(values, 'diameterMetres')
+      ? `An oven of ${say.length(num(values, 'diameterMetres'))} is outside what we know: ` +
+        `${say.length(0.2032)} to ${say.length(0.4064)}.`
+      : `Say how wide the oven is: ${say.length(0.2032)} to ${say.length(0.4064)}.`,
+  MENU_STARTER_UNKNOWN: (values) => `There is no ready recipe called "${values.wanted}".`,
+};
