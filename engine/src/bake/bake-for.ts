@@ -4,6 +4,7 @@ import { minutes, ratio } from '../quantity/unit.ts';
 import type { BakePlan } from './bake-plan.ts';
 import type { BakeRequest, CookTime } from './bake-request.ts';
 import { breadTime } from './bread-time.ts';
+import { cobblerTime } from './cobbler-time.ts';
 import { doneTargetFor } from './done-target.ts';
 import { figuresOfKind, isBread, isPot } from './kinds.ts';
 import { potTime } from './pot-time.ts';
@@ -44,5 +45,6 @@ function timeOf(asked: BakeRequest): CookTime {
   }
   if (isPot(recipe)) return potTime(asked);
   if (isBread(recipe)) return breadTime(asked);
+  if (recipe.kind === 'cobbler') return cobblerTime(asked);
   return roastTime(asked);
 }

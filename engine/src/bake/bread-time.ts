@@ -1,26 +1,25 @@
 // When is a bread done? When its middle is baked and its top has colour, whichever comes last.
 
-import type { CurvePoint } from '../coals/coal-plan.ts';
 import { type Notice, notice } from '../notice/notice.ts';
-import { kelvin, toCelsius } from '../quantity/unit.ts';
+import { toCelsius } from '../quantity/unit.ts';
 import type { BakeRequest, CookTime } from './bake-request.ts';
 import { colourRateUnder } from './colour-minutes.ts';
 import {
   crumbMinutesFor,
   crumbRateAt,
+  type DoughBody,
   doughBodyOf,
   heightLengthening,
   isWithinEvidence,
+  sidesHelp,
 } from './crumb-minutes.ts';
-import { minutesUntil, type Pace } from './pace.ts';
+import { minutesUntil, paceOf } from './pace.ts';
 
-/** With most coals above, the lid's face is this much hotter than the inside: a judgement. */
-const LID_OVER_OVEN_KELVIN = 50;
 /**
  * Nobody leaves a baked bread in for colour longer than this: a judgement. It bounds what a pale
  * lid can add, and the notice says so.
  */
-const MOST_FOR_COLOUR = 1.6;
+const MOST_FOR_COLOUR = 2;
 /**
  * An 80 % band by judgement: the law reads 20 … 30 % short of biscuit recipes and up to 30 % over
  * soda bread's, so the truth is looked for from 20 % under to 30 % over.
@@ -32,8 +31,9 @@ const LONGEST_MINUTES = 360;
 /** Minutes for a dough. */
 export function breadTime(asked: BakeRequest): CookTime {
   const body = doughBodyOf(asked.load);
-  const wholeMinutes = crumbMinutesFor(body) * heightLengthening(asked.air.boiling);
-  const pace = paceOf(asked);
+  const wholeMinutes =
+    (crumbMinutesFor(body) * heightLengthening(asked.air.boiling)) / sidesOf(asked, body);
+  const pace = paceOf(asked, LONGEST_MINUTES);
   const crumb = minutesUntil(pace, (point) => crumbRateAt(point.oven) / wholeMinutes);
   const colour = minutesUntil(pace, (point) => colourRateUnder(point.lid));
   const baked = crumb ?? LONGEST_MINUTES;
@@ -48,16 +48,11 @@ export function breadTime(asked: BakeRequest): CookTime {
   return { minutes: done, least: done * BAND.least, most: done * BAND.most, notices };
 }
 
-function paceOf(asked: BakeRequest): Pace {
-  const { curve, wanted } = asked;
-  if (curve !== undefined && curve.length > 0) {
-    return { curve, from: asked.loadInMinute ?? 0, longest: LONGEST_MINUTES };
-  }
-  const steady: Pick<CurvePoint, 'oven' | 'lid'> = {
-    oven: wanted,
-    lid: kelvin(wanted + LID_OVER_OVEN_KELVIN),
-  };
-  return { steady, longest: LONGEST_MINUTES };
+/** Only a single round has sides of its own; rolls and biscuits shade each other. */
+function sidesOf({ load }: BakeRequest, body: DoughBody): number {
+  if (load.shape !== 'disc') return 1;
+  const diameterMillimetres = 2000 * Math.sqrt(load.planArea / Math.PI);
+  return sidesHelp(Math.min(1, body.risenMillimetres / diameterMillimetres));
 }
 
 const thicknessNotice = (body: { rawMillimetres: number; risenMillimetres: number }): Notice =>

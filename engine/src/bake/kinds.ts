@@ -26,16 +26,19 @@ export function figuresOfKind(kind: RecipeKind): KindFigures {
 }
 
 const POTS: readonly RecipeKind[] = ['braise', 'stew', 'beans'];
-const BREADS: readonly RecipeKind[] = [
-  'yeast-bread',
-  'quick-bread',
-  'biscuit',
-  'corn-bread',
-  'cobbler',
-];
+const BREADS: readonly RecipeKind[] = ['yeast-bread', 'quick-bread', 'biscuit', 'corn-bread'];
 
 /** Is it brought to the boil and kept there? A stew that is baked dry is still a pot of liquid. */
 export const isPot = (recipe: { readonly kind: RecipeKind; readonly method: string }) =>
   recipe.method === 'simmer' || recipe.method === 'boil' || POTS.includes(recipe.kind);
 
+/** A dough that stands by itself. */
 export const isBread = (recipe: { readonly kind: RecipeKind }) => BREADS.includes(recipe.kind);
+
+/** Something with flour that is baked: a bag of dry mix is weighed for it at home. */
+export const isBaked = (recipe: { readonly kind: RecipeKind }) =>
+  isBread(recipe) || recipe.kind === 'cobbler';
+
+/** Wet fruit that lies on the iron: a baked fruit, or the filling under a cobbler's topping. */
+export const isWetFruit = (recipe: { readonly kind: RecipeKind }) =>
+  recipe.kind === 'fruit' || recipe.kind === 'cobbler';

@@ -9,7 +9,7 @@ import type { OvenLoad } from '../menu/load.ts';
 import type { Recipe } from '../menu/recipe.ts';
 import { type Kelvin, kelvin, squareMetres, watts } from '../quantity/unit.ts';
 import { specificHeatOf, waterShareOf } from './heat-content.ts';
-import { isPot } from './kinds.ts';
+import { isPot, isWetFruit } from './kinds.ts';
 
 /** Most that a bread takes up [W/m2]: fitted together with the coal's power (oven-network-notes). */
 const BREAD_MOST_WATTS_PER_SQUARE_METRE = 1500;
@@ -20,6 +20,16 @@ const BREAD_PASSAGE = 40;
  * iron a few kelvin above the boil carries a simmer, and the coals, not the passage, set the pace.
  */
 const POT_PASSAGE = 100;
+/**
+ * Oven to wet fruit, over floor and wall that it touches [W/(m2 K)], as to a bread. Tuned on one
+ * range, camp-cobbler's 45 to 60 min.
+ */
+export const FRUIT_PASSAGE = 40;
+/**
+ * The upper end of what the coal chart's fit allows a load [W/m2]. Wet fruit takes more than that
+ * by its baking time; but coals counted for it would be twice any chart's, so the network sees this.
+ */
+const FRUIT_MOST_WATTS_PER_SQUARE_METRE = 2250;
 /** Heat of evaporation [J/g] (oven-network-notes, 2.26e6 J/kg). */
 export const STEAM_JOULES_PER_GRAM = 2260;
 
@@ -48,7 +58,7 @@ export function loadFor(asked: {
   const water = load.mass * waterShareOf(formula);
   const boil = air.boiling;
   const start = Math.min(asked.startKelvin ?? air.temperature, boil);
-  const intake = isPot(recipe) ? potIntake(load) : breadIntake(load);
+  const intake = intakeFor(load, recipe);
   return {
     planArea: squareMetres(load.planArea),
     start: [start, 0],
@@ -74,10 +84,15 @@ const breadIntake = (load: OvenLoad) => (differenceKelvin: number) =>
     BREAD_PASSAGE * load.planArea * differenceKelvin,
   );
 
-const potIntake = (load: OvenLoad) => {
-  const area = wettedAreaOf(load);
-  return (differenceKelvin: number) => POT_PASSAGE * area * differenceKelvin;
-};
+/** Watts from the difference between oven and load [K]. */
+function intakeFor(load: OvenLoad, recipe: Recipe): (differenceKelvin: number) => number {
+  if (!isPot(recipe) && !isWetFruit(recipe)) return breadIntake(load);
+  const passage = (isPot(recipe) ? POT_PASSAGE : FRUIT_PASSAGE) * wettedAreaOf(load);
+  const most = isPot(recipe)
+    ? Number.POSITIVE_INFINITY
+    : FRUIT_MOST_WATTS_PER_SQUARE_METRE * load.planArea;
+  return (differenceKelvin) => Math.min(most, passage * differenceKelvin);
+}
 
 /** Floor and wall that the food of a pot touches: a disc and its rim [m2]. */
 export function wettedAreaOf(load: OvenLoad): number {

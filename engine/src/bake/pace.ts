@@ -1,7 +1,7 @@
 // When does something that goes at a rate reach its end? Sums a rate over an oven's curve.
 
 import type { CurvePoint } from '../coals/coal-plan.ts';
-import type { Kelvin } from '../quantity/unit.ts';
+import { type Kelvin, kelvin, type Minutes } from '../quantity/unit.ts';
 
 export interface OvenNow {
   readonly oven: Kelvin;
@@ -12,6 +12,25 @@ export interface OvenNow {
 export type Pace =
   | { readonly steady: OvenNow; readonly longest: number }
   | { readonly curve: readonly CurvePoint[]; readonly from: number; readonly longest: number };
+
+/** With most coals above, the lid's face is this much hotter than the inside: a judgement. */
+const LID_OVER_OVEN_KELVIN = 50;
+
+/** The simulated oven where there is one, else an oven that stands at the wanted temperature. */
+export function paceOf(
+  asked: {
+    readonly wanted: Kelvin;
+    readonly curve?: readonly CurvePoint[];
+    readonly loadInMinute?: Minutes;
+  },
+  longest: number,
+): Pace {
+  const { curve, wanted } = asked;
+  if (curve !== undefined && curve.length > 0) {
+    return { curve, from: asked.loadInMinute ?? 0, longest };
+  }
+  return { steady: { oven: wanted, lid: kelvin(wanted + LID_OVER_OVEN_KELVIN) }, longest };
+}
 
 /**
  * Minutes after loading until the shares add up to 1; undefined if not within `longest`.

@@ -3,7 +3,9 @@
 import { notice } from '../notice/notice.ts';
 import { fromCelsius } from '../quantity/unit.ts';
 import type { BakeRequest, CookTime } from './bake-request.ts';
+import { BELOW_BOIL_KELVIN } from './done-target.ts';
 import { figuresOfKind } from './kinds.ts';
+import { minutesUntil, paceOf } from './pace.ts';
 
 /** Meat and fruit: conductivity [W/(m K)], diffusivity [m2/s]; ASHRAE-like values, from memory. */
 const CONDUCTIVITY = 0.48;
@@ -13,35 +15,41 @@ const PASSAGE = 30;
 const BAND = { least: 0.75, most: 1.4 };
 const LONGEST_MINUTES = 720;
 
-/** Minutes until the core stands at its target in an oven at the wanted temperature. */
+/** Minutes until the core stands at its target, along the oven's curve where there is one. */
 export function roastTime(asked: BakeRequest): CookTime {
-  const { load, recipe, air, wanted } = asked;
-  const core = Math.max(
-    asked.leastCore ?? 0,
-    Math.min(
-      recipe.target.core ?? fromCelsius(figuresOfKind(recipe.kind).coreCelsius ?? 63),
-      air.boiling - 3,
-    ),
-  );
-  const seconds = ballSeconds({
-    radiusMetres: pieceRadiusOf(load),
-    startKelvin: air.temperature,
-    coreKelvin: core,
-    ovenKelvin: wanted,
+  const { air } = asked;
+  const coreKelvin = coreOf(asked);
+  const found = minutesUntil(paceOf(asked, LONGEST_MINUTES), (now) => {
+    const seconds = ballSeconds({
+      radiusMetres: pieceRadiusOf(asked),
+      startKelvin: air.temperature,
+      coreKelvin,
+      ovenKelvin: now.oven,
+    });
+    return seconds === undefined ? 0 : 60 / Math.max(60, seconds);
   });
-  const found = seconds === undefined ? LONGEST_MINUTES : Math.min(seconds / 60, LONGEST_MINUTES);
+  const minutes = found ?? LONGEST_MINUTES;
   return {
-    minutes: found,
-    least: found * BAND.least,
-    most: found * BAND.most,
+    minutes,
+    least: minutes * BAND.least,
+    most: minutes * BAND.most,
     notices: [
-      notice('BAKE_ROAST_BY_PROBE', 'note', {}, { leastMinutes: found * BAND.least }),
-      ...(seconds === undefined ? [notice('BAKE_OVEN_TOO_COOL', 'stop')] : []),
+      notice('BAKE_ROAST_BY_PROBE', 'note', {}, { leastMinutes: minutes * BAND.least }),
+      ...(found === undefined ? [notice('BAKE_OVEN_TOO_COOL', 'stop')] : []),
     ],
   };
 }
 
-const pieceRadiusOf = (load: BakeRequest['load']) => load.thickness / 2;
+function coreOf({ recipe, air, leastCore }: BakeRequest): number {
+  const wanted = recipe.target.core ?? fromCelsius(figuresOfKind(recipe.kind).coreCelsius ?? 63);
+  return Math.max(leastCore ?? 0, Math.min(wanted, air.boiling - BELOW_BOIL_KELVIN));
+}
+
+/** A whole apple or pear of 150 to 180 g; a judgement. */
+const FRUIT_RADIUS_METRES = 0.034;
+
+const pieceRadiusOf = ({ load, recipe }: BakeRequest) =>
+  recipe.kind === 'fruit' ? FRUIT_RADIUS_METRES : load.thickness / 2;
 
 /**
  * Seconds until the middle of a ball is hot.

@@ -1,6 +1,6 @@
 // Dry mixes weighed at home: one bag a baked dish, the free-from bags first.
 
-import { isBread } from '../bake/kinds.ts';
+import { isBaked } from '../bake/kinds.ts';
 import type { Allergen } from '../camp/camp.ts';
 import type { FormulaLine } from '../formula/formula.ts';
 import type { FoodPart } from '../larder/food.ts';
@@ -11,7 +11,7 @@ import type { Bag } from './provisions.ts';
 
 /** Bags of all baked dishes; those kept free of something first, so that they are weighed first. */
 export function bagsFor(dishes: readonly DishToProvide[]): readonly Bag[] {
-  const bags = dishes.filter(({ recipe }) => isBread(recipe)).flatMap(bagsOf);
+  const bags = dishes.filter(({ recipe }) => isBaked(recipe)).flatMap(bagsOf);
   return [
     ...bags.filter((bag) => bag.freeFrom.length > 0),
     ...bags.filter((bag) => bag.freeFrom.length === 0),

@@ -67,9 +67,11 @@ const bagNotices = (bags: readonly Bag[]): readonly Notice[] =>
       ),
     );
 
+const WORTH_SAYING_GRAMS = 25;
+
 function shoppingNotices(shopping: readonly ShoppingLine[]): readonly Notice[] {
   return shopping.flatMap((line) => [
-    ...(line.asBought === undefined
+    ...(line.asBought === undefined || line.asBought - line.grams < WORTH_SAYING_GRAMS
       ? []
       : [
           notice(

@@ -40,6 +40,7 @@ function freshShelfOf(ingredient: Ingredient, words: string): Shelf {
   if (part === 'bean') return /\b(cooked|boiled)\b/.test(words) ? COLD : DRY;
   if (part === 'fruit') return /\b(raisins?|dried|currants?|dates)\b/.test(words) ? DRY : PRODUCE;
   if (part === 'vegetable') return /\b(paste|dried|dehydrated)\b/.test(words) ? TINS : PRODUCE;
+  if (part === 'other' && ingredient.food === undefined) return { shelf: 'other', keep: 'cool' };
   return SHELF[part];
 }
 

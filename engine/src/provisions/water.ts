@@ -1,6 +1,6 @@
 // How much water the day takes, use by use, so that a cook can strike what does not apply.
 
-import { isBread } from '../bake/kinds.ts';
+import { isBaked } from '../bake/kinds.ts';
 import type { Camp } from '../camp/camp.ts';
 import { cubicMetres } from '../quantity/unit.ts';
 import type { DishToProvide } from './dish-to-provide.ts';
@@ -24,8 +24,8 @@ export function waterNeedsFor(asked: {
 }): readonly WaterNeed[] {
   const { camp, dishes } = asked;
   const mouths = camp.mouths.reduce((sum, group) => sum + group.count, 0);
-  const baked = dishes.filter(({ recipe }) => isBread(recipe));
-  const others = dishes.filter(({ recipe }) => !isBread(recipe));
+  const baked = dishes.filter(({ recipe }) => isBaked(recipe));
+  const others = dishes.filter(({ recipe }) => !isBaked(recipe));
   const hasFire = dishes.some((dish) => dish.loads.length > 0);
   const needs: WaterNeed[] = [
     { use: 'dough', volume: inRecipes(baked), source: 'recipes' },

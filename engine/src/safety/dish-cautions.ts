@@ -10,7 +10,7 @@ import { fromFahrenheit } from '../quantity/unit.ts';
 import type { SafeCore } from './care.ts';
 import type { SafetyCode } from './codes.ts';
 import { needsFullBoil } from './full-boil.ts';
-import { freeFromOf, watchedIn } from './kept-apart.ts';
+import { freeFromOf, strictIn, watchedIn } from './kept-apart.ts';
 import { byDanger } from './order.ts';
 
 export interface CautionsAsked {
@@ -40,16 +40,17 @@ function apartCautions(asked: CautionsAsked): readonly Notice[] {
   if (!dish.freeFrom) return labels;
   const kept = freeFromOf({ dish, recipe, camp });
   const inIt = allergensIn(recipe).filter((each) => watched.includes(each));
+  const strict = strictIn(camp).filter((each) => !inIt.includes(each));
   const isOvenKept = camp.ovens.some((oven) =>
-    kept.every((each) => oven.keptFreeOf.includes(each)),
+    strict.every((each) => oven.keptFreeOf.includes(each)),
   );
-  const needsOven = recipe.method !== 'none';
+  const needsOven = recipe.method !== 'none' && strict.length > 0;
   return [
     ...labels,
     said('SAFETY_KEPT_APART', 'danger', { free: kept.join(', ') }),
     ...(inIt.length > 0 ? [said('SAFETY_NOT_FREE', 'note', { found: inIt.join(', ') })] : []),
     ...(needsOven && !isOvenKept
-      ? [said('SAFETY_NO_OVEN_KEPT_APART', 'danger', { free: kept.join(', ') })]
+      ? [said('SAFETY_NO_OVEN_KEPT_APART', 'danger', { free: strict.join(', ') })]
       : []),
   ];
 }

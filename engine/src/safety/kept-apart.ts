@@ -21,6 +21,14 @@ export function watchedIn(camp: Camp): readonly Allergen[] {
   return [...new Set(watched)].sort();
 }
 
+/** Of these, what somebody must not even meet in traces. */
+export function strictIn(camp: Camp): readonly Allergen[] {
+  const strict = camp.needs
+    .filter((need) => need.strictness === 'strict')
+    .flatMap((need) => watchedBy(need.kind));
+  return [...new Set(strict)].sort();
+}
+
 /**
  * What a dish is kept free of: asked for by a need or by its oven, not in it, and no label open.
  * Empty for a dish that is not kept apart.

@@ -3,6 +3,7 @@
 
 import table from '../../data/safety-cores.json' with { type: 'json' };
 import type { Formula, FormulaLine } from '../formula/formula.ts';
+import type { FoodPart } from '../larder/food.ts';
 import type { Recipe } from '../menu/recipe.ts';
 import { fromFahrenheit, minutes } from '../quantity/unit.ts';
 import type { SafeCore } from './care.ts';
@@ -46,13 +47,19 @@ export function classesOf(recipe: Recipe, formula: Formula): readonly FoodClass[
   }
   const isMixed = recipe.kind === 'stew' || recipe.kind === 'braise' || recipe.kind === 'beans';
   if (isMixed && [...found].some((food) => food !== 'egg-dish')) found.add('casserole');
-  if (recipe.target.isCold || formula.lines.some(isCookedBefore)) found.add('leftover');
+  if (formula.lines.some((line) => isCookedBefore(line, recipe))) found.add('leftover');
   return [...found];
 }
 
-const isCookedBefore = (line: FormulaLine) =>
-  /\b(cooked|leftover|left-over)\b/i.test(line.ingredient.name) &&
-  !/\buncooked\b/i.test(line.ingredient.name);
+/** Cooked at home, not tinned: a sealed tin is sterile, a bag of beans in a cooler is not. */
+function isCookedBefore({ ingredient }: FormulaLine, recipe: Recipe): boolean {
+  const { name, part } = ingredient;
+  if (/\b(canned|tinned|tin|jar|uncooked)\b/i.test(name)) return false;
+  if (/\b(cooked|leftover|left-over)\b/i.test(name)) return true;
+  return recipe.target.isCold && PERISHES.includes(part);
+}
+
+const PERISHES: readonly FoodPart[] = ['meat', 'poultry', 'egg', 'bean', 'grain', 'vegetable'];
 
 function classOfLine(line: FormulaLine): FoodClass | undefined {
   const { name, part, allergens } = line.ingredient;

@@ -80,6 +80,17 @@ export const bakeSources = {
     grade: 'D',
     note: 'the cap of 1500 W/m2 was fitted; 40 W/m2K was chosen so that transients stay sane',
   },
+  'heated-cylinder': {
+    title: 'Product solution of a finite cylinder: rates of slab and long cylinder add up',
+    by: 'heat transfer textbooks',
+    grade: 'D',
+    note: 'relation from memory; first roots pi/2 and 2.405 give the weight 2.34',
+  },
+  'camp-cobbler': {
+    title: 'Camp meals: cobbler in a 14-inch oven, about 4.4 kg of filling, 45 to 60 min at 350 F',
+    by: 'a hobby page, 2005',
+    grade: 'B',
+  },
   'heated-sphere': {
     title: 'One-term series of a sphere heated by convection (Heisler)',
     by: 'heat transfer textbooks',
