@@ -24,7 +24,8 @@ export interface AirProperties {
 export const airProperties = (filmKelvin: number, pressurePascals: number): AirProperties => {
   const power = filmKelvin * Math.sqrt(filmKelvin);
   const viscosity = (1.458e-6 * power) / (filmKelvin + 110.4); // ussa1976 eq. 51
-  const conductivity = (2.64638e-3 * power) / (filmKelvin + 245.4 * 10 ** (-12 / filmKelvin)); // eq. 53
+  const conductivity =
+    (2.64638e-3 * power) / (filmKelvin + 245.4 * Math.exp((-12 * Math.LN10) / filmKelvin)); // eq. 53
   const density = pressurePascals / (GAS_CONSTANT_AIR * filmKelvin);
   return {
     conductivity,
@@ -44,11 +45,15 @@ export const rayleighNumber = (
 
 /** Natural convection from an upright plate. @source churchillChu1975 (bergman eq. 9.26) */
 export const nusseltUprightPlate = (rayleigh: number, prandtl: number): number =>
-  (0.825 + (0.387 * rayleigh ** (1 / 6)) / (1 + (0.492 / prandtl) ** (9 / 16)) ** (8 / 27)) ** 2;
+  (0.825 +
+    (0.387 * Math.cbrt(Math.sqrt(rayleigh))) / (1 + (0.492 / prandtl) ** (9 / 16)) ** (8 / 27)) **
+  2;
 
 /** Natural convection from a level cylinder. @source churchillChu1975 (bergman eq. 9.34) */
 export const nusseltLevelCylinder = (rayleigh: number, prandtl: number): number =>
-  (0.6 + (0.387 * rayleigh ** (1 / 6)) / (1 + (0.559 / prandtl) ** (9 / 16)) ** (8 / 27)) ** 2;
+  (0.6 +
+    (0.387 * Math.cbrt(Math.sqrt(rayleigh))) / (1 + (0.559 / prandtl) ** (9 / 16)) ** (8 / 27)) **
+  2;
 
 /** Natural convection from a sphere. @source churchill1983 (bergman eq. 9.35) */
 export const nusseltSphere = (rayleigh: number, prandtl: number): number =>
@@ -56,7 +61,7 @@ export const nusseltSphere = (rayleigh: number, prandtl: number): number =>
 
 /** Hot plate facing up, length = area / perimeter. @source bergman eq. 9.30, 9.31 */
 export const nusseltPlateUp = (rayleigh: number): number =>
-  rayleigh < 1e7 ? 0.54 * rayleigh ** 0.25 : 0.15 * Math.cbrt(rayleigh);
+  rayleigh < 1e7 ? 0.54 * Math.sqrt(Math.sqrt(rayleigh)) : 0.15 * Math.cbrt(rayleigh);
 
 /** Hot plate facing down. @source bergman eq. 9.32 as tabled in the notes (0.27 Ra^1/4) */
 export const nusseltPlateDown = (rayleigh: number): number => 0.27 * rayleigh ** 0.25;

@@ -7,7 +7,8 @@
 import type { CoalRequest } from './coal-plan.ts';
 import { type FedRun, type FeedWish, fedRun, laid } from './feeding.ts';
 import { SHOVEL_PIECES } from './fuel.ts';
-import { firstCoals, type HeatNeed, heatNeedFor } from './need.ts';
+import { firstCoals, type HeatNeed, heatNeedFor, spilled } from './need.ts';
+import type { Room } from './room.ts';
 import { type RunSetting, startMoment } from './run.ts';
 
 export interface Counts {
@@ -28,31 +29,60 @@ export interface Counted {
   readonly floorIsFull: boolean;
 }
 
-const MOST_ROUNDS = 4;
+const MOST_ROUNDS = 3;
 /** Loaded when this near the wanted heat: a cook's eye is not finer. */
 const READY_KELVIN = 3;
 
-/** Counts that hold the wish, found by at most `MOST_ROUNDS` corrections. */
+/**
+ * Counts that hold the wish, found by at most `MOST_ROUNDS` corrections: the first set by the heat
+ * of the first half hour that counts, what is added later by the heat after that.
+ */
 export const countCoals = (request: CoalRequest, setting: RunSetting): Counted => {
   const need = heatNeedFor(request, setting);
-  let counted = tried(request, setting, { need, wished: firstCoals(request, setting, need) });
+  let attempt: Attempt = { need, wished: firstCoals(request, setting, need) };
+  let counted = tried(request, setting, attempt);
   const { above, below } = request.pins;
-  if (above !== undefined && below !== undefined) return counted;
+  const isPinned = above !== undefined && below !== undefined;
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    const miss = request.wish.wanted - counted.meanKelvin;
-    const next = withinReason(counted.wished + miss * need.perKelvin, need);
-    if (Math.abs(next - counted.wished) < 0.6 * handfulOf(request)) break;
-    counted = tried(request, setting, { need, wished: next });
+    const next = corrected(request, counted, attempt);
+    const change = Math.hypot(
+      isPinned ? 0 : next.wished - attempt.wished,
+      counted.run.additions.length > 0 ? next.need.hold - attempt.need.hold : 0,
+    );
+    if (change < CLOSE_COALS * handfulOf(request)) break;
+    attempt = isPinned ? { ...next, wished: attempt.wished } : next;
+    counted = tried(request, setting, attempt);
   }
-  return counted;
+  return { ...counted, need };
 };
 
-// The steady answer may be corrected, not overturned; a pot never gets fewer than its boil wants.
-const withinReason = (wished: number, need: HeatNeed): number => {
-  const least = need.upKelvin > 0 ? need.heatUp : 0.6 * need.hold;
-  const most = Math.max(least, 1.4 * need.hold);
+const CLOSE_COALS = 0.7;
+
+const corrected = (request: CoalRequest, counted: Counted, { need, wished }: Attempt): Attempt => {
+  const { early, late } = meansWhileIn(counted.feed, counted.run);
+  const coals = (mean: number | undefined) =>
+    mean === undefined ? 0 : (request.wish.wanted - mean) * need.perKelvin;
+  const hold = Math.min(1.25 * need.hold, Math.max(0.6 * need.hold, need.hold + coals(late)));
+  return {
+    wished: withinReason(wished + coals(early), request, counted.need),
+    need: { ...need, hold, heatUp: need.upKelvin > 0 ? need.heatUp : hold },
+  };
+};
+
+/** The steady answer may be corrected, not overturned; hot iron needs less than any air does. */
+const REASON = { least: 0.85, leastWhenHot: 0.5, most: 1.4 } as const;
+
+// A pot never gets fewer than its boil wants.
+const withinReason = (wished: number, request: CoalRequest, need: HeatNeed): number => {
+  const isHot = request.ironAtStart > request.air.temperature + HOT_IRON_KELVIN;
+  const share = isHot ? REASON.leastWhenHot : REASON.least;
+  const least = need.upKelvin > 0 ? need.heatUp : share * need.hold;
+  const most = Math.max(least, REASON.most * need.hold);
   return Math.min(most, Math.max(least, wished));
 };
+
+/** Iron this far above the air is an oven used again. */
+export const HOT_IRON_KELVIN = 10;
 
 interface Attempt {
   readonly need: HeatNeed;
@@ -67,7 +97,7 @@ const tried = (request: CoalRequest, setting: RunSetting, attempt: Attempt): Cou
   const feed = feedWish(request, setting, { ...attempt, counts: whole.counts });
   const start = startMoment({ ironKelvin: request.ironAtStart, coals: laid(whole.counts) });
   const run = fedRun(feed, start);
-  return { ...whole, ...attempt, feed, run, meanKelvin: meanWhileIn(feed, run) };
+  return { ...whole, ...attempt, feed, run, meanKelvin: meansWhileIn(feed, run).all };
 };
 
 const feedWish = (
@@ -87,6 +117,11 @@ const feedWish = (
   };
 };
 
+const spillRoom = (room: Room, fitting: (room: number) => number): Room => ({
+  ...room,
+  floorAll: fitting(room.floorAll),
+});
+
 /** Whole coals (or half shovels) above and below, pins kept, lid and floor not overfilled. */
 const wholeCounts = (request: CoalRequest, { need, wished }: Attempt) => {
   const handful = handfulOf(request);
@@ -95,7 +130,11 @@ const wholeCounts = (request: CoalRequest, { need, wished }: Attempt) => {
   const { pins } = request;
   const all = Math.max(handful, rounded(Math.min(wished, 1000)));
   const shared = rounded(all * need.shareAbove);
-  const above = pins.above ?? (pins.below === undefined ? shared : Math.max(0, all - pins.below));
+  const plain = { above: shared, below: all - shared };
+  const isPot = need.upKelvin > 0;
+  const fair = isPot ? spilled({ below: plain.below, all }, spillRoom(need.room, fitting)) : plain;
+  const above =
+    pins.above ?? (pins.below === undefined ? fair.above : Math.max(0, all - pins.below));
   const below = pins.below ?? Math.max(0, all - above);
   const lidIsFull = pins.above === undefined && above > need.room.lidAll;
   const floorIsFull = pins.below === undefined && below > need.room.floorAll;
@@ -109,16 +148,35 @@ const wholeCounts = (request: CoalRequest, { need, wished }: Attempt) => {
   };
 };
 
-/** Mean inside the oven over the time that counts; see the header. */
-export const meanWhileIn = (feed: FeedWish, run: FedRun): number => {
+const EARLY_MINUTES = 30; // about what the first set of coals decides
+
+interface Means {
+  readonly all: number;
+  readonly early: number | undefined;
+  /** Undefined for a bake that the first set decides alone. */
+  readonly late: number | undefined;
+}
+
+/** Means inside the oven over the time that counts; see the header. */
+export const meansWhileIn = (feed: FeedWish, run: FedRun): Means => {
   const from = countedFrom(feed, run);
-  const counted = run.moments.filter((moment) => moment.minute > from);
-  const sum = counted.reduce((total, moment) => total + moment.ovenKelvin, 0);
-  return counted.length > 0 ? sum / counted.length : (run.moments.at(-1)?.ovenKelvin ?? Number.NaN);
+  const mean = (after: number, until: number) => {
+    const kelvins = run.moments.slice(after + 1, until + 1).map((moment) => moment.ovenKelvin);
+    if (kelvins.length === 0) return;
+    return kelvins.reduce((sum, each) => sum + each, 0) / kelvins.length;
+  };
+  const turn = feed.need.upKelvin > 0 ? from : Math.min(run.outMinute, from + EARLY_MINUTES);
+  return {
+    all: mean(from, run.outMinute) ?? run.moments.at(-1)?.ovenKelvin ?? Number.NaN,
+    early: mean(from, turn),
+    late: run.outMinute - turn >= EVERY_LATE_MINUTES ? mean(turn, run.outMinute) : undefined,
+  };
 };
 
+const EVERY_LATE_MINUTES = 10; // a shorter rest says nothing about what is added
+
 const countedFrom = (feed: FeedWish, run: FedRun): number => {
-  const half = run.loadInMinute + feed.stayMinutes / 2;
+  const half = Math.floor(run.loadInMinute + feed.stayMinutes / 2);
   if (feed.need.upKelvin > 0) return Math.min(half, upMinute(feed, run) ?? half);
   return feed.readyKelvin > 0 ? run.loadInMinute : half;
 };

@@ -48,10 +48,15 @@ export const LOADING_SECONDS = 30;
 /** Nobody tends one oven more often, and people think in fives. */
 const EVERY_MINUTES = 5;
 const PREHEAT_MOST_MINUTES = 30;
-const FIRST_MINUTE = 10;
+const FIRST_MINUTE = 15;
+/** Between two additions; coals that burn away faster are tended every five minutes. */
+const SPACING_MINUTES = 10;
+const SHORT_BURNOUT = 30;
 const LAST_BEFORE_OUT = 10; // coals laid later warm nothing that matters
-const LOOK_AHEAD = 10;
-const FEED_AHEAD = 30;
+/** An addition is sized for this long ahead, within what one set can do. */
+const FEED_AHEAD = { least: 15, most: 30, shareOfBurnout: 0.4 } as const;
+/** From here on ash lies thick enough to be cleared first; common practice, no source. */
+const ASHY_MINUTE = 30;
 /** Add when the coals ahead fall below this share of the need; tuned, see the header. */
 const SAG = 0.85;
 
@@ -67,7 +72,7 @@ export const fedRun = (wish: FeedWish, start: OvenMoment): FedRun => {
       moment = withLoadIn(moment, wish.setting.load);
     }
     const outMinute = Math.min(loadInMinute, PREHEAT_MOST_MINUTES) + wish.stayMinutes;
-    const addition = additionAt(wish, moment, outMinute);
+    const addition = additionAt(wish, moment, { outMinute, last: additions.at(-1)?.minute ?? 0 });
     if (addition) additions.push(addition);
     if (addition) moment = withCoals(moment, laid(addition));
     moments.push(moment);
@@ -101,25 +106,39 @@ export const aheadIn = (
     .reduce((sum, group) => sum + group.count * meanStrength(group.burnt, group.burnt + burns), 0);
 };
 
+interface Tending {
+  readonly outMinute: number;
+  /** Minute of the last addition, 0 = coals on. */
+  readonly last: number;
+}
+
 const additionAt = (
   wish: FeedWish,
   moment: OvenMoment,
-  outMinute: number,
+  { outMinute, last }: Tending,
 ): Addition | undefined => {
   const { minute } = moment;
   const left = outMinute - minute;
-  if (minute < FIRST_MINUTE || minute % EVERY_MINUTES !== 0 || left < LAST_BEFORE_OUT) return;
+  if (!isTended(wish, moment, last) || left < LAST_BEFORE_OUT) return;
   const need = needAt(wish, moment);
-  const burnout = wish.setting.burnoutMinutes;
-  const soon = { minutes: LOOK_AHEAD, burnoutMinutes: burnout };
+  const burnoutMinutes = wish.setting.burnoutMinutes;
+  const soon = { minutes: spacing(wish), burnoutMinutes };
   const standing = aheadIn(moment.coals, 'above', soon) + aheadIn(moment.coals, 'below', soon);
   if (standing >= SAG * need) return;
-  const span = { minutes: Math.min(FEED_AHEAD, left, burnout / 3), burnoutMinutes: burnout };
+  const { least, most, shareOfBurnout } = FEED_AHEAD;
+  const ahead = Math.min(most, Math.max(least, shareOfBurnout * burnoutMinutes));
+  const span = { minutes: Math.min(ahead, left), burnoutMinutes };
   const above = addTo(wish, moment, { place: 'above', want: need * wish.shareAbove, span });
   const below = addTo(wish, moment, { place: 'below', want: need * (1 - wish.shareAbove), span });
   if (above + below === 0) return;
-  return { minute: minutes(minute), above, below, clearAsh: minute >= 30 };
+  return { minute: minutes(minute), above, below, clearAsh: minute >= ASHY_MINUTE };
 };
+
+const spacing = (wish: FeedWish): number =>
+  wish.setting.burnoutMinutes < SHORT_BURNOUT ? EVERY_MINUTES : SPACING_MINUTES;
+
+const isTended = (wish: FeedWish, { minute }: OvenMoment, last: number): boolean =>
+  minute >= FIRST_MINUTE && minute % EVERY_MINUTES === 0 && minute - last >= spacing(wish);
 
 const needAt = (wish: FeedWish, moment: OvenMoment): number => {
   const { need } = wish;

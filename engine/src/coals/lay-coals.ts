@@ -1,13 +1,23 @@
 // The coals of one dish in one oven: how many, where, when to add and turn, and what to expect.
 // Sources: see count.ts, feeding.ts, charts.ts. The cook's pins are simulated, never rewritten.
 
-import { type Notice, notice, type OrRefusal, refusal } from '../notice/notice.ts';
+import { type OrRefusal, refusal } from '../notice/notice.ts';
 import { grams, type Kelvin, kelvin, minutes, ratio } from '../quantity/unit.ts';
 import { bandFactors } from './band.ts';
-import type { CoalPlan, CoalRequest, CurvePoint, EnergyBalance } from './coal-plan.ts';
+import { checksFor } from './checks.ts';
+import type {
+  Addition,
+  CoalPlan,
+  CoalRequest,
+  CurvePoint,
+  EnergyBalance,
+  Move,
+} from './coal-plan.ts';
 import { type Counted, countCoals } from './count.ts';
-import { fuelPiece } from './fuel.ts';
+import { fuelPiece, shovelsFor } from './fuel.ts';
+import { finishAbove, type MoveWish, movesAt } from './moves.ts';
 import { setAbove, setBelow } from './placement.ts';
+import { planNotices } from './plan-notices.ts';
 import { coalTrouble, siteNotices } from './range.ts';
 import { reckoningFor } from './reckoning.ts';
 import { replayed } from './replay.ts';
@@ -45,7 +55,9 @@ const isFull = (counted: Counted) => counted.lidIsFull || counted.floorIsFull;
 
 const reachTrouble = (request: CoalRequest, counted: Counted) => {
   const short = request.wish.wanted - counted.meanKelvin;
-  if (!isFull(counted) || short <= OUT_OF_REACH_KELVIN) return;
+  // A pot that is slow to boil wants time, not a refusal: COALS_BOIL_LATE says so.
+  const isPot = counted.need.upKelvin > 0;
+  if (isPot || !isFull(counted) || short <= OUT_OF_REACH_KELVIN) return;
   return refusal(
     'COALS_HEAT_OUT_OF_REACH',
     [`ovens.${request.oven.id}`, `loads.${request.loadId}`],
@@ -63,6 +75,7 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
   const { run, counts } = counted;
   const { loadInMinute, outMinute, additions } = run;
   const stay = { loadInMinute, outMinute };
+  const edges = edgesOf(request, setting, counted);
   const isWood = request.fuel.kind === 'wood-coals';
   const turns = isBaked(request.wish.method)
     ? turnsFor(loadInMinute, outMinute - loadInMinute)
@@ -87,32 +100,62 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
     loadInMinute: minutes(loadInMinute),
     outMinute: minutes(outMinute),
     wanted: wantedRange(request),
-    curve: curveOf(request, setting, counted),
+    curve: curveOf(request, counted, edges),
     turns,
-    additions,
-    checks: [],
-    moves: [],
+    additions: isWood ? additions.map(inShovels) : additions,
+    checks: checksFor({ request, setting, counted, ...edges }),
+    moves: generalMoves({ request, setting, counted }),
     unevenness: unevennessFor({ setting, request, piecesAbove: counts.above, turns, stay }),
     fuelMass: grams(coalsInAll * fuelPiece(request.fuel).pieceGrams),
     coalsInAll,
     energy: energyOf(request, setting, run.moments.at(-1)),
-    notices: [...siteNotices(request), ...countNotices(request, counted)],
+    notices: [...siteNotices(request), ...planNotices(request, counted)],
   };
 };
+
+const inShovels = (addition: Addition): Addition => ({
+  ...addition,
+  shovelsAbove: shovelsFor(addition.above),
+  shovelsBelow: shovelsFor(addition.below),
+});
+
+/** Moves in the middle of the time in the oven; for a bake also the finish from above. */
+const generalMoves = (wish: Omit<MoveWish, 'minute'>): readonly Move[] => {
+  const { loadInMinute, outMinute } = wish.counted.run;
+  const minute = Math.round((loadInMinute + outMinute) / 2);
+  const { ifHot, ifCool } = movesAt({ ...wish, minute });
+  const finish =
+    wish.request.wish.method === 'bake'
+      ? finishAbove({ ...wish, minute: Math.max(loadInMinute, outMinute - FINISH_MINUTES) })
+      : undefined;
+  return [...ifHot, ...ifCool, ...(finish ? [finish] : [])];
+};
+
+const FINISH_MINUTES = 8; // finishFromAbove: about eight minutes before the end
 
 const wantedRange = ({ wish }: CoalRequest) => ({
   low: kelvin(wish.wanted - WANTED_HALF_RANGE),
   high: kelvin(wish.wanted + WANTED_HALF_RANGE),
 });
 
+interface Edges {
+  readonly low: readonly OvenMoment[];
+  readonly high: readonly OvenMoment[];
+}
+
+const edgesOf = (request: CoalRequest, setting: RunSetting, counted: Counted): Edges => {
+  const factors = bandFactors(request);
+  return {
+    low: replayed(request, scaledSite(setting, factors.low), counted),
+    high: replayed(request, scaledSite(setting, factors.high), counted),
+  };
+};
+
 const curveOf = (
   request: CoalRequest,
-  setting: RunSetting,
   counted: Counted,
+  { low, high }: Edges,
 ): readonly CurvePoint[] => {
-  const factors = bandFactors(request);
-  const low = replayed(request, scaledSite(setting, factors.low), counted);
-  const high = replayed(request, scaledSite(setting, factors.high), counted);
   return counted.run.moments.map((moment, index) => ({
     minute: minutes(moment.minute),
     oven: kelvin(moment.ovenKelvin),
@@ -147,21 +190,4 @@ const energyOf = (
     lossJoules: last.lossJoules,
     errorRatio: ratio(last.givenJoules > 0 ? error / last.givenJoules : 0),
   };
-};
-
-const countNotices = (request: CoalRequest, counted: Counted): readonly Notice[] => {
-  const { wish, oven, pins } = request;
-  const about = { oven: oven.id };
-  const values = {
-    above: counted.counts.above,
-    below: counted.counts.below,
-    meanKelvin: counted.meanKelvin,
-    wantedKelvin: wish.wanted,
-  };
-  const notices: Notice[] = [];
-  if (pins.above !== undefined || pins.below !== undefined)
-    notices.push(notice('COALS_PINNED_GIVES', 'note', about, values));
-  if (counted.lidIsFull) notices.push(notice('COALS_LID_FULL', 'doubt', about, values));
-  if (counted.floorIsFull) notices.push(notice('COALS_FLOOR_FULL', 'doubt', about, values));
-  return notices;
 };

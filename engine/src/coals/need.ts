@@ -103,10 +103,7 @@ const MOST_TRIES = 6;
 
 // Few coals first, then a quarter more each time: a person would not tell finer.
 const coalsToBringUp = (wish: BringUp): number => {
-  const most = Math.min(
-    wish.shareAbove > 0 ? wish.room.lidAll / wish.shareAbove : Number.POSITIVE_INFINITY,
-    wish.shareAbove < 1 ? wish.room.floorAll / (1 - wish.shareAbove) : Number.POSITIVE_INFINITY,
-  );
+  const most = wish.room.lidAll + wish.room.floorAll;
   const deadline = Math.round(
     Math.min(UP_MOST_MINUTES, Math.max(UP_LEAST_MINUTES, wish.request.wish.minutes * UP_SHARE)),
   );
@@ -118,13 +115,19 @@ const coalsToBringUp = (wish: BringUp): number => {
   return coals;
 };
 
+/** What does not fit under the floor of a slow pot goes on its lid. */
+export const spilled = (
+  wish: { readonly below: number; readonly all: number },
+  room: Room,
+): { readonly above: number; readonly below: number } => {
+  const below = Math.min(wish.below, room.floorAll);
+  return { above: wish.all - below, below };
+};
+
 const isUpBy = (wish: BringUp, coals: number, deadline: number): boolean => {
   const { request, setting } = wish;
-  const above = coals * wish.shareAbove;
-  const start = startMoment({
-    ironKelvin: request.ironAtStart,
-    coals: laid({ above, below: coals - above }),
-  });
+  const counts = spilled({ below: coals * (1 - wish.shareAbove), all: coals }, wish.room);
+  const start = startMoment({ ironKelvin: request.ironAtStart, coals: laid(counts) });
   let moment = withLoadIn(start, setting.load);
   while (moment.minute < deadline) {
     moment = minuteLater(setting, moment);

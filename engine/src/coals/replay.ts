@@ -27,6 +27,8 @@ export interface ReplayEnd {
   readonly untilMinute: number;
   /** True where `from` already holds what was done at its own minute. */
   readonly isDone?: boolean;
+  /** The lid is lifted for this long in the first minute. */
+  readonly openSeconds?: number;
 }
 
 /** Moments from one moment on; what the plan does at each later minute is done. */
@@ -44,7 +46,10 @@ export const replayedFrom = (
     moments.push(moment);
     if (moment.minute >= end.untilMinute) return moments;
     const isLoading = moment.minute === counted.run.loadInMinute;
-    moment = minuteLater(setting, moment, { openSeconds: isLoading ? LOADING_SECONDS : 0 });
+    const look = moment.minute === from.minute ? (end.openSeconds ?? 0) : 0;
+    moment = minuteLater(setting, moment, {
+      openSeconds: look + (isLoading ? LOADING_SECONDS : 0),
+    });
     isDone = false;
   }
 };

@@ -48,20 +48,24 @@ export interface Stepped extends StepState {
   readonly loadJoules: number;
 }
 
+/** A load whose intake changes less than this in a step is not worth a second pass [W]. */
+const STEADY_INTAKE_WATTS = 0.3;
+
 /** The oven after `seconds`. */
 export const stepOven = (setting: StepSetting, state: StepState, step: StepCase): Stepped => {
   const first = loadWatts(setting, state, step.openWatts);
   const guess = ironAfterStep(setting, state.iron, step, first + step.openWatts);
   const guessLoad = loadAfter(setting, state.load, first * step.seconds);
   const last = loadWatts(setting, { iron: guess.iron, load: guessLoad }, step.openWatts);
-  const mean = (first + last) / 2;
-  const ended = ironAfterStep(setting, state.iron, step, mean + step.openWatts);
+  const isSteady = Math.abs(last - first) < STEADY_INTAKE_WATTS;
+  const taken = isSteady ? first : (first + last) / 2;
+  const ended = isSteady ? guess : ironAfterStep(setting, state.iron, step, taken + step.openWatts);
   return {
     iron: ended.iron,
-    load: loadAfter(setting, state.load, mean * step.seconds),
+    load: isSteady ? guessLoad : loadAfter(setting, state.load, taken * step.seconds),
     givenJoules: ended.givenJoules,
     lossJoules: ended.lossJoules + step.openWatts * step.seconds,
-    loadJoules: mean * step.seconds,
+    loadJoules: taken * step.seconds,
   };
 };
 

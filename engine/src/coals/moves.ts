@@ -1,0 +1,145 @@
+// What can a cook do about the heat, and what does each move bring? Each is run, not guessed.
+// Source: replay.ts. Weak spot: knocking ash off is left out, nobody says how much it brings.
+
+import { windAtOven } from '../camp/air.ts';
+import { kelvinDifference, metresPerSecond, minutes } from '../quantity/unit.ts';
+import type { CoalRequest, Move } from './coal-plan.ts';
+import type { Counted } from './count.ts';
+import { laid } from './feeding.ts';
+import { shovelsFor } from './fuel.ts';
+import { replayedFrom } from './replay.ts';
+import type { CoalGroup, OvenMoment, RunSetting } from './run.ts';
+import { withCoals } from './run.ts';
+import { siteFor } from './site.ts';
+import { isBaked } from './split.ts';
+
+export interface MoveWish {
+  readonly request: CoalRequest;
+  readonly setting: RunSetting;
+  readonly counted: Counted;
+  readonly minute: number;
+}
+
+export interface MoveChoice {
+  readonly ifHot: readonly Move[];
+  readonly ifCool: readonly Move[];
+}
+
+/** Long enough for most of a move to be felt, short enough that the coals are still there. */
+const WATCH_MINUTES = 20;
+const FELT_SHARE = 0.8;
+const LEAST_WIND_TO_SCREEN = 0.3; // m/s at the oven; below it a screen does nothing a cook can see
+
+/** Moves at one minute of the plan, each with its simulated effect. */
+export const movesAt = (wish: MoveWish): MoveChoice => {
+  const from = wish.counted.run.moments[wish.minute];
+  if (!from) return { ifHot: [], ifCool: [] };
+  const usual = watched(wish, wish.setting, from);
+  const priced = (plain: PlainMove) => moveWith(wish, plain, { from, usual });
+  return {
+    ifHot: takes(wish, from).map(priced),
+    ifCool: [...adds(wish), ...screens(wish)].map(priced),
+  };
+};
+
+interface PlainMove {
+  readonly do: Move['do'];
+  readonly coals: number;
+}
+
+const handful = ({ request, counted }: MoveWish): number => {
+  const all = counted.counts.above + counted.counts.below;
+  return Math.max(counted.feed.handful, request.fuel.kind === 'briquettes' ? atLeastTwo(all) : 1);
+};
+
+const atLeastTwo = (all: number) => Math.max(2, Math.round(all / 10));
+
+const takes = (wish: MoveWish, from: OvenMoment): readonly PlainMove[] => {
+  const live = (place: CoalGroup['place']) =>
+    from.coals
+      .filter((group) => group.place === place && group.burnt < 1)
+      .reduce((sum, group) => sum + group.count, 0);
+  const coals = handful(wish);
+  const moves: PlainMove[] = [
+    { do: 'take-above', coals: Math.min(coals, Math.floor(live('above'))) },
+    { do: 'take-below', coals: Math.min(coals, Math.floor(live('below'))) },
+  ];
+  return moves.filter((move) => move.coals > 0);
+};
+
+const adds = (wish: MoveWish): readonly PlainMove[] => {
+  const coals = handful(wish);
+  const below: PlainMove = { do: 'add-below', coals };
+  const above: PlainMove = { do: 'add-above', coals };
+  return isBaked(wish.request.wish.method) ? [above, below] : [below];
+};
+
+const screens = ({ request }: MoveWish): readonly PlainMove[] =>
+  !request.screened && request.air.wind >= LEAST_WIND_TO_SCREEN
+    ? [{ do: 'screen-wind', coals: 0 }]
+    : [];
+
+/** Move all coals from below to the lid: the bread's last minutes. */
+export const finishAbove = (wish: MoveWish): Move | undefined => {
+  const from = wish.counted.run.moments[wish.minute];
+  if (!from || wish.counted.counts.below === 0) return;
+  const usual = watched(wish, wish.setting, from);
+  const coals = wish.counted.counts.below;
+  return moveWith(wish, { do: 'below-to-above', coals }, { from, usual });
+};
+
+const watched = (wish: MoveWish, setting: RunSetting, from: OvenMoment) =>
+  replayedFrom(setting, wish.counted, from, {
+    untilMinute: wish.minute + WATCH_MINUTES,
+    isDone: true,
+  });
+
+const moveWith = (
+  wish: MoveWish,
+  plain: PlainMove,
+  run: { readonly from: OvenMoment; readonly usual: readonly OvenMoment[] },
+): Move => {
+  const changed = watched(wish, settingAfter(wish, plain), momentAfter(run.from, plain));
+  const changes = changed.map((moment, index) => {
+    return moment.ovenKelvin - (run.usual[index]?.ovenKelvin ?? moment.ovenKelvin);
+  });
+  const largest = changes.reduce((far, each) => (Math.abs(each) > Math.abs(far) ? each : far), 0);
+  const felt = changes.findIndex((each) => Math.abs(each) >= FELT_SHARE * Math.abs(largest));
+  return {
+    ...plain,
+    ...(wish.request.fuel.kind === 'wood-coals' ? { shovels: shovelsFor(plain.coals) } : {}),
+    effect: kelvinDifference(largest),
+    after: minutes(Math.max(1, felt)),
+  };
+};
+
+const settingAfter = ({ request, setting }: MoveWish, plain: PlainMove): RunSetting => {
+  if (plain.do !== 'screen-wind') return setting;
+  const one = metresPerSecond(1);
+  const shelter = windAtOven(one, true) / windAtOven(one, false);
+  const wind = metresPerSecond(request.air.wind * shelter);
+  return siteFor({ ...request, air: { ...request.air, wind } });
+};
+
+const momentAfter = (from: OvenMoment, plain: PlainMove): OvenMoment => {
+  const { coals } = plain;
+  if (plain.do === 'add-above') return withCoals(from, laid({ above: coals, below: 0 }));
+  if (plain.do === 'add-below') return withCoals(from, laid({ above: 0, below: coals }));
+  if (plain.do === 'take-above') return taken(from, 'above', coals);
+  if (plain.do === 'take-below') return taken(from, 'below', coals);
+  if (plain.do !== 'below-to-above') return from;
+  return { ...from, coals: from.coals.map((group) => ({ ...group, place: 'above' as const })) };
+};
+
+/** A cook takes coals as they lie, old and young alike. */
+const taken = (from: OvenMoment, place: CoalGroup['place'], coals: number): OvenMoment => {
+  const there = from.coals.filter((group) => group.place === place);
+  const all = there.reduce((sum, group) => sum + group.count, 0);
+  const left = all > 0 ? Math.max(0, 1 - coals / all) : 0;
+  return {
+    ...from,
+    coals: from.coals.map((group) =>
+      group.place === place ? { ...group, count: group.count * left } : group,
+    ),
+  };
+};

@@ -1,0 +1,74 @@
+// What has to be said beside the counts of one plan.
+
+import { type Notice, type NoticeValues, notice } from '../notice/notice.ts';
+import type { CoalRequest } from './coal-plan.ts';
+import { type Counted, upMinute } from './count.ts';
+
+/** The heat may leave the wanted step by as much again before it is worth a word. */
+const WANDERS_KELVIN = 28; // two steps of the charts
+const WANDERS_MINUTES = 10;
+const SETTLING_MINUTES = 10; // after loading every oven dips
+const SHORT_OF_READY_KELVIN = 14;
+
+export const planNotices = (request: CoalRequest, counted: Counted): readonly Notice[] => [
+  ...countNotices(request, counted),
+  ...heatNotices(request, counted),
+];
+
+const countNotices = (request: CoalRequest, counted: Counted): readonly Notice[] => {
+  const { pins } = request;
+  const { counts, need } = counted;
+  const about = { oven: request.oven.id };
+  const values: NoticeValues = {
+    above: counts.above,
+    below: counts.below,
+    fuel: request.fuel.kind,
+    meanKelvin: counted.meanKelvin,
+    wantedKelvin: request.wish.wanted,
+  };
+  const notices: Notice[] = [];
+  if (pins.above !== undefined || pins.below !== undefined)
+    notices.push(notice('COALS_PINNED_GIVES', 'note', about, values));
+  if ((pins.above ?? 0) > need.room.lidAll || (pins.below ?? 0) > need.room.floorAll)
+    notices.push(notice('COALS_PIN_OVERFILLS', 'doubt', about, values));
+  if (counted.lidIsFull) notices.push(notice('COALS_LID_FULL', 'doubt', about, values));
+  if (counted.floorIsFull) notices.push(notice('COALS_FLOOR_FULL', 'doubt', about, values));
+  return notices;
+};
+
+const heatNotices = (request: CoalRequest, counted: Counted): readonly Notice[] => {
+  const { feed, run } = counted;
+  const about = { oven: request.oven.id };
+  const notices: Notice[] = [];
+  const before = run.moments[run.loadInMinute - 1];
+  if (
+    request.wish.preheat &&
+    before &&
+    before.ovenKelvin < feed.readyKelvin - SHORT_OF_READY_KELVIN
+  )
+    notices.push(
+      notice('COALS_PREHEAT_SHORT', 'doubt', about, {
+        ovenKelvin: before.ovenKelvin,
+        minute: run.loadInMinute,
+      }),
+    );
+  if (feed.need.upKelvin > 0 && upMinute(feed, run) === undefined)
+    notices.push(notice('COALS_BOIL_LATE', 'doubt', about, { minute: run.outMinute }));
+  const astray = farthestAstray(request, counted);
+  if (astray) notices.push(notice('COALS_HEAT_WANDERS', 'doubt', about, astray));
+  return notices;
+};
+
+// Only baking ovens: a pot's heat is held by its water.
+const farthestAstray = (request: CoalRequest, counted: Counted): NoticeValues | undefined => {
+  const { feed, run } = counted;
+  if (feed.readyKelvin === 0) return;
+  const from = run.loadInMinute + SETTLING_MINUTES;
+  const astray = run.moments
+    .filter((moment) => moment.minute >= from)
+    .map((moment) => ({ moment, off: Math.abs(moment.ovenKelvin - request.wish.wanted) }))
+    .filter(({ off }) => off > WANDERS_KELVIN);
+  if (astray.length <= WANDERS_MINUTES) return;
+  const far = astray.reduce((one, other) => (other.off > one.off ? other : one));
+  return { farthestKelvin: far.moment.ovenKelvin, minute: far.moment.minute };
+};
