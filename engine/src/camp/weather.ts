@@ -1,6 +1,6 @@
 // What is the air like at one minute of the camp's clock?
 // Weather is given by the hour; between hours it is taken along a straight line, the direction of
-// the wind along the shorter arc. Weakness: outside the given hours the nearest hour stands.
+// the wind along the shorter arc (plain geometry, no source). Weakness: outside the given hours the nearest hour stands.
 
 import {
   type ClockMinutes,
