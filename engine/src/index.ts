@@ -7,6 +7,7 @@ import { formulaCodes } from './formula/index.ts';
 import { menuCodes } from './menu/index.ts';
 import { provisionsCodes } from './provisions/index.ts';
 import { safetyCodes } from './safety/index.ts';
+import { timetableCodes } from './timetable/index.ts';
 
 export * from './bake/index.ts';
 // The stages, left to right
@@ -18,12 +19,22 @@ export * from './larder/index.ts';
 export type * from './meal.ts';
 export * from './menu/index.ts';
 export * from './notice/notice.ts';
+export {
+  type PlanOptions,
+  type PlanOptions,
+  planMeal,
+  planMeal,
+  type Stage,
+  type Stage,
+  timetableRequestOf,
+} from './plan.ts';
 export * from './provisions/index.ts';
 // How it is said and drawn
 export * from './publish/index.ts';
 // Which number is this, and how trouble is told
 export * from './quantity/index.ts';
 export * from './safety/index.ts';
+export * from './timetable/index.ts';
 
 /** Every code that the engine can say, by stage. */
 export const codeLists = {
@@ -33,5 +44,6 @@ export const codeLists = {
   coals: coalsCodes,
   bake: bakeCodes,
   safety: safetyCodes,
+  timetable: timetableCodes,
   provisions: provisionsCodes,
 };

@@ -20,7 +20,7 @@ import { provisionsFor } from './provisions/index.ts';
 import type { ClockMinutes, Kelvin, Minutes } from './quantity/unit.ts';
 import { clockMinutes, minutes } from './quantity/unit.ts';
 import { campSafety, dishSafety } from './safety/index.ts';
-import type { DishWork } from './timetable/day-sheet.ts';
+import type { DishWork, TimetableRequest } from './timetable/day-sheet.ts';
 import { planTimetable } from './timetable/index.ts';
 
 export type Stage =
@@ -74,7 +74,7 @@ export function planMeal(camp: Camp, menu: Menu, options: PlanOptions = {}): Mea
   });
   const dishes = outcomes.filter((outcome): outcome is DishPlan => !isRefusal(outcome));
   stage('timetable');
-  const daySheet = timetableOf(camp, dishes, options.now);
+  const daySheet = planTimetable(timetableRequestOf({ camp, dishes }, options.now));
   stage('provisions');
   return {
     camp,
@@ -262,17 +262,22 @@ function rememberOven(
   if (last) ovens.set(used.oven, { outAt: used.dish.serveAt, iron: last.wall });
 }
 
-function timetableOf(camp: Camp, dishes: readonly DishPlan[], now: ClockMinutes | undefined) {
-  const served = dishes.map((plan) => plan.dish.serveAt);
+/** What the timetable was asked; the checker takes it beside the sheet. */
+export function timetableRequestOf(
+  plan: Pick<MealPlan, 'camp' | 'dishes'>,
+  now?: ClockMinutes,
+): TimetableRequest {
+  const { camp, dishes } = plan;
+  const served = dishes.map((each) => each.dish.serveAt);
   const around = served.length > 0 ? Math.min(...served) : 0;
   const air = airAt(camp, clockMinutes(around - LEAD_BEFORE_SERVING), { screened: false });
-  return planTimetable({
+  return {
     camp,
     dishes: dishes.map(dishWork),
     ashOver: ashOverMinutes({ elevation: camp.place.elevation, wind: air.wind }),
     coalLife: coalLifeMinutes({ fuel: camp.fuel, wind: air.wind }),
     ...(now === undefined ? {} : { notBefore: now }),
-  });
+  };
 }
 
 function dishWork(plan: DishPlan): DishWork {
