@@ -22,6 +22,8 @@ export interface Decoded {
   readonly plan: Plan;
   /** Groups that came out late or had to be forced: worth placing sooner. */
   readonly squeaky: readonly number[];
+  /** Placings of one group that it took; at best one a group. */
+  readonly attempts: number;
 }
 
 /** A plan for this order; always one, with what is late or broken declared. */
@@ -39,13 +41,13 @@ export function decode(
   for (const group of wish.order) {
     if (problem.groups[group]!.towards === 'early') placeSoon(draft, group);
   }
-  return { plan: planFrom(draft), squeaky };
+  return { plan: planFrom(draft), squeaky, attempts: draft.attempts };
 }
 
 /** Minutes late that are tried in turn; the gap before the first that fits is then searched. */
 const LATENESS_TRIED = [0, 1, 2, 3, 5, 7, 10, 15, 20, 30, 45, 60, 90, 120, 180, 240, 360, 600];
 
-/** False if it came out late, was forced or was left. */
+/** False if it came out late or was forced. */
 function placeInTime(draft: Draft, group: number, offset: number): boolean {
   const least = leastLateness(draft, group);
   const before = draft.batches;
@@ -59,8 +61,11 @@ function placeInTime(draft: Draft, group: number, offset: number): boolean {
     }
     failed = late;
   }
-  if (isLeftRatherThanLate) draft.left.push(group);
-  else forceGroup(draft, group, least);
+  if (isLeftRatherThanLate) {
+    draft.left.push(group);
+    return true;
+  }
+  forceGroup(draft, group, least);
   return false;
 }
 

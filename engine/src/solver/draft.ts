@@ -16,6 +16,8 @@ export interface Draft {
   readonly left: number[];
   readonly broken: Broken[];
   batches: readonly Batch[];
+  /** Placings of one group tried so far: what work is counted in. */
+  attempts: number;
 }
 
 export function newDraft(problem: Problem, nets: readonly GroupNet[]): Draft {
@@ -30,6 +32,7 @@ export function newDraft(problem: Problem, nets: readonly GroupNet[]): Draft {
     left: [],
     broken: [],
     batches: [],
+    attempts: 0,
   };
 }
 

@@ -28,12 +28,20 @@ const SHORT_PULL = 3;
 
 /** True when the group stands, stores supplied; false leaves the draft as it was. */
 export function placeGroup(draft: Draft, group: number, wish: PlaceWish): boolean {
+  return tryPlacing(draft, group, wish, 'latest') || tryPlacing(draft, group, wish, 'tightest');
+}
+
+/** 'latest' works back from the end; 'tightest' gives what has least room the first choice. */
+type Order = 'latest' | 'tightest';
+
+function tryPlacing(draft: Draft, group: number, wish: PlaceWish, by: Order): boolean {
   const net = draft.nets[group]!;
   const caps = new Float64Array(net.members.length).fill(Number.POSITIVE_INFINITY);
   for (let pulls = 0; pulls <= PULLS_MOST; pulls += 1) {
     const bounds = groupBounds(draft.problem, net, draft.starts, { late: wish.late, caps });
     if (!isOpen(bounds)) return false;
-    const attempt = attemptGroup(draft, net, bounds, wish.offset);
+    draft.attempts += 1;
+    const attempt = attemptGroup(draft, net, bounds, { ...wish, by });
     const outcome = attempt === 'placed' ? resupply(draft, net) : attempt;
     if (outcome === 'placed') return true;
     const pulled = outcome === 'stuck' ? undefined : draft.starts[net.members[outcome.local]!];
@@ -44,12 +52,21 @@ export function placeGroup(draft: Draft, group: number, wish: PlaceWish): boolea
   return false;
 }
 
-function attemptGroup(draft: Draft, net: GroupNet, bounds: Bounds, offset: number): Attempt {
+function attemptGroup(
+  draft: Draft,
+  net: GroupNet,
+  bounds: Bounds,
+  wish: PlaceWish & { readonly by: Order },
+): Attempt {
   const floors = Float64Array.from(bounds.soonest);
-  holdBack(draft, net, bounds, offset);
+  const room = net.members.map((_, local) => bounds.latest[local]! - bounds.soonest[local]!);
+  holdBack(draft, net, bounds, wish.offset);
   const order = net.members
     .map((_, local) => local)
-    .sort((a, b) => bounds.latest[b]! - bounds.latest[a]! || b - a);
+    .sort((a, b) => {
+      const tighter = wish.by === 'tightest' ? room[a]! - room[b]! : 0;
+      return tighter || bounds.latest[b]! - bounds.latest[a]! || b - a;
+    });
   for (const local of order) {
     const outcome = attemptTask(draft, net, { bounds, local, floor: floors[local]! });
     if (outcome !== 'placed') return outcome;
@@ -75,6 +92,10 @@ function attemptTask(
   const index = net.members[local]!;
   const task = draft.problem.tasks[index]!;
   const crew = seatsOf(draft, index, task);
+  const aimed = aimOf(net, bounds, task, local);
+  if (aimed !== undefined && fitsAt(draft, net, { index, crew, start: aimed })) {
+    return standOrPull(draft, net, at, aimed);
+  }
   let ceiling = bounds.latest[local]!;
   while (ceiling >= floor) {
     const start = draft.board.latestFit(task, crew, { floor, ceiling });
@@ -85,6 +106,25 @@ function attemptTask(
     ceiling = Math.min(blocked.ceiling, start - 1);
   }
   return 'stuck';
+}
+
+/** Where it is liked best, counted from the latest that the other task can still be. */
+function aimOf(net: GroupNet, bounds: Bounds, task: Task, local: number): number | undefined {
+  const from = task.aim === undefined ? undefined : net.localOf.get(task.aim.from);
+  if (task.aim === undefined || from === undefined) return undefined;
+  const start = bounds.latest[from]! + task.aim.minutes;
+  return bounds.soonest[local]! <= start && start <= bounds.latest[local]! ? start : undefined;
+}
+
+function fitsAt(
+  draft: Draft,
+  net: GroupNet,
+  at: { readonly index: number; readonly crew: readonly Seat[]; readonly start: number },
+): boolean {
+  const { index, crew, start } = at;
+  const bounds = { floor: start, ceiling: start };
+  const isFree = draft.board.latestFit(draft.problem.tasks[index]!, crew, bounds) === start;
+  return isFree && firstBlocked(draft, net, index, start) === undefined;
 }
 
 /** The task stands if it is late enough for what is placed; else what binds it is pulled. */
@@ -133,10 +173,11 @@ export function markHold(draft: Draft, hold: Hold, sign: 1 | -1): void {
 }
 
 export function seatsOf(draft: Draft, index: number, task: Task): readonly Seat[] {
-  const partners = draft.problem.tasks;
   const named = task.sameAs === undefined ? undefined : draft.crews[task.sameAs]?.[0];
-  const unit = named ?? draft.followers.get(index)?.map((each) => draft.crews[each]?.[0])[0];
-  if (unit === undefined || partners[index]!.seats.length === 0) return task.seats;
+  const followers = draft.followers.get(index) ?? [];
+  const follower = followers.find((each) => draft.crews[each]?.[0] !== undefined);
+  const unit = named ?? (follower === undefined ? undefined : draft.crews[follower]![0]);
+  if (unit === undefined || task.seats.length === 0) return task.seats;
   return [[unit], ...task.seats.slice(1)];
 }
 

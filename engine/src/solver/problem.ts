@@ -55,6 +55,8 @@ export interface Task {
   readonly takes: readonly { readonly pool: number; readonly amount: number }[];
   /** Index of a task that must be done by the same first unit. */
   readonly sameAs?: number;
+  /** Liked best at this distance from the start of another task, if there is room. */
+  readonly aim?: { readonly from: number; readonly minutes: number };
   /** Tasks of one team would rather stay with one unit. */
   readonly team?: string;
 }

@@ -8,15 +8,16 @@ import type { Plan, Problem } from './problem.ts';
 
 export interface SearchWish {
   readonly seed: number;
-  /** Plans tried; at least one. */
+  /** Work allowed, in decodes that go through at the first try; one is always made. */
   readonly decodes: number;
 }
 
 export interface Found {
   readonly plan: Plan;
   readonly cost: number;
+  /** Plans made. */
   readonly decodes: number;
-  /** 'sound': on time with nothing broken or left; 'late': the least late that was found. */
+  /** 'sound': on time with nothing broken; 'late': the least late that was found. */
   readonly status: 'sound' | 'late';
 }
 
@@ -35,17 +36,21 @@ export function searchPlan(problem: Problem, search: SearchWish): Found {
   const offsets = problem.groups.map(() => 0);
   let best = tryOut({ order: firstOrder(problem), offsets });
   let latest = best;
+  let decodes = 1;
+  let attempts = best.attempts;
+  const budget = search.decodes * Math.max(1, problem.groups.length);
   const random = randomFrom(search.seed);
-  for (let count = 1; count < search.decodes; count += 1) {
-    const isSqueaking = latest.squeaky.length > 0 && count <= search.decodes / 2;
-    const wish = isSqueaking ? squeakFirst(latest) : changed(best.wish, random);
-    latest = tryOut(wish);
+  while (attempts < budget && decodes < search.decodes) {
+    const isSqueaking = latest.squeaky.length > 0 && attempts <= budget / 2;
+    latest = tryOut(isSqueaking ? squeakFirst(latest) : changed(best.wish, random));
     if (latest.cost <= best.cost) best = latest;
+    decodes += 1;
+    attempts += Math.max(1, latest.attempts);
   }
   const { plan, cost } = best;
   const isLate = plan.lateBy.some((late) => late > 0);
   const status = isLate || plan.broken.length > 0 ? 'late' : 'sound';
-  return { plan, cost, decodes: search.decodes, status };
+  return { plan, cost, decodes, status };
 }
 
 /** As given, the dearest lateness first: what can wait least is placed while all is free. */

@@ -4,7 +4,7 @@
 import type { Problem } from './problem.ts';
 
 /** start(to) - start(from) >= least. Node -1 is the clock's own zero. */
-export interface Arc {
+interface Arc {
   readonly from: number;
   readonly to: number;
   readonly least: number;
@@ -49,10 +49,12 @@ export function longestPaths(count: number, arcs: readonly Arc[]): Float64Array 
   return distance;
 }
 
-/** Both sides of every lag as arcs. */
-export function arcsOf(problem: Problem, isDueFixed: boolean): readonly Arc[] {
+/** Both sides of every lag as arcs; work that may be left binds nothing. */
+function arcsOf(problem: Problem, isDueFixed: boolean): readonly Arc[] {
   const arcs: Arc[] = [];
+  const isFirm = (task: number) => !problem.groups[problem.tasks[task]!.group]!.mayBeLeft;
   for (const lag of problem.lags) {
+    if (!isFirm(lag.from) || !isFirm(lag.to)) continue;
     arcs.push({ from: lag.from, to: lag.to, least: lag.least });
     if (lag.most !== undefined) arcs.push({ from: lag.to, to: lag.from, least: -lag.most });
   }

@@ -34,6 +34,7 @@ export interface TaskWish extends TaskMeaning {
   readonly due?: number;
   readonly fixed?: number;
   readonly sameAs?: number;
+  readonly aim?: Task['aim'];
   readonly team?: string;
 }
 
@@ -49,7 +50,18 @@ export class Builder {
   readonly #poolOf = new Map<string, number>();
 
   task(wish: TaskWish): number {
-    const { group, minutes, due, fixed, sameAs, team, seats = [], takes = [], ...meaning } = wish;
+    const {
+      group,
+      minutes,
+      due,
+      fixed,
+      sameAs,
+      aim,
+      team,
+      seats = [],
+      takes = [],
+      ...meaning
+    } = wish;
     const id = `${wish.load ?? wish.dish ?? 'camp'}-${wish.kind}-${this.tasks.length}`;
     this.tasks.push({
       id,
@@ -60,6 +72,7 @@ export class Builder {
       ...(due === undefined ? {} : { due: Math.round(due) }),
       ...(fixed === undefined ? {} : { fixed: Math.round(fixed) }),
       ...(sameAs === undefined ? {} : { sameAs }),
+      ...(aim === undefined ? {} : { aim }),
       ...(team === undefined ? {} : { team }),
     });
     this.meanings.push(meaning);

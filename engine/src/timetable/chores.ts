@@ -69,7 +69,7 @@ export function loadsByOven(dishes: readonly DishTasks[]): Map<string, LoadInGro
 
 /** One call for each serving time, when all of it is on the table. */
 export function callTasks(making: Making, dishes: readonly DishTasks[]): void {
-  const { builder, crews } = making;
+  const { builder } = making;
   for (const serveAt of new Set(dishes.map((dish) => dish.work.dish.serveAt))) {
     const group = builder.group({
       id: `call ${serveAt}`,
@@ -78,16 +78,26 @@ export function callTasks(making: Making, dishes: readonly DishTasks[]): void {
       latePrice: HARDLY,
     });
     const called = dishes.filter((dish) => dish.work.dish.serveAt === serveAt);
-    const call = builder.task({
+    builder.task({
       kind: 'call',
       group,
-      minutes: habits.CALL,
+      minutes: 0,
       due: serveAt,
-      seats: crews.seats('new'),
+      seats: whoCalls(making, serveAt),
       values: { dishes: called.map((dish) => dish.work.dish.id).join(' ') },
     });
+    const call = builder.tasks.length - 1;
     for (const dish of called) builder.startLag(dish.served, call, { least: 0 });
   }
+}
+
+/** Shouting takes nobody's time: the most skilled who is there at the hour calls. */
+function whoCalls(making: Making, serveAt: number) {
+  const { hands } = making.request.camp;
+  const isThere = (index: number) => hands[index]!.from <= serveAt && serveAt <= hands[index]!.to;
+  const ranked = [...making.crews.seats('new')[0]!].reverse();
+  const there = ranked.filter(isThere);
+  return [there.length > 0 ? there.slice(0, 1) : ranked.slice(0, 1)];
 }
 
 /** After the last meal; both can wait till somebody is free. */
@@ -95,18 +105,22 @@ export function closingTasks(making: Making, dishes: readonly DishTasks[]): void
   const { builder, crews } = making;
   const early = (id: string) =>
     builder.group({ id, towards: 'early', mayBeLeft: true, latePrice: HARDLY });
+  const loads = dishes.flatMap((dish) => dish.loads);
+  if (loads.length > 0) ashTask(making, early('ash-out'), loads);
   const wash = builder.task({
     kind: 'wash-up',
     group: early('wash-up'),
-    minutes: habits.WASH_UP,
+    minutes: habits.WASH_UP + habits.WASH_UP_DISH * dishes.length,
     seats: crews.seats('new'),
   });
   for (const dish of dishes) builder.startLag(dish.served, wash, { least: habits.MEAL });
-  const loads = dishes.flatMap((dish) => dish.loads);
-  if (loads.length === 0) return;
+}
+
+function ashTask(making: Making, group: number, loads: readonly LoadTasks[]): void {
+  const { builder, crews } = making;
   const ash = builder.task({
     kind: 'ash-out',
-    group: early('ash-out'),
+    group,
     minutes: habits.ASH_OUT,
     seats: crews.seats('steady'),
     needsCare: true,

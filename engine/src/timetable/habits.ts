@@ -16,8 +16,9 @@ export const ADD_COALS = 2;
 export const STIR = 1;
 export const PROBE = 1;
 export const TAKE_OUT = 2;
-export const CALL = 1;
-export const WASH_UP = 20;
+/** Wash-up: so much, and so much more for each dish. */
+export const WASH_UP = 5;
+export const WASH_UP_DISH = 3;
 export const ASH_OUT = 10;
 
 /** A set up to this many coals is laid in two minutes, a larger one in three. */
@@ -40,12 +41,16 @@ export const SHAPED_WAITS = 10;
 export const COLD_LOAD_TO_COALS = 10;
 export const OUT_TO_REST = 5;
 
+/** Browning starts when the floor is hot, this long after coals on. */
+export const BROWN_FROM = 5;
+export const BROWN_BY = 15;
+
 export const STIR_EVERY = 25;
 /** Empty and cooled enough to wipe. */
 export const COOL_TO_WIPE = 3;
 /** A pot is empty this long after serving. */
 export const POT_EMPTIES = 20;
-export const MEAL = 30;
+export const MEAL = 20;
 /** Coals burn down before the ash is taken out. */
 export const COALS_DOWN = 30;
 

@@ -3,6 +3,7 @@
 
 import type { CampOven, Skill } from '../camp/camp.ts';
 import type { RecipeStep, StepKind } from '../menu/recipe.ts';
+import type { Task } from '../solver/problem.ts';
 import type { DishWork, JobKind, LoadWork } from './day-sheet.ts';
 import * as habits from './habits.ts';
 import { type LoadTasks, type Making, ovenPool } from './making.ts';
@@ -135,8 +136,10 @@ function brownTask(at: OvenWork, cook: number): readonly number[] {
   const step = stepOf(at.dish, 'brown');
   if (step === undefined || step.hands <= 0) return [];
   const minutes = Math.min(step.minutes, cookMinutes(at.dish, at.work) - 1);
-  const brown = add(at, 'brown', minutes, { say: step.say, people: step.hands, skill: step.skill });
-  at.making.builder.startLag(cook, brown, { least: 0, most: 15 });
+  const { say, hands: people, skill } = step;
+  const aim = { from: cook, minutes: habits.BROWN_FROM };
+  const brown = add(at, 'brown', minutes, { say, people, skill, aim });
+  at.making.builder.startLag(cook, brown, { least: 0, most: habits.BROWN_BY });
   return [brown];
 }
 
@@ -209,9 +212,11 @@ function atMinute(
   const minute = Math.round(job.minute);
   const out = Math.round(at.work.coals.loadInMinute) + cookMinutes(at.dish, at.work);
   if (minute < 0 || minute >= out) return undefined;
-  const task = add(at, job.kind, job.minutes, { values: job.values, say: job.say });
   const least = Math.max(0, minute - habits.EARLY);
   const most = Math.max(least, Math.min(minute + habits.LATE, Math.round(job.latest ?? out)));
+  const layLength = at.making.builder.tasks[core.lay]!.minutes;
+  const aim = { from: core.lay, minutes: layLength + Math.min(minute, most) };
+  const task = add(at, job.kind, job.minutes, { values: job.values, say: job.say, aim });
   at.making.builder.lag(core.lay, task, { least, most });
   at.making.builder.lag(task, core.takeOut, { least: 0 });
   return task;
@@ -232,6 +237,7 @@ interface AddWish {
   readonly people?: number;
   readonly skill?: Skill;
   readonly fixed?: number | undefined;
+  readonly aim?: Task['aim'];
 }
 
 function add(at: OvenWork, kind: JobKind, minutes: number, wish: AddWish): number {
@@ -250,6 +256,7 @@ function add(at: OvenWork, kind: JobKind, minutes: number, wish: AddWish): numbe
     ...(wish.values === undefined ? {} : { values: wish.values }),
     ...(wish.say === undefined ? {} : { say: wish.say }),
     ...(wish.fixed === undefined ? {} : { fixed: wish.fixed }),
+    ...(wish.aim === undefined ? {} : { aim: wish.aim }),
     ...(kind === 'probe' ? { needsCare: true } : {}),
   });
 }
