@@ -3,17 +3,18 @@
 
 import type { Notice, NoticeLevel, Refusal } from '../notice/notice.ts';
 import type { Block } from './document.ts';
-import type { Say } from './say.ts';
+import type { Say, Words } from './say.ts';
 import { allWords } from './words/index.ts';
 
-/** One sentence, the important thing first. */
-export const noticeText = (notice: Notice, say: Say) => sentence(notice, say);
+/** One sentence, the important thing first; `more` are a shell's own words (the camp file's). */
+export const noticeText = (notice: Notice, say: Say, more: Words = {}) =>
+  sentence(notice, say, more);
 
 /** What can't be done and which wishes stand against each other. */
-export const refusalText = (refusal: Refusal, say: Say) => sentence(refusal, say);
+export const refusalText = (refusal: Refusal, say: Say) => sentence(refusal, say, {});
 
-function sentence(said: Pick<Notice, 'code' | 'values' | 'about'>, say: Say): string {
-  const write = allWords[said.code];
+function sentence(said: Pick<Notice, 'code' | 'values' | 'about'>, say: Say, more: Words): string {
+  const write = allWords[said.code] ?? more[said.code];
   return write === undefined
     ? `There is something to know here that has no words yet (${said.code}).`
     : write(said.values, said.about, say);

@@ -1,11 +1,10 @@
 // How is a bare number written for a person? Fractions of an inch and a cup, commas in thousands.
 
+import { inUnit } from '../quantity/convert.ts';
+import type { CubicMetres } from '../quantity/unit.ts';
+
 export const NO_BREAK = '\u00a0';
 export const NOT_KNOWN = 'not known';
-
-export const INCH_METRES = 0.0254; // exact, international yard and pound agreement (1959)
-export const OUNCE_GRAMS = 28.349523125; // exact, the same agreement
-const CUP_CUBIC_METRES = 236.5882365e-6; // exact: 1/16 US gallon of 231 cubic inches
 
 export const roundTo = (number: number, step: number) => {
   const rounded = Math.round(number / step) * step;
@@ -40,7 +39,7 @@ function commonDivisor(left: number, right: number): number {
 }
 
 export function volumeUs(cubicMetres: number): string {
-  const cups = cubicMetres / CUP_CUBIC_METRES;
+  const cups = inUnit(cubicMetres as CubicMetres, 'us-cup');
   if (cups < 0.24) return `${fraction(cups * 16, 2)}${NO_BREAK}tbsp`;
   if (cups < 4) return `${fraction(cups, 4)}${NO_BREAK}${cups > 1.1 ? 'cups' : 'cup'}`;
   if (cups < 32) return `${fraction(cups / 4, 4)}${NO_BREAK}qt`;
@@ -48,7 +47,7 @@ export function volumeUs(cubicMetres: number): string {
 }
 
 export function volumeMetric(cubicMetres: number): string {
-  const millilitres = cubicMetres * 1e6;
+  const millilitres = inUnit(cubicMetres as CubicMetres, 'millilitre');
   if (millilitres < 100) return `${roundTo(millilitres, 5)}${NO_BREAK}ml`;
   if (millilitres < 995) return `${roundTo(millilitres, 10)}${NO_BREAK}ml`;
   return `${decimal(millilitres / 1000, 1)}${NO_BREAK}l`;

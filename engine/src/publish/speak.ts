@@ -3,16 +3,15 @@
 
 import type { Camp } from '../camp/camp.ts';
 import type { MenuDish } from '../menu/menu.ts';
-import type { Kelvin } from '../quantity/unit.ts';
+import { inUnit } from '../quantity/convert.ts';
+import type { Grams, Kelvin, Metres, MetresPerSecond } from '../quantity/unit.ts';
 import { toCelsius, toFahrenheit } from '../quantity/unit.ts';
 import type { Measures, Say } from './say.ts';
 import {
   decimal,
   fraction,
-  INCH_METRES,
   NO_BREAK,
   NOT_KNOWN,
-  OUNCE_GRAMS,
   roundTo,
   thousands,
   volumeMetric,
@@ -82,7 +81,7 @@ function massMetric(grams: number): string {
 }
 
 function massUs(grams: number): string {
-  const ounces = grams / OUNCE_GRAMS;
+  const ounces = inUnit(grams as Grams, 'ounce');
   if (ounces < 0) return `-${massUs(-grams)}`;
   if (ounces < 0.95) return `${decimal(ounces, 2)}${NO_BREAK}oz`;
   if (ounces < 15.875) return `${fraction(ounces, 4)}${NO_BREAK}oz`;
@@ -94,7 +93,7 @@ function massUs(grams: number): string {
 }
 
 function lengthUs(metres: number): string {
-  const inches = metres / INCH_METRES;
+  const inches = inUnit(metres as Metres, 'inch');
   return Math.abs(inches) < 35.5
     ? `${fraction(inches, 8)}${NO_BREAK}in`
     : `${fraction(inches / 12, 2)}${NO_BREAK}ft`;
@@ -109,7 +108,7 @@ function lengthMetric(metres: number): string {
 
 const heightStep = (number: number) => (Math.abs(number) < 100 ? 1 : 10);
 const heightUs = (metres: number) => {
-  const feet = metres / (INCH_METRES * 12);
+  const feet = inUnit(metres as Metres, 'foot');
   return `${thousands(roundTo(feet, heightStep(feet)))}${NO_BREAK}ft`;
 };
 const heightMetric = (metres: number) =>
@@ -118,7 +117,7 @@ const heightMetric = (metres: number) =>
 const percentWord = (ratio: number) =>
   `${decimal(ratio * 100, Math.abs(ratio) < 0.0995 ? 1 : 0)}${NO_BREAK}%`;
 
-/** Beaufort's names with the lower bound of each [m/s] (wmo-beaufort). */
+/** Beaufort's names with the lower bound of each [m/s] (wmo306, code table 1100). */
 const WIND_NAMES: readonly (readonly [number, string])[] = [
   [32.7, 'hurricane'],
   [28.5, 'violent storm'],
@@ -134,12 +133,10 @@ const WIND_NAMES: readonly (readonly [number, string])[] = [
   [0.3, 'light air'],
 ];
 
-const MILE_METRES = 1609.344; // exact, international yard and pound agreement (1959)
-
 function windWord(metresPerSecond: number, isUs: boolean): string {
   const name = WIND_NAMES.find(([lowest]) => lowest <= metresPerSecond)?.[1] ?? 'calm';
   if (name === 'calm') return name;
-  const milesPerHour = Math.round((metresPerSecond * 3600) / MILE_METRES);
+  const milesPerHour = Math.round(inUnit(metresPerSecond as MetresPerSecond, 'mile-per-hour'));
   const number = isUs
     ? `${milesPerHour}${NO_BREAK}mph`
     : `${decimal(metresPerSecond, metresPerSecond < 5 ? 1 : 0)}${NO_BREAK}m/s`;

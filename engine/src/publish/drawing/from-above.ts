@@ -65,7 +65,7 @@ export function floorDrawing(view: FromAbove): string {
 }
 
 /** Floor diameter over nominal where the owner has not measured it: a 12-inch oven has about ten. */
-const FLOOR_SHARE = 10 / 12; // oven-sizing-chart, grade B
+const FLOOR_SHARE = 10 / 12; // ovenSizing
 const LEGS = [90, 210, 330] as const;
 
 const leg = (degrees: number, radius: number) => {

@@ -23,7 +23,7 @@ import {
 } from './phrases.ts';
 import { happenings, whenRows } from './when.ts';
 
-/** Wind that moves no leaf and bends no heat: lower bound of light air (wmo-beaufort). */
+/** Wind that moves no leaf and bends no heat: lower bound of light air (wmo306). */
 const STILL_METRES_PER_SECOND = 0.3;
 
 export interface OvenPart {

@@ -1,0 +1,142 @@
+// `emberwright tonight`: one bread, one oven; a dish card with every assumption said.
+
+import {
+  campForTonight,
+  clockMinutes,
+  type DishPins,
+  dishCard,
+  type Fuel,
+  isRefusal,
+  type MealPlan,
+  minutes,
+  noticeText,
+  planMeal,
+  type Recipe,
+  type Refusal,
+  refusalText,
+  renderHtml,
+  renderText,
+  sayFor,
+  starters,
+  type TonightAnswers,
+} from '#engine';
+import { amountOf } from '../amount.ts';
+import { EXIT, type ExitCode } from '../exit.ts';
+import { outcomeOf } from '../outcome.ts';
+import {
+  airOf,
+  clockOf,
+  countOf,
+  heightOf,
+  oneOf,
+  quantityOf,
+  type ReaderOptions,
+  readerOf,
+  windOf,
+} from '../reading.ts';
+import { recipeFrom } from '../recipe-reading.ts';
+import type { Shell } from '../shell.ts';
+
+interface TonightOptions extends ReaderOptions {
+  readonly what: string;
+  readonly oven: string;
+  readonly deep?: true;
+  readonly eatAt?: string;
+  readonly now?: string;
+  readonly amount?: string;
+  readonly air?: string;
+  readonly wind?: string;
+  readonly height?: string;
+  readonly fuel?: string;
+  readonly screens?: string;
+  readonly thermometer?: true;
+  readonly above?: string;
+  readonly below?: string;
+  readonly page?: string;
+}
+
+/** Minutes from lighting a feeder fire to its first shovel (common practice, no source). */
+const FEEDER_LEAD_MINUTES = 60;
+
+export function tonight(options: TonightOptions, shell: Shell): ExitCode {
+  const isInches = /in|"|ft/i.test(options.oven);
+  const reader = readerOf(options, isInches ? 'us' : 'metric');
+  const answers = answersOf(options, shell);
+  const asked = campForTonight(answers);
+  if (isRefusal(asked)) return refused(asked, reader, shell);
+  const meal: MealPlan = planMeal(asked.camp, asked.menu, {
+    assumed: asked.assumed,
+    now: answers.now,
+  });
+  const say = sayFor({ ...reader, plan: meal });
+  const id = asked.menu.dishes[0]?.id ?? '';
+  const card = dishCard(meal, id, say);
+  shell.out(renderText(card, { width: shell.columns }));
+  for (const notice of asked.notices) shell.out(`\nDoubt: ${noticeText(notice, say)}\n`);
+  if (options.page !== undefined) {
+    shell.write(options.page, renderHtml(card));
+    shell.out(`\nThe card is in ${options.page}, to print.\n`);
+  }
+  return outcomeOf(meal);
+}
+
+function answersOf(options: TonightOptions, shell: Shell): TonightAnswers {
+  const now = options.now === undefined ? shell.nowMinutes : clockOf('--now', options.now);
+  const what = whatOf(options.what, shell);
+  return {
+    what,
+    oven: {
+      diameterMetres: quantityOf('--oven', options.oven, 'length', '12 in'),
+      ...(options.deep ? { style: 'deep' as const } : {}),
+    },
+    when:
+      options.eatAt === undefined
+        ? {}
+        : { serveAt: clockMinutes(clockOf('--eat-at', options.eatAt)) },
+    date: shell.today,
+    timeZone: shell.timeZone,
+    now: clockMinutes(now),
+    weather: {
+      ...(options.air === undefined ? {} : { airKelvin: airOf(options.air) }),
+      ...(options.wind === undefined ? {} : { windMetresPerSecond: windOf(options.wind) }),
+    },
+    ...(options.amount === undefined ? {} : { amount: amountOf(options.amount, what) }),
+    ...(options.height === undefined ? {} : { elevation: heightOf(options.height) }),
+    ...(options.fuel === undefined ? {} : fuelOf(options.fuel)),
+    ...(options.screens === undefined
+      ? {}
+      : { windScreens: countOf('--screens', options.screens) }),
+    ...(options.thermometer ? { thermometer: true } : {}),
+    pins: pinsOf(options),
+  };
+}
+
+/** A starter by its name, else a file with a recipe in it. */
+function whatOf(text: string, shell: Shell): Recipe {
+  const starter = starters.find(({ id }) => id === text.trim().toLowerCase());
+  return starter ?? recipeFrom(text, shell);
+}
+
+/** Briquettes are what is assumed anyway, so saying them only takes the doubt away. */
+function fuelOf(text: string): { readonly fuel?: Fuel } {
+  return oneOf('--fuel', text, ['briquettes', 'wood'] as const) === 'wood'
+    ? { fuel: { kind: 'wood-coals', lead: minutes(FEEDER_LEAD_MINUTES) } }
+    : {};
+}
+
+function pinsOf({ above, below }: TonightOptions): DishPins {
+  return {
+    ...(above === undefined ? {} : { coalsAbove: countOf('--above', above) }),
+    ...(below === undefined ? {} : { coalsBelow: countOf('--below', below) }),
+  };
+}
+
+function refused(
+  refusal: Refusal,
+  reader: Pick<Parameters<typeof sayFor>[0], 'measures' | 'clock'>,
+  shell: Shell,
+): ExitCode {
+  const plan = { camp: { ovens: [], hands: [] }, menu: { dishes: [] } };
+  shell.error(`Stop: ${refusalText(refusal, sayFor({ ...reader, plan }))}\n`);
+  return EXIT.stopped;
+}

@@ -1,0 +1,126 @@
+// The commands and their help. Help teaches: every command shows what a cook would type.
+
+import { Command } from 'commander';
+import { demo } from './commands/demo.ts';
+import { lookOver } from './commands/look-over.ts';
+import { plan } from './commands/plan.ts';
+import { listStarters } from './commands/starters.ts';
+import { tonight } from './commands/tonight.ts';
+import { EXIT_HELP, type ExitCode } from './exit.ts';
+import type { Shell } from './shell.ts';
+
+export function program(shell: Shell, end: (code: ExitCode) => void): Command {
+  const all = new Command('emberwright')
+    .description('Plans a meal baked outdoors in cast-iron camp ovens over coals.')
+    .version('0.1.0', '--version', 'say which version this is')
+    .helpOption('--help', 'show this')
+    .helpCommand(false)
+    .showSuggestionAfterError(true)
+    .addHelpText('after', `\n${FIRST_STEPS}\n\n${EXIT_HELP}\n`);
+  for (const make of [tonightCommand, planCommand, lookOverCommand, demoCommand, startersCommand]) {
+    all.addCommand(make(shell, end));
+  }
+  for (const command of [all, ...all.commands]) {
+    command.exitOverride().configureOutput({
+      writeOut: shell.out,
+      writeErr: shell.error,
+      getOutHelpWidth: () => shell.columns,
+    });
+  }
+  return all;
+}
+
+const FIRST_STEPS = `Begin with one bread, one oven, tonight:
+  emberwright tonight --what biscuits --oven "12 in"
+
+Or with a whole camp:
+  emberwright demo harrow-saddle camp.json
+  emberwright plan camp.json
+  emberwright plan camp.json --sheets sheets`;
+
+const readers = (command: Command) =>
+  command
+    .option('--measures <kind>', 'us or metric')
+    .option('--clock <hours>', '12 or 24', '24')
+    .helpOption('--help', 'show this');
+
+function tonightCommand(shell: Shell, end: (code: ExitCode) => void): Command {
+  return readers(new Command('tonight'))
+    .description(
+      'One bread, one oven, tonight: a dish card. What you leave out is assumed, and said.',
+    )
+    .requiredOption('--what <bread>', 'a starter (see: emberwright starters) or a recipe file')
+    .requiredOption('--oven <size>', 'its diameter: "12 in"')
+    .option('--deep', 'it is a deep one')
+    .option('--eat-at <time>', 'when it is on the table: 18:30; left out: as soon as can be')
+    .option('--now <time>', 'the time it is; left out: the clock of this computer')
+    .option(
+      '--amount <much>',
+      '"500 g" of dough, "2 cups" of flour, "8 portions", or how thick: "1 in"',
+    )
+    .option('--air <heat>', 'frost, cold, mild, hot, or "45 F"')
+    .option('--wind <sign>', '"leaves rustle", "ash drifts" … or "3 m/s"')
+    .option('--height <height>', 'above the sea: "2100 m", or by the boil: "boils at 198 F"')
+    .option('--fuel <kind>', 'briquettes or wood')
+    .option('--screens <count>', 'wind screens you set up')
+    .option('--thermometer', 'you have one')
+    .option('--above <coals>', 'your own count on the lid; it is kept and judged')
+    .option('--below <coals>', 'your own count below; it is kept and judged')
+    .option('--page <file>', 'also write the card as a page to print')
+    .addHelpText('after', `\n${TONIGHT_EXAMPLES}\n\n${EXIT_HELP}\n`)
+    .action((options) => end(tonight(options, shell)));
+}
+
+const TONIGHT_EXAMPLES = `For example:
+  emberwright tonight --what biscuits --oven "12 in"
+  emberwright tonight --what soda-bread --oven "10 in" --eat-at 18:30 --wind "twigs keep moving"
+  emberwright tonight --what rolls --oven "12 in" --air "45 F" --height "6500 ft" --above 17 --below 8
+  emberwright tonight --what corn-bread --oven "12 in" --fuel wood --page card.html`;
+
+function planCommand(shell: Shell, end: (code: ExitCode) => void): Command {
+  return readers(new Command('plan'))
+    .description('Plans a camp: what is served when, who does what, how many coals, what is short.')
+    .argument('<camp file>', 'a camp file; - reads it from the input')
+    .option('--dish <id>', 'only the card of this dish')
+    .option('--hand <id>', "only this person's jobs")
+    .option('--sheets <folder>', 'write every sheet as a page to print, with an index')
+    .option('--now <time>', 'plan from this time on: nothing starts before it')
+    .option('--json', 'print the whole plan for other programs')
+    .addHelpText('after', `\n${PLAN_EXAMPLES}\n\n${EXIT_HELP}\n`)
+    .action((path, options) => end(plan(path, options, shell)));
+}
+
+const PLAN_EXAMPLES = `For example:
+  emberwright plan camp.json
+  emberwright plan camp.json --dish rolls --measures us
+  emberwright plan camp.json --sheets sheets      (open sheets/index.html)
+  emberwright plan camp.json --now 16:10          (it is ten past four: what can still be done?)`;
+
+function lookOverCommand(shell: Shell, end: (code: ExitCode) => void): Command {
+  return new Command('look-over')
+    .description('Looks a camp file over and says everything that is wrong with it, all at once.')
+    .argument('<camp file>', 'a camp file; - reads it from the input')
+    .helpOption('--help', 'show this')
+    .addHelpText('after', `\nFor example:\n  emberwright look-over camp.json\n\n${EXIT_HELP}\n`)
+    .action((path) => end(lookOver(path, shell)));
+}
+
+function demoCommand(shell: Shell, end: (code: ExitCode) => void): Command {
+  return new Command('demo')
+    .description('Writes a demo camp as a file to try and to change. Without a name: lists them.')
+    .argument('[name]', 'which demo camp')
+    .argument('[file]', 'where to write it; left out: to the screen')
+    .helpOption('--help', 'show this')
+    .addHelpText(
+      'after',
+      `\nFor example:\n  emberwright demo\n  emberwright demo pilcrow-creek camp.json\n\n${EXIT_HELP}\n`,
+    )
+    .action((name, file) => end(demo(name, file, shell)));
+}
+
+function startersCommand(shell: Shell, end: (code: ExitCode) => void): Command {
+  return new Command('starters')
+    .description('Lists the ready recipes that "tonight" knows by name.')
+    .helpOption('--help', 'show this')
+    .action(() => end(listStarters(shell)));
+}

@@ -1,0 +1,64 @@
+// A recipe out of a file: one recipe as it stands in a camp file, or the first of a whole camp.
+
+import type { Recipe } from '#engine';
+import { readCampFile, troubleSentence } from '#formats';
+import { CommandTrouble, EXIT, wrongUse } from './exit.ts';
+import { fileText } from './reading.ts';
+import type { Shell } from './shell.ts';
+
+export function recipeFrom(path: string, shell: Shell): Recipe {
+  if (!path.endsWith('.json')) {
+    throw wrongUse(
+      '--what',
+      `"${path}"`,
+      'a starter by name, or a recipe file that ends in .json',
+      'List the starters with: emberwright starters',
+    );
+  }
+  const text = fileText(path, shell);
+  const camp = readCampFile(isCamp(text) ? text : aroundRecipe(path, text), { date: shell.today });
+  if (!camp.ok) {
+    const troubles = camp.troubles.map((trouble) => `  ${troubleSentence(trouble)}`);
+    throw new CommandTrouble(
+      EXIT.unreadable,
+      [`${path} can not be read as a recipe.`, ...troubles].join('\n'),
+    );
+  }
+  const [recipe] = camp.menu.recipes;
+  if (recipe === undefined) {
+    throw new CommandTrouble(
+      EXIT.unreadable,
+      `${path}: found no recipe, wanted one. Add it under "recipes".`,
+    );
+  }
+  return recipe;
+}
+
+const isCamp = (text: string) => /"emberwright"\s*:/.test(text);
+
+/** The least camp that lets a recipe be read by the same rules as in a camp file. */
+function aroundRecipe(path: string, text: string): unknown {
+  let recipe: unknown;
+  try {
+    recipe = JSON.parse(text);
+  } catch (error) {
+    throw new CommandTrouble(
+      EXIT.unreadable,
+      `${path}: found broken JSON (${(error as Error).message}), wanted a recipe. Look at the place it names.`,
+    );
+  }
+  const id = (recipe as { readonly id?: unknown } | null)?.id;
+  return {
+    emberwright: 'camp',
+    version: 1,
+    id: 'recipe-only',
+    title: 'One recipe',
+    place: { name: 'Here' },
+    weather: [],
+    mouths: [{ count: 1 }],
+    hands: [{ id: 'cook', name: 'You', skill: 'steady', from: '00:00', to: '24:00' }],
+    ovens: [{ id: 'oven', diameter: '12 in' }],
+    menu: [{ id: 'dish', recipe: id, serve: '18:00' }],
+    recipes: [recipe],
+  };
+}
