@@ -8,6 +8,7 @@ import {
   sourceFiles,
 } from '../validation/tidy/repository.ts';
 import { callsOf, functionsIn, splitText } from '../validation/tidy/source-text.ts';
+import { codeLists } from './index.ts';
 import type { CodeList } from './notice/notice.ts';
 import type { Words } from './publish/say.ts';
 
@@ -193,6 +194,10 @@ describe('codes', () => {
       (code) => !rest.some(({ text }) => text.includes(`'${code}'`)),
     );
     expect(unused).toEqual([]);
+  });
+
+  it('of every stage are in the public list that the manual is written from', () => {
+    expect(Object.keys(codeLists).toSorted()).toEqual(stages.toSorted());
   });
 
   it('are in a list wherever one is given', async () => {

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   clockMinutes,
@@ -104,6 +105,29 @@ describe('weather between the hours', () => {
   });
 });
 
+describe('weather at any minute', () => {
+  it('lies between the lowest and the highest hour, its direction within a turn (seed 4711)', () => {
+    const anyHour = fc.record({
+      at: fc.integer({ min: -600, max: 3000 }),
+      celsius: fc.double({ min: -30, max: 45, noNaN: true }),
+      from: fc.double({ min: 0, max: 359.9, noNaN: true }),
+    });
+    const hours = fc.array(anyHour, { minLength: 1, maxLength: 8 });
+    fc.assert(
+      fc.property(hours, fc.integer({ min: -2000, max: 5000 }), (given, at) => {
+        const weather = given.map(({ at: minute, celsius, from }) =>
+          hour(minute, { air: fromCelsius(celsius), windFrom: degrees(from) }),
+        );
+        const { air, windFrom } = weatherAt({ ...soundCamp, weather }, clockMinutes(at));
+        const airs = weather.map((each) => each.air);
+        expect(Math.min(...airs) - 1e-9 <= air && air <= Math.max(...airs) + 1e-9).toBe(true);
+        expect(0 <= windFrom && windFrom <= 360).toBe(true);
+      }),
+      { seed: 4711 },
+    );
+  });
+});
+
 describe('the air an oven stands in', () => {
   it('boils water at 94.984 °C at 1500 m (iapws-fluids), with the log-law wind of the hour', () => {
     const air = airAt(soundCamp, clockMinutes(600), { screened: false });
@@ -143,6 +167,8 @@ describe('trouble with a camp', () => {
       'CAMP_ELEVATION_OUTSIDE_RANGE',
     ],
     ['a hurricane', { weather: windy(31, 40) }, 'CAMP_WIND_TOO_STRONG'],
+    ['wind that is no number', { weather: windy(Number.NaN, 4) }, 'CAMP_WIND_TOO_STRONG'],
+    ['wind below nothing', { weather: windy(-1, 4) }, 'CAMP_WIND_TOO_STRONG'],
     ['°F for °C', { weather: [hour(600, { air: fromCelsius(68) })] }, 'CAMP_AIR_OUTSIDE_RANGE'],
     ['no air', { weather: [hour(600, { air: kelvin(Number.NaN) })] }, 'CAMP_AIR_OUTSIDE_RANGE'],
     ['no weather', { weather: [] }, 'CAMP_WEATHER_MISSING'],

@@ -25,7 +25,7 @@ export const campCodes = {
   },
   CAMP_WIND_TOO_STRONG: {
     kind: 'refusal',
-    when: 'The wind is above 30 m/s at some hour: no coals can be kept in that.',
+    when: 'The wind is above 30 m/s, or no number, at some hour: no coals can be kept in that.',
     next: 'Check the number and whether it was miles or metres; if it is right, cook another day.',
   },
   CAMP_AIR_OUTSIDE_RANGE: {

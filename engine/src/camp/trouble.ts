@@ -52,12 +52,12 @@ function placeRefusals({ place }: Camp): readonly Refusal[] {
   return [refusal('CAMP_ELEVATION_OUTSIDE_RANGE', ['place.elevation'], {}, values)];
 }
 
-/** One refusal a kind, for the worst hour: twenty hours in °F by mistake are one mistake. */
+/** One refusal a kind, for the first such hour: twenty hours in °F by mistake are one mistake. */
 function weatherRefusals({ weather }: Camp): readonly Refusal[] {
-  const tooWindy = highestBy(weather, (hour) => hour.wind);
+  const tooWindy = weather.find((hour) => !(0 <= hour.wind && hour.wind <= WIND_MOST));
   const oddAir = weather.find((hour) => !(AIR_LOWEST <= hour.air && hour.air <= AIR_HIGHEST));
   const refusals: Refusal[] = [];
-  if (tooWindy && tooWindy.wind > WIND_MOST) {
+  if (tooWindy) {
     refusals.push(
       refusal(
         'CAMP_WIND_TOO_STRONG',
