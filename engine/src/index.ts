@@ -19,35 +19,13 @@ export * from './larder/index.ts';
 export * from './menu/index.ts';
 export * from './formula/index.ts';
 export * from './coals/index.ts';
-// Which number is this, and how trouble is told
-export * from './quantity/index.ts';
-
-export * from './notice/notice.ts';
-
-// The stages, left to right
-export * from './camp/index.ts';
-
-export * from './larder/index.ts';
-
-export * from './menu/index.ts';
-
-export * from './formula/index.ts';
-
-export * from './coals/index.ts';
-
 export * from './bake/index.ts';
-
 export * from './safety/index.ts';
-
 export * from './timetable/index.ts';
-
 export * from './provisions/index.ts';
-
 // A finished plan, and how it is made
 export type * from './meal.ts';
-
 export { type PlanOptions, planMeal, type Stage, timetableRequestOf } from './plan.ts';
-
 // How it is said and drawn
 export * from './publish/index.ts';
 
