@@ -2,6 +2,7 @@
 
 import { bakeSources } from './bake.ts';
 import { campSources } from './camp.ts';
+import { coalsSources } from './coals.ts';
 import { formulaSources } from './formula.ts';
 import { larderSources } from './larder.ts';
 import { menuSources } from './menu.ts';
@@ -19,6 +20,7 @@ export const bibliographies: Readonly<Record<string, Bibliography>> = {
   larder: larderSources,
   menu: menuSources,
   formula: formulaSources,
+  coals: coalsSources,
   bake: bakeSources,
   safety: safetySources,
   provisions: provisionsSources,
