@@ -22,15 +22,17 @@ export function mutantOf(source: unknown, seed: number): Mutant {
   const random = seededRandom(seed);
   const file = structuredClone(source) as Json;
   const done: string[] = [];
+  const isGentle = random() < 0.5;
   const many = 1 + Math.floor(random() * 3);
   for (let turn = 0; turn < many; turn += 1) {
     const spot = pick(spotsIn(file), random);
-    const [name, change] = pick(CHANGES, random)!;
+    const [name, change] = pick(isGentle ? GENTLE_CHANGES : CHANGES, random)!;
     if (spot !== undefined) change(spot, random);
     done.push(`${name} at ${spot?.key}`);
   }
   const text = JSON.stringify(file);
-  const [name, tear] = random() < 0.15 ? pick(TEARS, random)! : ['whole', (whole: string) => whole];
+  const [name, tear] =
+    !isGentle && random() < 0.3 ? pick(TEARS, random)! : ['whole', (whole: string) => whole];
   return { seed, done: [...done, name], text: tear(text, random) };
 }
 
@@ -123,7 +125,18 @@ function stretch(text: string, random: Random): string {
   return text.replace(/\d+(\.\d+)?/, (digits) => String(Number(digits) * factor));
 }
 
-const CHANGES: readonly (readonly [string, (spot: Spot, random: Random) => void])[] = [
+type Change = readonly [string, (spot: Spot, random: Random) => void];
+
+/** What often leaves a whole file, whose numbers then go to the planner. */
+const GENTLE_CHANGES: readonly Change[] = [
+  ['drop', drop],
+  ['stretch', stretchSpot],
+  ['stretch more', stretchSpot],
+  ['stretch again', stretchSpot],
+  ['twice', twice],
+];
+
+const CHANGES: readonly Change[] = [
   ['drop', drop],
   ['number', (spot, random) => put(spot, pick(NUMBERS, random)!)],
   ['text', (spot, random) => put(spot, pick(TEXTS, random)!)],
@@ -159,12 +172,16 @@ function rename(spot: Spot, random: Random): void {
   put({ ...spot, key: pick(KEYS, random)! }, value);
 }
 
+const HUGE_CHARACTERS = 300_000;
+
 function hugeList(spot: Spot): void {
   const value = valueAt(spot);
   const first = Array.isArray(value) ? (value[0] ?? 1) : value;
+  // Large things are repeated less often, so that a huge list in a huge list still fits in memory.
+  const many = Math.min(3000, Math.ceil(HUGE_CHARACTERS / JSON.stringify(first).length));
   put(
     spot,
-    Array.from({ length: 3000 }, () => first),
+    Array.from({ length: many }, () => first),
   );
 }
 
