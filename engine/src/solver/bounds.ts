@@ -42,6 +42,14 @@ export function groupBounds(
   return bounds;
 }
 
+/** Leaves room for groups not placed yet, as far as the group's own bounds allow. */
+export function heedHints(net: GroupNet, bounds: Bounds, late: number): void {
+  net.hints.forEach((hint, local) => {
+    const wanted = Math.max(bounds.soonest[local]!, hint + late);
+    bounds.latest[local] = Math.min(bounds.latest[local]!, wanted);
+  });
+}
+
 /** Tightens all for one task that now stands. */
 export function settle(net: GroupNet, bounds: Bounds, local: number, start: number): void {
   const count = net.members.length;

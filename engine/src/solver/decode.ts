@@ -20,7 +20,7 @@ export interface DecodeWish {
 
 export interface Decoded {
   readonly plan: Plan;
-  /** Groups that came out late or had to be forced: worth placing sooner. */
+  /** Groups that came out late or had to be forced; if none, those left: worth placing sooner. */
   readonly squeaky: readonly number[];
   /** Placings of one group that it took; at best one a group. */
   readonly attempts: number;
@@ -38,6 +38,7 @@ export function decode(
     if (problem.groups[group]!.towards === 'early') continue;
     if (!placeInTime(draft, group, wish.offsets[group] ?? 0)) squeaky.push(group);
   }
+  if (squeaky.length === 0) squeaky.push(...draft.left);
   for (const group of wish.order) {
     if (problem.groups[group]!.towards === 'early') placeSoon(draft, group);
   }
@@ -47,6 +48,10 @@ export function decode(
 /** Minutes late that are tried in turn; the gap before the first that fits is then searched. */
 const LATENESS_TRIED = [0, 1, 2, 3, 5, 7, 10, 15, 20, 30, 45, 60, 90, 120, 180, 240, 360, 600];
 
+/** Pulls allowed: many to be on time, few for each lateness that is tried after. Tuned for speed. */
+const PULLS_FIRST = 60;
+const PULLS_LATER = 15;
+
 /** False if it came out late or was forced. */
 function placeInTime(draft: Draft, group: number, offset: number): boolean {
   const least = leastLateness(draft, group);
@@ -55,8 +60,9 @@ function placeInTime(draft: Draft, group: number, offset: number): boolean {
   let failed = least - 1;
   for (const more of isLeftRatherThanLate ? [0] : LATENESS_TRIED) {
     const late = least + more;
-    if (placeGroup(draft, group, { late, offset })) {
-      draft.lateBy[group] = narrow(draft, group, { failed, late, offset, before });
+    const pulls = more === 0 ? PULLS_FIRST : PULLS_LATER;
+    if (placeGroup(draft, group, { late, offset, pulls })) {
+      draft.lateBy[group] = narrow(draft, group, { failed, late, offset, pulls, before });
       return draft.lateBy[group] === 0;
     }
     failed = late;
@@ -93,7 +99,7 @@ function narrow(
   const step = Math.ceil(gap / 15);
   takeBack(draft, group, found.before);
   for (let late = found.failed + 1; late < found.late; late += step) {
-    if (placeGroup(draft, group, { late, offset: found.offset })) return late;
+    if (placeGroup(draft, group, { ...found, late })) return late;
   }
   placeGroup(draft, group, found);
   return found.late;

@@ -2,7 +2,7 @@
 // as late as there is room; on a broken lag the binding task is pulled earlier and all is redone.
 
 import { NOWHERE } from './board.ts';
-import { type Bounds, groupBounds, isOpen, settle } from './bounds.ts';
+import { type Bounds, groupBounds, heedHints, isOpen, settle } from './bounds.ts';
 import { type Draft, unplace } from './draft.ts';
 import type { GroupNet } from './net.ts';
 import type { Hold, Seat, Task } from './problem.ts';
@@ -12,6 +12,8 @@ export interface PlaceWish {
   readonly late: number;
   /** Every task this much earlier than it could be, where there is room. */
   readonly offset: number;
+  /** Times that a task may be pulled earlier and all be redone. */
+  readonly pulls: number;
 }
 
 /** A task (local index) that must start earlier for another to fit, and by how much. */
@@ -22,7 +24,6 @@ interface Pull {
 
 type Attempt = 'placed' | 'stuck' | Pull;
 
-const PULLS_MOST = 60;
 /** What is short of supply is pulled this much at a time [min]; tuned for speed, not for truth. */
 const SHORT_PULL = 3;
 
@@ -37,7 +38,7 @@ type Order = 'latest' | 'tightest';
 function tryPlacing(draft: Draft, group: number, wish: PlaceWish, by: Order): boolean {
   const net = draft.nets[group]!;
   const caps = new Float64Array(net.members.length).fill(Number.POSITIVE_INFINITY);
-  for (let pulls = 0; pulls <= PULLS_MOST; pulls += 1) {
+  for (let pulls = 0; pulls <= wish.pulls; pulls += 1) {
     const bounds = groupBounds(draft.problem, net, draft.starts, { late: wish.late, caps });
     if (!isOpen(bounds)) return false;
     draft.attempts += 1;
@@ -60,6 +61,7 @@ function attemptGroup(
 ): Attempt {
   const floors = Float64Array.from(bounds.soonest);
   const room = net.members.map((_, local) => bounds.latest[local]! - bounds.soonest[local]!);
+  heedHints(net, bounds, wish.late);
   holdBack(draft, net, bounds, wish.offset);
   const order = net.members
     .map((_, local) => local)

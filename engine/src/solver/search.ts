@@ -40,8 +40,9 @@ export function searchPlan(problem: Problem, search: SearchWish): Found {
   let attempts = best.attempts;
   const budget = search.decodes * Math.max(1, problem.groups.length);
   const random = randomFrom(search.seed);
-  while (attempts < budget && decodes < search.decodes) {
-    const isSqueaking = latest.squeaky.length > 0 && attempts <= budget / 2;
+  while (decodes < search.decodes) {
+    const isSqueaking = latest.squeaky.length > 0 && decodes <= SQUEAKS_MOST;
+    if (attempts >= budget && !isSqueaking) break;
     latest = tryOut(isSqueaking ? squeakFirst(latest) : changed(best.wish, random));
     if (latest.cost <= best.cost) best = latest;
     decodes += 1;
@@ -52,6 +53,9 @@ export function searchPlan(problem: Problem, search: SearchWish): Found {
   const status = isLate || plan.broken.length > 0 ? 'late' : 'sound';
   return { plan, cost, decodes, status };
 }
+
+/** Tries to bring what squeaks to the front, made even when the work allowed is used up. */
+const SQUEAKS_MOST = 6;
 
 /** As given, the dearest lateness first: what can wait least is placed while all is free. */
 function firstOrder(problem: Problem): readonly number[] {

@@ -49,10 +49,37 @@ export function longestPaths(count: number, arcs: readonly Arc[]): Float64Array 
   return distance;
 }
 
-/** Both sides of every lag as arcs; work that may be left binds nothing. */
-function arcsOf(problem: Problem, isDueFixed: boolean): readonly Arc[] {
+/**
+ * Latest start of each task with everything on time, by lags alone.
+ *
+ * @param apart  minutes added to every lag between two groups: room for what is not known yet
+ * @returns      by task; problem.to where nothing binds; a contradiction ends it early
+ */
+export function latestOnTime(problem: Problem, apart: number): Float64Array {
+  const latest = Float64Array.from(problem.tasks, (task) => task.due ?? problem.to);
+  const arcs = arcsOf(problem, true, true);
+  const groupOf = (task: number) => problem.tasks[task]!.group;
+  for (let round = 0; round <= problem.tasks.length; round += 1) {
+    let isMoved = false;
+    for (let at = arcs.length - 1; at >= 0; at -= 1) {
+      const { from, to, least } = arcs[at]!;
+      if (from === ORIGIN || problem.tasks[from]!.due !== undefined) continue;
+      const isAcross = to !== ORIGIN && groupOf(from) !== groupOf(to);
+      const room = least + (isAcross ? apart : 0);
+      const bound = (to === ORIGIN ? 0 : latest[to]!) - room;
+      if (bound >= latest[from]!) continue;
+      latest[from] = bound;
+      isMoved = true;
+    }
+    if (!isMoved) break;
+  }
+  return latest;
+}
+
+/** Both sides of every lag as arcs; work that may be left binds nothing, unless all is asked for. */
+function arcsOf(problem: Problem, isDueFixed: boolean, isAll = false): readonly Arc[] {
   const arcs: Arc[] = [];
-  const isFirm = (task: number) => !problem.groups[problem.tasks[task]!.group]!.mayBeLeft;
+  const isFirm = (task: number) => isAll || !problem.groups[problem.tasks[task]!.group]!.mayBeLeft;
   for (const lag of problem.lags) {
     if (!isFirm(lag.from) || !isFirm(lag.to)) continue;
     arcs.push({ from: lag.from, to: lag.to, least: lag.least });
