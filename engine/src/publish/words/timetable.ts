@@ -1,0 +1,86 @@
+// Sentences for the codes of timetable/.
+
+import type { NoticeValues } from '../../notice/notice.ts';
+import type { Words } from '../say.ts';
+
+const num = (values: NoticeValues, key: string) => Number(values[key]);
+
+const CHORES: Readonly<Record<string, string>> = {
+  water: 'the trip for water',
+  'wash-up': 'the wash-up',
+  'ash-out': 'taking the ash out',
+};
+
+const SKILLS: Readonly<Record<string, string>> = {
+  new: 'anybody',
+  steady: 'a steady hand',
+  'camp-cook': 'the camp cook',
+};
+
+const MISSING: Readonly<Record<string, string>> = {
+  unit: 'nobody is free for it',
+  pool: 'there is no room at the table for it',
+  hold: 'its oven is still in use',
+  store: 'no lit coals are ready for it',
+  lag: 'it does not fit with the steps around it',
+  time: 'it lies outside the time there is',
+};
+
+const job = (values: NoticeValues) => String(values.job ?? 'job').replaceAll('-', ' ');
+const missing = (values: NoticeValues) => MISSING[String(values.rule)] ?? 'something is missing';
+
+export const timetableWords: Words = {
+  TIMETABLE_NO_HANDS: () => 'Nobody is down to cook: put in at least one pair of hands with hours.',
+  TIMETABLE_SERVING_PAST: (values, about, say) =>
+    `${say.dish(about.dish ?? '')} was wanted at ` +
+    `${say.clock(num(values, 'servingClockMinutes'))} and it is ` +
+    `${say.clock(num(values, 'nowClockMinutes'))} now: the sheet shows the soonest found.`,
+  TIMETABLE_TOO_SOON: (_values, about, say) =>
+    about.dish === undefined
+      ? 'There is not time enough before serving, however many help: serve later.'
+      : `There is not time enough for ${say.dish(about.dish)}, however many help: serve it ` +
+        'later, or cook something quicker.',
+  TIMETABLE_CONTRADICTION: (_values, about, say) =>
+    about.dish === undefined
+      ? 'Times that were set can not all be true at once: change one of them.'
+      : `The times set for ${say.dish(about.dish)} can not all be true at once: change a step ` +
+        'or a pin.',
+  TIMETABLE_HOURS_TOO_SHORT: (values, _about, say) =>
+    `There are ${say.minutes(num(values, 'workMinutes'))} of work for hands and only ` +
+    `${say.minutes(num(values, 'handMinutes'))} of hours: more hands, longer hours or fewer dishes.`,
+  TIMETABLE_LATE: (values, about, say) =>
+    `${say.dish(about.dish ?? '')} is late by ${say.minutes(num(values, 'lateMinutes'))}, ready at ` +
+    `${say.clock(num(values, 'servedClockMinutes'))}; that is the least found.`,
+  TIMETABLE_NOT_KEPT: (values, about, say) =>
+    `${job(values)}${about.dish === undefined ? '' : ` for ${say.dish(about.dish)}`}: ` +
+    `${missing(values)}.`,
+  TIMETABLE_PIN_NOT_KEPT: (values, about, say) =>
+    `What you pinned for ${say.dish(about.dish ?? '')} stands, but ${job(values)} does not fit: ` +
+    `${missing(values)}. Move the pin, or what it clashes with?`,
+  TIMETABLE_PIN_WAITS: (values, about, say) =>
+    `With its coals pinned, ${say.dish(about.dish ?? '')} waits ` +
+    `${say.minutes(num(values, 'waitMinutes'))}; it can bear ` +
+    `${say.minutes(num(values, 'canWaitMinutes'))}.`,
+  TIMETABLE_PIN_UNKNOWN_HAND: (_values, about, say) =>
+    `${say.dish(about.dish ?? '')} is pinned to somebody who is not among the hands; whoever is ` +
+    'free does it.',
+  TIMETABLE_ONLY_LESS_SKILLED: (values) =>
+    `Some work wants ${SKILLS[String(values.skill)] ?? 'more practice'} and there is none: go ` +
+    'slowly, gloves on, and have somebody beside you at lids and coals.',
+  TIMETABLE_TOO_FEW_HANDS: (values, _about, say) =>
+    `A job wants ${say.count(num(values, 'wanted'))} people at once and there are ` +
+    `${say.count(num(values, 'found'))}: ask somebody to lend a hand for that minute, above all ` +
+    'to lift a heavy oven.',
+  TIMETABLE_FREE_FROM_NOT_FIRST: (_values, about, say) =>
+    `${say.dish(about.dish ?? '')} can not be mixed first without spoiling: cover the flour, wash ` +
+    'hands and table, and use only its own tools.',
+  TIMETABLE_LEFT: (values) =>
+    `Nobody has time in their hours for ${CHORES[String(values.what)] ?? String(values.what)}: do ` +
+    'it before, after, or when there is a moment.',
+  TIMETABLE_NO_CHIMNEY: () =>
+    'There is no chimney in the gear: light the coals in a heap on the pan, and give them longer.',
+  TIMETABLE_COALS_OLD: (values, about, say) =>
+    `The coals under ${say.dish(about.dish ?? '')} have to last ` +
+    `${say.minutes(num(values, 'neededMinutes'))} and are good for about ` +
+    `${say.minutes(num(values, 'lifeMinutes'))}: look early, and have some spare ones lit.`,
+};
