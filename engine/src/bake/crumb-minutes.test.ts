@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { madeDough } from '../../validation/bake/made.ts';
+import loaf from '../../validation/bake/measured-small-loaf.json' with { type: 'json' };
 import trial from '../../validation/bake/trial-model-minutes.json' with { type: 'json' };
 import { fromCelsius, kelvin } from '../quantity/unit.ts';
 import {
@@ -9,6 +10,7 @@ import {
   doughBodyOf,
   heightLengthening,
   isWithinEvidence,
+  sidesHelp,
 } from './crumb-minutes.ts';
 
 type Row = readonly [number, number, number, number, number, number, number | null];
@@ -68,5 +70,17 @@ describe('minutes until the middle is baked', () => {
     const body = doughBodyOf(madeDough({ millimetres: 75, rise: 1.2, density: 400 }));
     expect(body.rawMillimetres).toBeCloseTo((75 * 400) / 1100, 9);
     expect(body.risenMillimetres).toBeCloseTo(90, 9);
+  });
+});
+
+describe('a measured loaf', () => {
+  it('is through (95 C) within 15 % of the 9.8 min of zhang-datta2005, its density assumed', () => {
+    const rows = loaf.rows as unknown as readonly (readonly [number, number])[];
+    const after = rows.findIndex(([, celsius]) => 95 <= celsius);
+    const [[t0, c0], [t1, c1]] = [rows[after - 1]!, rows[after]!];
+    const measured = t0 + ((95 - c0) / (c1 - c0)) * (t1 - t0);
+    const ours = minutesIn(35, 1, 190, 400) / sidesHelp(35 / 72);
+    expect(measured).toBeCloseTo(9.83, 1);
+    expect(Math.abs(ours / measured - 1)).toBeLessThan(0.15);
   });
 });

@@ -48,8 +48,17 @@ function coreOf({ recipe, air, leastCore }: BakeRequest): number {
 /** A whole apple or pear of 150 to 180 g; a judgement. */
 const FRUIT_RADIUS_METRES = 0.034;
 
-const pieceRadiusOf = ({ load, recipe }: BakeRequest) =>
-  recipe.kind === 'fruit' ? FRUIT_RADIUS_METRES : load.thickness / 2;
+const MEAT_GRAMS_PER_CUBIC_METRE = 1.05e6;
+/** A joint is longer than it is thick; thickness over that of a ball of its mass, a judgement. */
+const JOINT_OVER_BALL = 0.85;
+
+/** A joint is taken as one, however menu/ has spread it; too long for chops, so they are probed. */
+function pieceRadiusOf({ load, recipe }: BakeRequest): number {
+  if (recipe.kind === 'fruit') return FRUIT_RADIUS_METRES;
+  if (load.shape === 'pieces') return load.thickness / 2;
+  const ball = ((3 * load.mass) / (4 * Math.PI * MEAT_GRAMS_PER_CUBIC_METRE)) ** (1 / 3);
+  return Math.max(load.thickness / 2, JOINT_OVER_BALL * ball);
+}
 
 /**
  * Seconds until the middle of a ball is hot.

@@ -86,18 +86,22 @@ function lineFrom(gathered: Gathered): ShoppingLine {
 }
 
 /**
- * What to buy so that this much is left after peeling and trimming.
+ * What to buy so that this much is left after peeling and trimming; undefined where no yield of it
+ * is known.
  *
- * @source afrs-a6: as purchased = edible portion x factor
+ * @param food  key in the larder, or the recipe's words where the larder does not know it
+ * @source      afrs-a6: as purchased = edible portion x factor
+ * @example     3 lb of 'cucumber' -> 3.57 lb
  */
 export function asBought(food: string, edible: Grams): Grams | undefined {
-  const row = table.rows.find((candidate) => candidate.foods.includes(food));
+  const words: readonly string[] = food.toLowerCase().match(/[a-z-]+/g) ?? [];
+  const row = table.rows.find((candidate) => candidate.foods.some((each) => words.includes(each)));
   return row === undefined ? undefined : grams(edible * row.factor);
 }
 
 function asBoughtFrom(gathered: Gathered, food: string | undefined): Grams | undefined {
-  if (food === undefined || gathered.edible <= 0) return undefined;
-  const bought = asBought(food, grams(gathered.edible));
+  if (gathered.edible <= 0) return undefined;
+  const bought = asBought(food ?? gathered.line.ingredient.name, grams(gathered.edible));
   return bought === undefined ? undefined : grams(bought + gathered.grams - gathered.edible);
 }
 
