@@ -27,7 +27,7 @@ export const coals = ({ fuel, places, centre, scale, flat = false }: CoalDrawing
       const turned = (Math.atan2(-place.y, place.x) * 180) / Math.PI;
       return fuel === 'briquettes'
         ? briquette(x, y, side, flat ? 0 : turned, flat ? 0.62 : 1)
-        : woodPieces(x, y, side, index);
+        : woodPieces(x, y, side, index, flat);
     }),
   );
 
@@ -51,19 +51,18 @@ const briquette = (x: number, y: number, side: number, turned: number, height: n
   );
 
 /** Two or three splinters around the place: shapes repeat, but never as one mark a coal. */
-function woodPieces(x: number, y: number, side: number, index: number): string {
+function woodPieces(x: number, y: number, side: number, index: number, flat: boolean): string {
   const count = 2 + (index % 2);
   return group(
     {},
     ...Array.from({ length: count }, (_, piece) => {
       const way = index * 2.4 + piece * 2.1; // steps that don't close on themselves
       const off = side * (0.28 + 0.12 * ((index + piece) % 3));
-      return splinter(
-        x + off * Math.cos(way),
-        y + off * Math.sin(way),
-        side * (0.24 + 0.09 * ((index * 7 + piece * 3) % 3)),
-        index * 5 + piece,
-      );
+      const size = side * (0.24 + 0.09 * ((index * 7 + piece * 3) % 3));
+      // From the side they lie in one row on what carries them, whatever their size.
+      const across = flat ? (piece - (count - 1) / 2) * side * 0.4 : off * Math.cos(way);
+      const down = flat ? side * 0.31 - size * 0.62 : off * Math.sin(way);
+      return splinter(x + across, y + down, flat ? size * 0.62 : size, index * 5 + piece);
     }),
   );
 }

@@ -5,7 +5,6 @@ export const LANE = {
   width: 1100,
   left: 150,
   right: 1092,
-  top: 62,
   box: 22,
   gap: 7,
   numberRow: 14,

@@ -1,11 +1,11 @@
 // Who does what when, which oven is busy, how many coals are lit: lanes over the clock.
 // A name that doesn't fit in its box becomes a number, and the list under the drawing spells it out.
 
-import { LANE, type LaneAxis, laneAxis } from './lane-axis.ts';
+import { LANE, type LaneAxis, laneAxis, stack } from './lane-axis.ts';
 import { handLane, type WorkBox } from './lane-hand.ts';
 import { type LitPoint, litLane } from './lane-lit.ts';
 import { ovenLane, type SpanBar } from './lane-oven.ts';
-import { group, ink, line, picture, words, wrap } from './svg.ts';
+import { group, ink, line, picture, textWidth, words, wrap } from './svg.ts';
 
 export interface DayDrawing {
   readonly from: number;
@@ -18,8 +18,14 @@ export interface DayDrawing {
   readonly countsCoals: boolean;
   readonly servings: readonly { readonly at: number; readonly text: string }[];
   readonly words: { readonly name: string; readonly lit: string; readonly onOvens: string };
+  /** The boxes are explained once, under the first strip. */
+  readonly hasKey: boolean;
   readonly alt: string;
 }
+
+const SERVING_ROW = 15;
+/** Top and bottom of what is drawn. */
+type Reach = readonly [number, number];
 
 interface Drawn {
   readonly svg: string;
@@ -29,7 +35,9 @@ interface Drawn {
 /** The whole day on one wide drawing. */
 export function dayDrawing(day: DayDrawing): string {
   const axis = laneAxis(day.from, day.to);
-  let y = LANE.top;
+  const servings = servingNames(axis, day);
+  const top = 32 + servings.rows * SERVING_ROW;
+  let y: number = top;
   const lanes: string[] = [];
   const put = (name: string, drawn: Drawn, heavy: boolean) => {
     lanes.push(laneName(name, y), drawn.svg, rule(drawn.bottom, heavy));
@@ -46,14 +54,20 @@ export function dayDrawing(day: DayDrawing): string {
       false,
     );
   }
-  const keys = keyRow(day, y);
+  const keys = day.hasKey ? keyRow(y) : { svg: '', bottom: y };
   return picture({
     width: LANE.width,
     height: keys.bottom + 6,
     kind: 'day',
     title: 'Day sheet',
     alt: day.alt,
-    children: [hours(axis, y, day), servingLines(axis, y, day), ...lanes, keys.svg],
+    children: [
+      hours(axis, [top, y], day),
+      servingLines(axis, [top, y], day),
+      ...lanes,
+      servings.svg,
+      keys.svg,
+    ],
   });
 }
 
@@ -70,52 +84,65 @@ const rule = (y: number, heavy: boolean) =>
     'stroke-width': heavy ? 1.6 : 1,
   });
 
-function hours(axis: LaneAxis, bottom: number, day: DayDrawing): string {
+function hours(axis: LaneAxis, [top, bottom]: Reach, day: DayDrawing): string {
   return group(
     { class: 'hours' },
     ...axis.ticks.flatMap((minute) => [
-      line(axis.x(minute), LANE.top - 8, axis.x(minute), bottom, {
+      line(axis.x(minute), top - 8, axis.x(minute), bottom, {
         stroke: ink.line,
         'stroke-width': 1,
       }),
       words({
         x: axis.x(minute),
-        y: LANE.top - 14,
+        y: top - 14,
         text: day.clockAt(minute),
         size: 12,
-        anchor: 'middle',
+        anchor: axis.x(minute) > LANE.right - 18 ? 'end' : 'middle',
         fill: ink.soft,
       }),
     ]),
   );
 }
 
-/** Serving times as strong lines; names stacked over each other when they fall close together. */
-function servingLines(axis: LaneAxis, bottom: number, { servings }: DayDrawing): string {
-  return group(
+const servingLines = (axis: LaneAxis, [top, bottom]: Reach, { servings }: DayDrawing) =>
+  group(
     { class: 'servings' },
     ...servings.map(({ at }) =>
-      line(axis.x(at), LANE.top - 28, axis.x(at), bottom, {
-        stroke: ink.ember,
-        'stroke-width': 2.5,
-      }),
-    ),
-    ...servings.map(({ at, text }, index) =>
-      words({
-        x: Math.min(axis.x(at) + 5, LANE.right),
-        y: 14 + (index % 2) * 15,
-        text,
-        size: 13,
-        bold: true,
-        anchor: axis.x(at) > LANE.right - 120 ? 'end' : 'start',
-        fill: ink.ember,
-      }),
+      line(axis.x(at), top - 26, axis.x(at), bottom, { stroke: ink.ember, 'stroke-width': 2.5 }),
     ),
   );
+
+/** Names of the servings over their lines, in as many rows as they need. */
+function servingNames(axis: LaneAxis, { servings }: DayDrawing) {
+  const named = servings.map((serving) => {
+    const width = textWidth(serving.text, 13, true);
+    return {
+      ...serving,
+      x: Math.max(0, Math.min(axis.x(serving.at) - 3, LANE.right - width)),
+      width,
+    };
+  });
+  const placed = stack(named, ({ x, width }) => [x, x + width + 8]);
+  return {
+    rows: placed.reduce((most, { row }) => Math.max(most, row + 1), 0),
+    svg: group(
+      {},
+      ...placed.map(({ thing, row }) =>
+        words({
+          x: thing.x,
+          y: 12 + row * SERVING_ROW,
+          text: thing.text,
+          size: 13,
+          bold: true,
+          fill: ink.ember,
+        }),
+      ),
+    ),
+  };
 }
 
 /** How to read the boxes, said once. */
-function keyRow(_day: DayDrawing, y: number): Drawn {
+function keyRow(y: number): Drawn {
   const top = y + 6;
   const entries: readonly (readonly [string, string])[] = [
     ['work', 'hands at work'],

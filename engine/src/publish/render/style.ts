@@ -49,7 +49,7 @@ thead { display: table-header-group; }
 .steps th { white-space: nowrap; font-weight: 700; width: 1%; padding-right: 4mm; }
 .steps .clock { white-space: nowrap; width: 1%; padding-right: 5mm; }
 .steps small { margin-left: 1.5mm; white-space: nowrap; }
-.steps .who { white-space: nowrap; width: 1%; padding-right: 5mm; }
+.steps .who { width: 34mm; padding-right: 5mm; }
 .steps .strong td, .steps .strong th { font-weight: 700; border-top: 1.5px solid var(--ink); }
 .steps .strong small, .steps .strong .who { font-weight: 400; }
 .facts { display: grid; grid-template-columns: max-content 1fr; margin: 1mm 0 3mm; }

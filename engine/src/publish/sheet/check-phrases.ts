@@ -1,7 +1,7 @@
 // A check that can be done: which way, in an empty or a full oven, where the lid goes, what it costs.
 
 import type { DoneSign } from '../../bake/bake-plan.ts';
-import type { Check, CheckWay } from '../../coals/coal-plan.ts';
+import type { Check, CheckWay, Move } from '../../coals/coal-plan.ts';
 import type { Block } from '../document.ts';
 import type { Say } from '../say.ts';
 import { movePhrase, sentenceCase } from './phrases.ts';
@@ -36,16 +36,16 @@ const SIMMER = {
 
 /** Ways and moves of one check as blocks. */
 export function checkBlocks(check: Check, wood: boolean, noun: string, say: Say): readonly Block[] {
-  const moves = [
-    ...check.ifHot.map((move) => ({
-      label: 'Too hot',
-      value: sentenceCase(movePhrase(move, wood, say)),
-    })),
-    ...check.ifCool.map((move) => ({
-      label: 'Too cool',
-      value: sentenceCase(movePhrase(move, wood, say)),
-    })),
-  ];
+  const row = (label: string, moves: readonly Move[]) =>
+    moves.length === 0
+      ? []
+      : [
+          {
+            label,
+            value: sentenceCase(moves.map((move) => movePhrase(move, wood, say)).join('; or ')),
+          },
+        ];
+  const moves = [...row('Too hot', check.ifHot), ...row('Too cool', check.ifCool)];
   return [
     {
       type: 'paragraph',

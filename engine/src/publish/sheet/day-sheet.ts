@@ -1,8 +1,9 @@
 // The whole day: one drawing of hands, ovens and lit coals over the clock, and the list under it.
 
 import type { MealPlan } from '../../meal.ts';
-import type { OvenSpan } from '../../timetable/day-sheet.ts';
+import type { LitCoals, OvenSpan, Serving } from '../../timetable/day-sheet.ts';
 import type { Block, SheetDocument } from '../document.ts';
+import type { LitPoint } from '../drawing/lane-lit.ts';
 import type { SpanBar } from '../drawing/lane-oven.ts';
 import { dayDrawing } from '../drawing/lanes.ts';
 import { noticeBlocks, refusalBlocks } from '../notice-text.ts';
@@ -10,7 +11,7 @@ import type { Say } from '../say.ts';
 import { isFireJob, JOB_NAME, ovenWord } from '../words/jobs.ts';
 import { advicePhrase } from './advice.ts';
 import { assumedBlocks, stripBlocks } from './dish-card.ts';
-import { jobRow, numberedJobs } from './job-list.ts';
+import { jobRow, type NumberedJob, numberedJobs } from './job-list.ts';
 import { listed } from './phrases.ts';
 
 export function daySheet(plan: MealPlan, say: Say): SheetDocument {
@@ -48,7 +49,7 @@ const STATUS = {
 } as const;
 
 function leadBlock({ daySheet: day, dishes }: MealPlan, say: Say): Block {
-  const times = [...new Set(day.servings.map(({ served }) => say.clock(served)))];
+  const times = servedTimes(day.servings).map(say.clock);
   return {
     type: 'lead',
     parts: [
@@ -72,16 +73,54 @@ function adviceBlocks({ daySheet: day }: MealPlan, say: Say): readonly Block[] {
 }
 
 function drawingBlocks(plan: MealPlan, say: Say): readonly Block[] {
-  const { daySheet: day, camp } = plan;
   const jobs = numberedJobs(plan);
+  const { spans, servings } = plan.daySheet;
   const times = [
     ...jobs.flatMap(({ job }) => [job.start, job.end]),
-    ...day.spans.flatMap(({ from, to }) => [from, to]),
-    ...day.servings.map(({ served }) => served),
+    ...spans.flatMap(({ from, to }) => [from, to]),
+    ...servings.map(({ served }) => served),
   ];
   if (times.length === 0) return [];
   const from = Math.floor(Math.min(...times) / 15) * 15;
   const to = Math.ceil((Math.max(...times) + 1) / 15) * 15;
+  return strips(plan, jobs, [from, to]).map((stretch, index) =>
+    stripBlock({ plan, jobs, stretch, isFirst: index === 0, say }),
+  );
+}
+
+type Stretch = readonly [from: number, to: number];
+
+/** So many jobs of one hand can still be told apart on one strip (tuned by eye on the demo camps). */
+const JOBS_A_STRIP = 30;
+
+/** A busy day is cut in strips of equal length, so that the numbers stay readable. */
+function strips(
+  plan: MealPlan,
+  jobs: readonly NumberedJob[],
+  [from, to]: Stretch,
+): readonly Stretch[] {
+  const busiest = Math.max(
+    0,
+    ...plan.camp.hands.map(({ id }) => jobs.filter(({ job }) => job.hands.includes(id)).length),
+  );
+  const count = Math.min(6, Math.max(1, Math.ceil(busiest / JOBS_A_STRIP)));
+  const length = Math.ceil((to - from) / count / 15) * 15;
+  return Array.from(
+    { length: count },
+    (_, index): Stretch => [from + index * length, Math.min(to, from + (index + 1) * length)],
+  ).filter(([start, end]) => start < end);
+}
+
+interface Strip {
+  readonly plan: MealPlan;
+  readonly jobs: readonly NumberedJob[];
+  readonly stretch: Stretch;
+  readonly isFirst: boolean;
+  readonly say: Say;
+}
+
+function stripBlock({ plan, jobs, stretch: [from, to], isFirst, say }: Strip): Block {
+  const { daySheet: day, camp } = plan;
   const used = camp.ovens.filter(({ id }) => day.spans.some(({ oven }) => oven === id));
   const alt = `Lanes of ${camp.hands.length} hands and ${used.length} ovens from ${say.clock(from)} to ${say.clock(to)}; the list below has every job in order.`;
   const svg = dayDrawing({
@@ -92,39 +131,71 @@ function drawingBlocks(plan: MealPlan, say: Say): readonly Block[] {
       name,
       work: jobs
         .filter(({ job }) => job.hands.includes(id))
-        .map(({ job, number }) => ({
-          from: job.start,
-          to: job.end,
-          number,
-          text: JOB_NAME[job.kind],
-          isFire: isFireJob(job.kind),
-        })),
+        .flatMap((each) => boxIn(each, [from, to])),
     })),
     ovens: used.map(({ id, name }) => ({
       name: ovenWord(name),
-      spans: day.spans.filter(({ oven }) => oven === id).map((span) => spanBar(span, say)),
+      spans: day.spans
+        .filter(({ oven }) => oven === id)
+        .flatMap((span) => barIn(span, [from, to], say)),
     })),
-    lit: day.lit.map(({ at, waiting, onOvens }) => ({ at, lit: waiting + onOvens, onOvens })),
+    lit: litIn(day.lit, [from, to]),
     countsCoals: camp.fuel.kind === 'briquettes',
-    servings: servingMarks(plan, say),
+    servings: servingMarks(plan, say).filter(({ at }) => from <= at && at <= to),
     words: { name: 'Coals', lit: 'lit', onOvens: 'needed on ovens' },
+    hasKey: isFirst,
     alt,
   });
-  return [{ type: 'drawing', wide: true, svg, alt }];
+  return { type: 'drawing', wide: true, svg, alt };
 }
 
-const spanBar = (span: OvenSpan, say: Say): SpanBar => ({
-  from: span.from,
-  to: span.to,
-  state: span.state,
-  text: span.state === 'cooking' || span.state === 'second-rise' ? say.dish(span.dish) : '',
-});
+function boxIn({ job, number }: NumberedJob, [from, to]: Stretch) {
+  if (job.end <= from || to <= job.start) return [];
+  return [
+    {
+      from: Math.max(from, job.start),
+      to: Math.min(to, job.end),
+      number,
+      text: JOB_NAME[job.kind],
+      isFire: isFireJob(job.kind),
+    },
+  ];
+}
 
-function servingMarks({ daySheet: day }: MealPlan, say: Say) {
-  const times = [...new Set(day.servings.map(({ served }) => served as number))].sort(
+function barIn(span: OvenSpan, [from, to]: Stretch, say: Say): readonly SpanBar[] {
+  if (span.to <= from || to <= span.from) return [];
+  const isNamed = span.state === 'cooking' || span.state === 'second-rise';
+  return [
+    {
+      from: Math.max(from, span.from),
+      to: Math.min(to, span.to),
+      state: span.state,
+      text: isNamed ? say.dish(span.dish) : '',
+    },
+  ];
+}
+
+/** The steps inside a stretch, with what is lit when it begins and when it ends. */
+function litIn(lit: readonly LitCoals[], [from, to]: Stretch): readonly LitPoint[] {
+  const all = lit.map(({ at, waiting, onOvens }) => ({ at, lit: waiting + onOvens, onOvens }));
+  const before = all.filter(({ at }) => at <= from).at(-1);
+  const inside = all.filter(({ at }) => from < at && at < to);
+  const last = inside.at(-1) ?? before;
+  return [
+    ...(before === undefined ? [] : [{ ...before, at: from }]),
+    ...inside,
+    ...(last === undefined ? [] : [{ ...last, at: to }]),
+  ];
+}
+
+/** Soonest first, each once. */
+export const servedTimes = (servings: readonly Serving[]): readonly number[] =>
+  [...new Set(servings.map(({ served }) => Math.round(served)))].sort(
     (left, right) => left - right,
   );
-  return times.map((at) => ({ at, text: `serve ${say.clock(at)}` }));
+
+function servingMarks({ daySheet: day }: MealPlan, say: Say) {
+  return servedTimes(day.servings).map((at) => ({ at, text: `serve ${say.clock(at)}` }));
 }
 
 /** Coals to light and what they are for, as numbers; wood camps feed a fire, without counts. */

@@ -10,6 +10,7 @@ import { freeFromFlag, ovenTitle, unfitWord } from './free-from.ts';
 import { inOutBlocks } from './in-out.ts';
 import { ovenBlocks, ovenOf } from './oven-part.ts';
 import { listed } from './phrases.ts';
+import { withoutUnfit } from './unfit.ts';
 import { whyBlocks } from './why-part.ts';
 
 /**
@@ -180,7 +181,7 @@ function allNotices(plan: MealPlan, dish: DishPlan) {
     ),
   ];
   const seen = new Set<string>();
-  return own.filter((notice) => {
+  return withoutUnfit(own).filter((notice) => {
     const key = JSON.stringify([notice.code, notice.about, notice.values]);
     if (seen.has(key)) return false;
     seen.add(key);

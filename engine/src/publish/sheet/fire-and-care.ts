@@ -9,6 +9,7 @@ import { lightingBlocks } from './day-sheet.ts';
 import { stripBlocks } from './dish-card.ts';
 import { allergenWord, unfitWord } from './free-from.ts';
 import { listed, sentenceCase } from './phrases.ts';
+import { unfitBlocks, withoutUnfit } from './unfit.ts';
 
 export function fireAndCareSheet(plan: MealPlan, say: Say): SheetDocument {
   return {
@@ -18,7 +19,8 @@ export function fireAndCareSheet(plan: MealPlan, say: Say): SheetDocument {
     blocks: [
       ...stripBlocks(plan, say),
       { type: 'lead', parts: [{ text: FIRE[plan.safety.fire], strong: true }] },
-      ...noticeBlocks(plan.safety.cautions, say),
+      ...unfitBlocks(plan, say),
+      ...noticeBlocks(withoutUnfit(plan.safety.cautions), say),
       ...lightingBlocks(plan, say),
       ...fireWork(plan, say),
       ...ovenCare(plan),

@@ -5,14 +5,17 @@ import type { Block, Part, SheetDocument } from '../document.ts';
 import { noticeBlocks, refusalBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
 import { advicePhrase } from './advice.ts';
+import { servedTimes } from './day-sheet.ts';
 import { assumedBlocks } from './dish-card.ts';
-import { freeFromFlag, ovenTitle } from './free-from.ts';
+import { freeWord, ovenTitle } from './free-from.ts';
 import { ovenOf } from './oven-part.ts';
 import { isWood, listed, shovelsWord } from './phrases.ts';
+import { aboutToday, unfitBlocks } from './unfit.ts';
 
 export function mealSummary(plan: MealPlan, say: Say): SheetDocument {
   const { daySheet: day } = plan;
-  const grave = [...plan.notices, ...day.notices, ...plan.safety.cautions].filter(
+  const today = plan.safety.cautions.filter(aboutToday);
+  const grave = [...plan.notices, ...day.notices, ...today].filter(
     ({ level }) => level === 'danger' || level === 'stop',
   );
   return {
@@ -23,6 +26,7 @@ export function mealSummary(plan: MealPlan, say: Say): SheetDocument {
       { type: 'lead', parts: firstWords(plan, say) },
       ...refusalBlocks(plan.refusals, say),
       ...noticeBlocks(grave, say),
+      ...unfitBlocks(plan, say),
       ...(day.advice.length === 0
         ? []
         : [
@@ -42,7 +46,7 @@ export function mealSummary(plan: MealPlan, say: Say): SheetDocument {
 
 function firstWords({ camp, daySheet: day }: MealPlan, say: Say): readonly Part[] {
   const mouths = camp.mouths.reduce((sum, { count }) => sum + count, 0);
-  const served = [...new Set(day.servings.map((each) => say.clock(each.served)))];
+  const served = servedTimes(day.servings).map(say.clock);
   const late = Math.max(0, ...day.servings.map(({ lateBy }) => lateBy as number));
   return [
     { text: mouths === 1 ? 'One mouth' : `${mouths} mouths`, strong: true },
@@ -73,8 +77,8 @@ function dishTable(plan: MealPlan, say: Say): Block {
 function dishRows(plan: MealPlan, dish: DishPlan, say: Say): readonly (readonly string[])[] {
   const serving = plan.daySheet.servings.find((each) => each.dish === dish.dish.id);
   const served = say.clock(serving?.served ?? dish.dish.serveAt);
-  const flag = freeFromFlag(plan, dish);
-  const name = flag === undefined ? dish.dish.name : `${dish.dish.name} (${flag})`;
+  const free = dish.safety.freeFrom.map(freeWord).join(', ');
+  const name = free === '' ? dish.dish.name : `${dish.dish.name}: ${free}`;
   if (dish.loads.length === 0) return [[name, 'no fire', '', '', '', '', served]];
   return dish.loads.map((part) => {
     const { coals } = part;

@@ -105,7 +105,7 @@ function fromAbove(card: OvenPart, oven: CampOven, wood: boolean): readonly Bloc
       isStill,
       screened,
       caption: where === 'above' ? 'lid, from above' : 'under the floor, from above',
-      alt: `${where === 'above' ? 'Lid seen from above, handle in the middle, chalk mark at the top' : 'Floor seen from above as an outline with its three legs, coals beneath it'}. Coals ${where}: ${lies}. ${windy}${behind} The cook stands across the wind.`,
+      alt: `${where === 'above' ? 'Lid seen from above, handle in the middle, chalk mark at the top' : 'Floor seen from above as an outline with its three legs, coals beneath it'}. Coals ${where}: ${lies}. ${windy}${behind}${isStill ? '' : ' The cook stands across the wind.'}`,
     };
   };
   const lid = view(coals.above, 'above');
@@ -171,17 +171,21 @@ function checksAndMoves(
   say: Say,
 ): readonly Block[] {
   const checks = coals.checks.flatMap((check) => checkBlocks(check, wood, loadNoun(dish), say));
+  const told = new Set(
+    coals.checks.flatMap((check) => [...check.ifHot, ...check.ifCool]).map((move) => move.do),
+  );
+  const others = coals.moves.filter((move) => !told.has(move.do));
   return [
     { type: 'heading', text: 'Checks: every count is only a start' },
     ...checks,
-    ...(coals.moves.length === 0
+    ...(others.length === 0
       ? []
       : [
-          { type: 'heading', text: 'Moves at any time' } as const,
+          { type: 'heading', text: 'Other moves' } as const,
           {
             type: 'list',
             tick: false,
-            items: coals.moves.map((move) => sentenceCase(movePhrase(move, wood, say))),
+            items: others.map((move) => sentenceCase(movePhrase(move, wood, say))),
           } as const,
         ]),
   ];

@@ -12,10 +12,9 @@ export const isWood = (coals: Pick<CoalPlan, 'fuel'>) => coals.fuel === 'wood-co
 
 /** `13 on the rim, 4 inside`; short, since it stands as big as the dish's name. */
 export function layoutPhrase(set: CoalSet, where: Where): string {
-  const ring = where === 'above' ? 'on the rim' : 'in a ring under the rim';
+  const ring = where === 'above' ? 'on the rim' : 'in a ring under rim';
   if (set.ring === 0 && set.spread === 0) return where === 'above' ? 'none above' : 'none below';
-  if (set.spread === 0)
-    return where === 'below' ? 'ring under the rim, middle empty' : `all ${ring}`;
+  if (set.spread === 0) return where === 'below' ? 'ring under rim, middle empty' : `all ${ring}`;
   if (set.ring === 0) return where === 'above' ? 'spread over the lid' : 'spread under the floor';
   return `${set.ring} ${ring}, ${set.spread} inside`;
 }
@@ -23,7 +22,7 @@ export function layoutPhrase(set: CoalSet, where: Where): string {
 /** The same for wood coals: rings and shovels. */
 export function woodPhrase(set: CoalSet, where: Where): string {
   if (set.pieces === 0) return where === 'above' ? 'none above' : 'none below';
-  const rings = `${ringsWord(set.rings)} ${where === 'above' ? 'on the rim' : 'under the rim, middle empty'}`;
+  const rings = `${ringsWord(set.rings)} ${where === 'above' ? 'on the rim' : 'under rim, middle empty'}`;
   return set.shovels === undefined ? rings : `${shovelsWord(set.shovels)}, ${rings}`;
 }
 
@@ -92,14 +91,14 @@ function shareOfTurn(degrees: number): string {
   return named[Math.round(degrees)] ?? `${Math.round(degrees)} degrees`;
 }
 
-/** `take 2 from below: about 20 °F cooler, felt in about 8 min`. */
+/** `take 2 from below (about 20 °F cooler in about 8 min)`. */
 export function movePhrase(move: Move, wood: boolean, say: Say): string {
   const way = move.effect < 0 ? 'cooler' : 'hotter';
   const effect =
     Math.abs(move.effect) < 0.5
       ? 'hardly felt'
-      : `about ${say.difference(Math.abs(move.effect))} ${way}, felt in about ${say.minutes(move.after)}`;
-  return `${moveWords(move, wood)}: ${effect}`;
+      : `about ${say.difference(Math.abs(move.effect))} ${way} in about ${say.minutes(move.after)}`;
+  return `${moveWords(move, wood)} (${effect})`;
 }
 
 function moveWords(move: Move, wood: boolean): string {

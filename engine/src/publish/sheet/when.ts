@@ -5,7 +5,7 @@ import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
 import type { StepRow } from '../document.ts';
 import type { Say } from '../say.ts';
 import { isBread, loadNoun, momentsOf } from './moments.ts';
-import { additionPhrase, isWood, placementLine, sentenceCase, turnPhrase } from './phrases.ts';
+import { additionPhrase, isWood, sentenceCase, turnPhrase } from './phrases.ts';
 
 interface Happening {
   readonly minute: number;
@@ -30,7 +30,7 @@ export function happenings(
   const all: Happening[] = [
     {
       minute: 0,
-      what: `Coals on. ${sayCoals(part, wood)}`,
+      what: 'Coals on, laid as said above',
       brief: moments.inAt === 0 ? `coals on, ${noun} in` : 'coals on',
       strong: true,
       note: moments.inAt === 0 ? `${noun} in from the start` : 'oven still empty',
@@ -87,9 +87,6 @@ function likely(moments: ReturnType<typeof momentsOf>, say: Say): string {
     ? `likely ${say.minutes(outFrom)} to ${say.minutes(outTo)} from coals on`
     : `likely ${say.clock(zero + outFrom)} to ${say.clock(zero + outTo)}`;
 }
-
-const sayCoals = ({ coals }: LoadPlan, wood: boolean) =>
-  `${placementLine(coals.above, 'above', wood)}. ${placementLine(coals.below, 'below', wood)}.`;
 
 /** Rows of the "When" list; rest and serving follow the oven. */
 export function whenRows(plan: MealPlan, dish: DishPlan, part: LoadPlan, say: Say): StepRow[] {

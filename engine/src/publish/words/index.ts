@@ -9,6 +9,7 @@ import { larderWords } from './larder.ts';
 import { menuWords } from './menu.ts';
 import { provisionsWords } from './provisions.ts';
 import { safetyWords } from './safety.ts';
+import { timetableWords } from './timetable.ts';
 
 export const allWords: Words = {
   ...campWords,
@@ -18,5 +19,6 @@ export const allWords: Words = {
   ...coalsWords,
   ...bakeWords,
   ...safetyWords,
+  ...timetableWords,
   ...provisionsWords,
 };

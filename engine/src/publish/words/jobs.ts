@@ -56,7 +56,7 @@ export const isFireJob = (kind: JobKind) => FIRE_JOBS.has(kind);
 /** The whole job in one sentence, the dish or oven named. */
 export function jobSentence(job: Job, plan: MealPlan, say: Say): string {
   const part = partOf(job, plan);
-  const subject = subjectOf(job, say);
+  const subject = sentence(subjectOf(job, say));
   if (part !== undefined) {
     const ours = ovenWork(job, plan, part, say);
     if (ours !== undefined) return `${subject}: ${ours}`;
@@ -67,11 +67,31 @@ export function jobSentence(job: Job, plan: MealPlan, say: Say): string {
     : `${subject}: ${text}`;
 }
 
+/** Coals are laid on an oven, dough is shaped for a dish; neither name is said where it is known. */
 function subjectOf(job: Job, say: Say): string {
   const oven = job.oven === undefined ? undefined : ovenWord(say.ovenName(job.oven));
   const dish = job.dish === undefined ? undefined : say.dish(job.dish);
-  return [oven, dish].filter((word) => word !== undefined).join(', ');
+  if (LIGHTING.has(job.kind)) return '';
+  if (IRON_JOBS.has(job.kind)) return oven ?? dish ?? '';
+  if (job.kind === 'load' || job.kind === 'take-out') {
+    return [oven, dish].filter((word) => word !== undefined).join(', ');
+  }
+  return dish ?? oven ?? '';
 }
+
+const LIGHTING: ReadonlySet<JobKind> = new Set<JobKind>([
+  'light-chimney',
+  'light-feeder',
+  'ash-out',
+]);
+const IRON_JOBS: ReadonlySet<JobKind> = new Set<JobKind>([
+  'lay-coals',
+  'turn',
+  'add-coals',
+  'check',
+  'grease',
+  'wipe-oven',
+]);
 
 export const ovenWord = (name: string) => (/^[A-Z0-9]{1,2}$/i.test(name) ? `Oven ${name}` : name);
 
