@@ -249,3 +249,44 @@ describe('what a dish wants of the oven', () => {
     expect(wantsHotOven(cold)).toBe(false);
   });
 });
+
+describe('any load', () => {
+  it('gets finite minutes in order, a core and a loss, whatever its numbers', () => {
+    const kinds: readonly RecipeKind[] = [
+      'yeast-bread',
+      'biscuit',
+      'cobbler',
+      'stew',
+      'roast',
+      'fruit',
+      'cold-dish',
+    ];
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...kinds),
+        fc.double({ min: 0, max: 300, noNaN: true }),
+        fc.double({ min: 0, max: 4, noNaN: true }),
+        fc.double({ min: 0, max: 2000, noNaN: true }),
+        fc.double({ min: -20, max: 500, noNaN: true }),
+        fc.array(fc.double({ min: -20, max: 600, noNaN: true }), { maxLength: 5 }),
+        (kind, millimetres, rise, density, oven, celsius) => {
+          const plan = bakeFor({
+            load: madeDough({ millimetres, rise, density }),
+            recipe: madeRecipe({ kind, method: kind === 'cold-dish' ? 'none' : 'bake' }),
+            formula,
+            air: madeAir(),
+            wanted: fromCelsius(oven),
+            curve: celsius.map((each, index) => point(index * 10, each)),
+            loadInMinute: minutes(5),
+          });
+          for (const value of [plan.minutes, plan.least, plan.most, plan.loss]) {
+            expect(Number.isFinite(value)).toBe(true);
+          }
+          expect(plan.least).toBeLessThanOrEqual(plan.minutes);
+          expect(plan.minutes).toBeLessThanOrEqual(plan.most);
+        },
+      ),
+      { seed: 17, numRuns: 300 },
+    );
+  });
+});

@@ -15,7 +15,7 @@ const LONGEST_MINUTES = 360;
 /** Minutes for fruit under a topping. */
 export function cobblerTime(asked: BakeRequest): CookTime {
   const { load, air, formula } = asked;
-  const capacity = load.mass * specificHeatOf(formula);
+  const capacity = Math.max(1, load.mass * specificHeatOf(formula));
   const passage = FRUIT_PASSAGE * wettedAreaOf(load);
   const rise = Math.max(0, air.boiling - BUBBLES_BELOW_BOIL_KELVIN - air.temperature);
   const mean = air.temperature + rise / 2;

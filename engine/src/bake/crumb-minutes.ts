@@ -7,10 +7,12 @@ import { type Kelvin, type Minutes, minutes } from '../quantity/unit.ts';
 
 /** Raw dough [g/m3] (trial-bake-model). */
 const DOUGH_GRAMS_PER_CUBIC_METRE = 1.1e6;
+/** Nothing is thinner, so that no time is zero or NaN. */
+const THINNEST_METRES = 0.0005;
 /** Stiff dough without a bubble, about 1.25 g/cm3, over the dough of the law. */
 const DENSEST_OVER_DOUGH = 1.15;
 const SEA_LEVEL_BOIL_KELVIN = 373.12; // IAPWS-IF97 at 101 325 Pa (iapws-if97)
-export const REFERENCE_OVEN_KELVIN = 488.15; // 215 C, the oven of the fitted rows
+const REFERENCE_OVEN_KELVIN = 488.15; // 215 C, the oven of the fitted rows
 
 export interface DoughBody {
   /** Depth that the dough would have without gas [mm]. */
@@ -26,7 +28,7 @@ export interface DoughBody {
 export function doughBodyOf(load: OvenLoad): DoughBody {
   const byMass = load.mass / (DOUGH_GRAMS_PER_CUBIC_METRE * load.planArea);
   const most = load.thickness * DENSEST_OVER_DOUGH;
-  const raw = byMass > 0 ? Math.min(most, byMass) : load.thickness;
+  const raw = Math.max(THINNEST_METRES, byMass > 0 ? Math.min(most, byMass) : load.thickness);
   return {
     rawMillimetres: raw * 1000,
     risenMillimetres: Math.max(raw, load.risenHeight, load.thickness) * 1000,

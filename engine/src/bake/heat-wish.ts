@@ -17,6 +17,9 @@ import { minutesToBoil } from './pot-minutes.ts';
 /** The iron round a simmering pot stands this much above the boil: a judgement, no source. */
 const SIMMER_ABOVE_BOIL_KELVIN = 4;
 
+/** Keeps the food above 140 F (foodsafety-chart) without cooking it on: common practice. */
+const KEEP_WARM = fromCelsius(90);
+
 /**
  * What the coals of one load have to do.
  *
@@ -51,6 +54,7 @@ export function wantedOvenFor(asked: { readonly recipe: Recipe; readonly air: Ai
   if (recipe.method === 'simmer' || recipe.method === 'boil') {
     return kelvin(air.boiling + SIMMER_ABOVE_BOIL_KELVIN);
   }
+  if (recipe.method === 'keep-warm') return recipe.target.oven ?? KEEP_WARM;
   return recipe.target.oven ?? fromCelsius(figuresOfKind(recipe.kind).ovenCelsius);
 }
 

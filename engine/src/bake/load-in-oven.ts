@@ -54,7 +54,7 @@ export function loadFor(asked: {
   readonly startKelvin?: Kelvin;
 }): Load {
   const { load, recipe, formula, air } = asked;
-  const capacity = load.mass * specificHeatOf(formula);
+  const capacity = Math.max(1, load.mass * specificHeatOf(formula)); // an empty load is still one
   const water = load.mass * waterShareOf(formula);
   const boil = air.boiling;
   const start = Math.min(asked.startKelvin ?? air.temperature, boil);

@@ -2,6 +2,7 @@
 
 import type { Camp } from '../camp/camp.ts';
 import type { Formula } from '../formula/formula.ts';
+import type { FoodPart } from '../larder/food.ts';
 import type { MenuDish } from '../menu/menu.ts';
 import type { Recipe } from '../menu/recipe.ts';
 import { fromFahrenheit, type Minutes, minutes } from '../quantity/unit.ts';
@@ -34,7 +35,7 @@ export function dishSafety(asked: {
     ...(least === undefined ? {} : { least }),
     hotHold: HOT_HOLD,
     coldHold: COLD_HOLD,
-    outLimit: outLimitFor({ dish, recipe, camp }),
+    outLimit: outLimitFor(asked),
     ...(needsFullBoil(formula) ? { fullBoil: FULL_BOIL } : {}),
     freeFrom: freeFromOf({ dish, recipe, camp }),
     cautions: dishCautions({ ...asked, least }),
@@ -42,19 +43,23 @@ export function dishSafety(asked: {
 }
 
 const BREADS = ['yeast-bread', 'quick-bread', 'biscuit', 'corn-bread'];
+/** A bread with these in it is perishable. */
+const FILLINGS: readonly FoodPart[] = ['meat', 'poultry', 'cheese', 'bean', 'vegetable'];
 const HOT_AIR = fromFahrenheit(90);
 
 /**
  * Two hours out of hot and cold, one hour above 90 F (fsis-two-hours). Plain baked bread is dry
  * enough to stand a day: common practice, no source.
  */
-export function outLimitFor(asked: {
+function outLimitFor(asked: {
   readonly dish: MenuDish;
   readonly recipe: Recipe;
+  readonly formula: Formula;
   readonly camp: Camp;
 }): Minutes {
-  const { dish, recipe, camp } = asked;
-  if (BREADS.includes(recipe.kind)) return minutes(24 * 60);
+  const { dish, recipe, formula, camp } = asked;
+  const isFilled = formula.lines.some((line) => FILLINGS.includes(line.ingredient.part));
+  if (BREADS.includes(recipe.kind) && !isFilled) return minutes(24 * 60);
   return minutes(warmestNear(camp, dish.serveAt) > HOT_AIR ? 60 : 120);
 }
 
