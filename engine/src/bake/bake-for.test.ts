@@ -137,7 +137,7 @@ const point = (minute: number, celsius: number): CurvePoint => ({
 
 describe('the core when done', () => {
   it('is three kelvin under the local boil where the target can not be reached (crumb-below-boil)', () => {
-    // 5,000 ft boils at 94.9 C and 10,000 ft at 89.8 C (iapws-if97 on iso2533).
+    // 5,000 ft boils at 94.9 C and 10,000 ft at 89.8 C (if97 on iso2533).
     const low = baked({ millimetres: 25, rise: 2 }, fromCelsius(200)).done;
     expect(low.cappedByBoil).toBe(false);
     const high = baked({ millimetres: 25, rise: 2 }, fromCelsius(200), {}, 89.8).done;

@@ -1,4 +1,5 @@
 // When is a bread done? When its middle is baked and its top has colour, whichever comes last.
+// Source: trial-bake-model, published-bake-times (the band), common practice (the rest).
 
 import { type Notice, notice } from '../notice/notice.ts';
 import { toCelsius } from '../quantity/unit.ts';

@@ -1,4 +1,5 @@
 // When is a cobbler done? When its fruit bubbles and steam has set the topping from below.
+// Source: camp-cobbler (one range).
 // Weak point: one published range and common practice stand behind it.
 
 import { notice } from '../notice/notice.ts';

@@ -1,5 +1,6 @@
 // How long until the top is golden? The lid decides: table in data/bake-colour.json, computed with
 // a trial model. Thin bread is taken out when it looks right, so colour sets its time.
+// Source: trial-bake-model.
 
 import table from '../../data/bake-colour.json' with { type: 'json' };
 import { fromCelsius, type Kelvin, type Minutes, minutes } from '../quantity/unit.ts';

@@ -11,7 +11,7 @@ const DOUGH_GRAMS_PER_CUBIC_METRE = 1.1e6;
 const THINNEST_METRES = 0.0005;
 /** Stiff dough without a bubble, about 1.25 g/cm3, over the dough of the law. */
 const DENSEST_OVER_DOUGH = 1.15;
-const SEA_LEVEL_BOIL_KELVIN = 373.12; // IAPWS-IF97 at 101 325 Pa (iapws-if97)
+const SEA_LEVEL_BOIL_KELVIN = 373.12; // IAPWS-IF97 at 101 325 Pa (if97)
 const REFERENCE_OVEN_KELVIN = 488.15; // 215 C, the oven of the fitted rows
 
 export interface DoughBody {

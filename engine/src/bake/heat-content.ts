@@ -1,4 +1,5 @@
 // How much heat does one kelvin of this food take? From what it is made of.
+// Source: sr28 (water in a food), trial-bake-model (specific heats).
 
 import type { Formula, FormulaLine } from '../formula/formula.ts';
 import type { FoodPart } from '../larder/food.ts';
@@ -43,7 +44,7 @@ export function waterShareOf(formula: Formula): number {
   return water / mass;
 }
 
-/** By the larder's row where it has one (usda-sr28), else by the part. */
+/** By the larder's row where it has one (sr28), else by the part. */
 const waterShareOfLine = ({ ingredient }: FormulaLine) =>
   foodWithKey(ingredient.food ?? '')?.water ?? WATER_SHARE[ingredient.part];
 

@@ -1,4 +1,5 @@
 // When does something that goes at a rate reach its end? Sums a rate over an oven's curve.
+// Source: ours; the lid's lead over the inside is a judgement.
 
 import type { CurvePoint } from '../coals/coal-plan.ts';
 import { type Kelvin, kelvin, type Minutes } from '../quantity/unit.ts';

@@ -15,8 +15,8 @@ import { wettedAreaOf } from './load-in-oven.ts';
 const POT_WATTS_PER_SQUARE_METRE = 4500;
 /** A stew [J/(g K)]: 0.85 x 4.19 + 0.15 x 1.3. */
 const POT_SPECIFIC_JOULES = 3.76;
-const SEA_LEVEL_BOIL_KELVIN = 373.12; // iapws-if97
-const BOIL_AT_5000_FEET_KELVIN = 367.97; // 1524 m, 84 307 Pa (iso2533, iapws-if97)
+const SEA_LEVEL_BOIL_KELVIN = 373.12; // if97
+const BOIL_AT_5000_FEET_KELVIN = 367.97; // 1524 m, 84 307 Pa (iso2533, if97)
 
 /**
  * Minutes from load in until the pot boils, before coals/ has simulated it.

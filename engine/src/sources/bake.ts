@@ -36,6 +36,7 @@ export const bakeSources = {
     title: 'Common practice of camp cooks',
     by: 'no source',
     grade: 'D',
+    note: 'what many cooks do and nobody we read has measured',
   },
   'bakery-cores': {
     title:
