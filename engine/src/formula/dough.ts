@@ -62,15 +62,15 @@ export function percentagesOf(lines: readonly WeighedIngredient[]): FormulaPerce
 export type Substance = Pick<Food, 'water' | 'fat' | 'salt' | 'sugar'>;
 
 /**
- * What one gram adds to a dough. Sodium of powder and soda is no salt to the taste or the yeast;
- * tap water counts as all water; a food that we do not know counts by what it is there for.
+ * What one gram adds to a dough. Sodium of powder and soda is no salt to the taste or the yeast,
+ * and the water in their crystals is bound; tap water counts as all water; a food that we do not
+ * know counts by what it is there for.
  */
 function substanceOf(ingredient: Ingredient): Substance {
   const { part } = ingredient;
-  const food = foodOf(ingredient);
-  const known = food ?? { ...NOTHING, ...OF_PART[part] };
-  if (part === 'powder' || part === 'soda') return { ...known, salt: ratio(0) };
-  return part === 'water' ? { ...NOTHING, water: ratio(1) } : known;
+  if (part === 'powder' || part === 'soda') return NOTHING;
+  if (part === 'water') return { ...NOTHING, water: ratio(1) };
+  return foodOf(ingredient) ?? { ...NOTHING, ...OF_PART[part] };
 }
 
 const NOTHING: Substance = { water: ratio(0), fat: ratio(0), salt: ratio(0), sugar: ratio(0) };

@@ -1,0 +1,160 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import ranges from '../../validation/formula/published-ranges.json' with { type: 'json' };
+import service from '../../validation/menu/service-portions.json' with { type: 'json' };
+import { campTrouble } from '../camp/trouble.ts';
+import { isRefusal } from '../notice/notice.ts';
+import { fromUnit } from '../quantity/convert.ts';
+import { clockMinutes, metres } from '../quantity/unit.ts';
+import { recipeMass } from './pieces.ts';
+import { portionsFor } from './portions.ts';
+import { shareOvens } from './share.ts';
+import { starters, starterWithId } from './starters.ts';
+import { campForTonight, type Tonight, type TonightAnswers } from './tonight.ts';
+import { menuTrouble } from './trouble.ts';
+
+const answers = (change: Partial<TonightAnswers> = {}): TonightAnswers => ({
+  what: 'biscuits',
+  oven: { diameterMetres: fromUnit(12, 'inch') },
+  when: { serveAt: clockMinutes(1110) },
+  date: '2026-06-01',
+  timeZone: 'UTC',
+  now: clockMinutes(960),
+  ...change,
+});
+const tonight = (change: Partial<TonightAnswers> = {}) =>
+  campForTonight(answers(change)) as Tonight;
+
+function loadsOf({ camp, menu }: Tonight) {
+  const dish = menu.dishes[0]!;
+  const recipe = menu.recipes[0]!;
+  const { fits } = shareOvens({
+    dishes: [{ dish, recipe, portions: portionsFor(dish, recipe, camp) }],
+    camp,
+  });
+  return fits.get(dish.id)?.loads ?? [];
+}
+
+describe('ready recipes', () => {
+  it('are eight at least, each whole: ingredients from the larder, steps in order, no trouble', () => {
+    expect(starters.length).toBeGreaterThanOrEqual(8);
+    expect(new Set(starters.map((each) => each.id)).size).toBe(starters.length);
+    for (const recipe of starters) {
+      const { camp, menu } = tonight({ what: recipe.id });
+      expect(menuTrouble(menu, camp).refusals, recipe.id).toEqual([]);
+      expect(
+        recipe.steps.filter((step) => step.kind === 'cook'),
+        recipe.id,
+      ).toHaveLength(1);
+      expect(recipe.ingredients.every((each) => each.food !== undefined)).toBe(true);
+    }
+  });
+
+  it('lie inside published ranges (validation/formula/published-ranges.json)', () => {
+    for (const row of ranges.rows as readonly Record<string, unknown>[]) {
+      const { ingredients } = starterWithId(String(row.starter))!;
+      const sum = (parts: readonly string[]) =>
+        ingredients.reduce((all, each) => all + (parts.includes(each.part) ? each.grams : 0), 0);
+      const flour = sum(['flour', 'meal']);
+      for (const [part, range] of Object.entries(row)) {
+        if (part === 'starter') continue;
+        const [least, most] = range as readonly [number, number];
+        const percent = (100 * sum([part === 'buttermilk' ? 'liquid' : part])) / flour;
+        expect(percent, `${row.starter} ${part}`).toBeGreaterThanOrEqual(least);
+        expect(percent, `${row.starter} ${part}`).toBeLessThanOrEqual(most);
+      }
+    }
+  });
+
+  it('give a portion of stew what armedForcesRecipes card L-23 gives, within 3 %', () => {
+    const stew = starterWithId('beef-stew')!;
+    for (const [food, , each] of service.rows as readonly (readonly [string, number, number])[]) {
+      const mass = stew.ingredients.find((one) => one.food === food)!.grams / stew.portions;
+      expect(Math.abs(mass / each - 1), food).toBeLessThan(0.03);
+    }
+  });
+});
+
+describe('a camp for tonight', () => {
+  it('stands on three answers, without trouble, in one oven, for every recipe and every usual oven', () => {
+    for (const recipe of starters) {
+      for (const inches of [8, 10, 12, 14, 16]) {
+        const oven = { diameterMetres: fromUnit(inches, 'inch') };
+        const made = tonight({ what: recipe.id, oven });
+        expect(campTrouble(made.camp).refusals, recipe.id).toEqual([]);
+        const loads = loadsOf(made);
+        expect(loads, `${recipe.id} ${inches}`).toHaveLength(1);
+        expect(loads[0]!.fill).toBeLessThanOrEqual(1.07);
+        expect(loads[0]!.fill, `${recipe.id} ${inches}`).toBeGreaterThan(0.35);
+      }
+    }
+  });
+
+  it('says each of its thirteen usual values, and none that the cook gave', () => {
+    expect(tonight().assumed.map((each) => each.what)).toHaveLength(13);
+    const said = tonight({ hands: 2, elevation: metres(1200), weather: { airKelvin: 270 } });
+    expect(said.assumed.map((each) => each.what)).not.toContain('hands');
+    expect(said.assumed.map((each) => each.what)).not.toContain('air');
+    expect(said.camp.hands).toHaveLength(2);
+    expect(said.camp.place.elevation).toBe(1200);
+  });
+
+  it('takes the amount as flour, mass, portions or thickness', () => {
+    const biscuits = starterWithId('biscuits')!;
+    const portions = (amount: TonightAnswers['amount']) =>
+      tonight({ ...(amount === undefined ? {} : { amount }) }).menu.dishes[0]!.portions!;
+    expect(portions({ flourGrams: 960 })).toBeCloseTo(2 * biscuits.portions, 9);
+    expect(portions({ massGrams: recipeMass(biscuits) / 2 })).toBeCloseTo(biscuits.portions / 2, 9);
+    expect(portions({ portions: 5 })).toBe(5);
+    const thick = tonight({ what: 'corn-bread', amount: { thicknessMetres: 0.04 } });
+    expect(loadsOf(thick)[0]!.thickness).toBeCloseTo(0.04, 6);
+  });
+
+  it('lets the owner of an oven know better, and serves as soon as it can be if no time is said', () => {
+    const made = tonight({
+      oven: {
+        diameterMetres: fromUnit(12, 'inch'),
+        floorDiameter: metres(0.24),
+        depth: metres(0.12),
+      },
+      when: {},
+    });
+    expect(made.camp.ovens[0]!.floorDiameter).toBe(0.24);
+    expect(made.camp.ovens[0]!.depth).toBe(0.12);
+    expect(made.menu.dishes[0]!.serveAt).toBeGreaterThan(960);
+    expect(made.menu.dishes[0]!.serveAt % 5).toBe(0);
+  });
+
+  it('refuses what can not be, and says of an oven between sizes that it is reckoned', () => {
+    const code = (change: Partial<TonightAnswers>) => {
+      const outcome = campForTonight(answers(change));
+      return isRefusal(outcome) ? outcome.code : undefined;
+    };
+    expect(code({ what: 'moon cake' })).toBe('MENU_STARTER_UNKNOWN');
+    expect(code({ oven: { diameterMetres: 1 } })).toBe('MENU_OVEN_SIZE_UNKNOWN');
+    expect(code({ oven: { diameterMetres: Number.NaN } })).toBe('MENU_OVEN_SIZE_UNKNOWN');
+    expect(code({ when: { serveAt: clockMinutes(100) } })).toBe('MENU_SERVE_PAST');
+    expect(code({ amount: { massGrams: -1 } })).toBe('MENU_AMOUNT_IMPOSSIBLE');
+    expect(code({ amount: { portions: 1e9 } })).toBe('MENU_AMOUNT_ABSURD');
+    expect(code({ what: 'beef-stew', amount: { flourGrams: 500 } })).toBe('MENU_AMOUNT_IMPOSSIBLE');
+    const between = tonight({ oven: { diameterMetres: fromUnit(11, 'inch') } });
+    expect(between.notices.map((each) => each.code)).toEqual(['MENU_OVEN_BETWEEN_SIZES']);
+  });
+
+  it('never throws and never gives a number that is none, whatever it is asked', () => {
+    const odd = fc.oneof(fc.double(), fc.double({ min: 0.2, max: 0.41 }), fc.constantFrom(0, -1));
+    fc.assert(
+      fc.property(odd, odd, fc.constantFrom(...starters), (diameterMetres, portions, what) => {
+        const made = campForTonight(
+          answers({ what, oven: { diameterMetres }, amount: { portions } }),
+        );
+        if (isRefusal(made)) return;
+        for (const load of loadsOf(made)) {
+          const numbers = Object.values(load).filter((each) => typeof each === 'number');
+          expect(numbers.every(Number.isFinite)).toBe(true);
+        }
+      }),
+      { seed: 9, numRuns: 300 },
+    );
+  });
+});
