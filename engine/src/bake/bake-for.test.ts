@@ -161,10 +161,29 @@ describe('the core when done', () => {
     );
   });
 
+  it('of a roast is 165 F until safety knows the meat (foodsafety-chart)', () => {
+    const roast = (leastFahrenheit?: number) =>
+      bakeFor({
+        load: madePot(2000),
+        recipe: madeRecipe({ kind: 'roast', method: 'roast' }),
+        formula,
+        air: madeAir(),
+        wanted: fromCelsius(177),
+        ...(leastFahrenheit === undefined ? {} : { leastCore: fromFahrenheit(leastFahrenheit) }),
+      }).done.core;
+    expect(roast()).toBeCloseTo(fromCelsius(74), 6);
+    expect(roast(145)).toBeCloseTo(fromFahrenheit(145), 6);
+    expect(roast(165)).toBeCloseTo(fromFahrenheit(165), 6);
+  });
+
   it('is never below what safety asks for', () => {
     const plan = bakeFor({
       load: madeDough({ millimetres: 60, rise: 1 }),
-      recipe: madeRecipe({ kind: 'roast', method: 'roast' }),
+      recipe: madeRecipe({
+        kind: 'roast',
+        method: 'roast',
+        target: { canWait: minutes(0), rest: minutes(0), isCold: false, core: fromCelsius(55) },
+      }),
       formula,
       air: madeAir(),
       wanted: fromCelsius(177),

@@ -1,6 +1,6 @@
 // How long does this load stay in, and what shows that it is done?
 
-import { minutes, ratio } from '../quantity/unit.ts';
+import { type Kelvin, minutes, ratio } from '../quantity/unit.ts';
 import type { BakePlan } from './bake-plan.ts';
 import type { BakeRequest, CookTime } from './bake-request.ts';
 import { breadTime } from './bread-time.ts';
@@ -25,7 +25,7 @@ export function bakeFor(asked: BakeRequest): BakePlan {
     air,
     ...(asked.leastCore === undefined ? {} : { leastCore: asked.leastCore }),
   });
-  const time = timeOf(asked);
+  const time = timeOf(asked, target.done.core ?? asked.air.boiling);
   const about = { dish: load.dish, recipe: recipe.id, oven: load.oven };
   return {
     load: load.id,
@@ -38,7 +38,7 @@ export function bakeFor(asked: BakeRequest): BakePlan {
   };
 }
 
-function timeOf(asked: BakeRequest): CookTime {
+function timeOf(asked: BakeRequest, core: Kelvin): CookTime {
   const { recipe } = asked;
   if (recipe.method === 'none' || recipe.method === 'keep-warm' || recipe.kind === 'cold-dish') {
     return { minutes: 0, least: 0, most: 0, notices: [] };
@@ -46,5 +46,5 @@ function timeOf(asked: BakeRequest): CookTime {
   if (isPot(recipe)) return potTime(asked);
   if (isBread(recipe)) return breadTime(asked);
   if (recipe.kind === 'cobbler') return cobblerTime(asked);
-  return roastTime(asked);
+  return roastTime(asked, core);
 }

@@ -24,7 +24,8 @@ export function doneTargetFor(asked: {
   const { recipe, air, leastCore } = asked;
   const figures = figuresOfKind(recipe.kind);
   const byKind = figures.coreCelsius === null ? undefined : fromCelsius(figures.coreCelsius);
-  const wantedCore = recipe.target.core ?? byKind;
+  const knownMeat = recipe.kind === 'roast' ? leastCore : undefined;
+  const wantedCore = recipe.target.core ?? knownMeat ?? byKind;
   const signs = {
     margin: kelvinDifference(BELOW_BOIL_KELVIN),
     ...(figures.top === null ? {} : { top: figures.top }),

@@ -1,10 +1,7 @@
 // When is the middle of a roast or of baked fruit hot? Conduction into a ball, first term only.
 
 import { notice } from '../notice/notice.ts';
-import { fromCelsius } from '../quantity/unit.ts';
 import type { BakeRequest, CookTime } from './bake-request.ts';
-import { BELOW_BOIL_KELVIN } from './done-target.ts';
-import { figuresOfKind } from './kinds.ts';
 import { minutesUntil, paceOf } from './pace.ts';
 
 /** Meat and fruit: conductivity [W/(m K)], diffusivity [m2/s]; ASHRAE-like values, from memory. */
@@ -16,9 +13,8 @@ const BAND = { least: 0.75, most: 1.4 };
 const LONGEST_MINUTES = 720;
 
 /** Minutes until the core stands at its target, along the oven's curve where there is one. */
-export function roastTime(asked: BakeRequest): CookTime {
+export function roastTime(asked: BakeRequest, coreKelvin: number): CookTime {
   const { air } = asked;
-  const coreKelvin = coreOf(asked);
   const found = minutesUntil(paceOf(asked, LONGEST_MINUTES), (now) => {
     const seconds = ballSeconds({
       radiusMetres: pieceRadiusOf(asked),
@@ -38,11 +34,6 @@ export function roastTime(asked: BakeRequest): CookTime {
       ...(found === undefined ? [notice('BAKE_OVEN_TOO_COOL', 'stop')] : []),
     ],
   };
-}
-
-function coreOf({ recipe, air, leastCore }: BakeRequest): number {
-  const wanted = recipe.target.core ?? fromCelsius(figuresOfKind(recipe.kind).coreCelsius ?? 63);
-  return Math.max(leastCore ?? 0, Math.min(wanted, air.boiling - BELOW_BOIL_KELVIN));
 }
 
 /** A whole apple or pear of 150 to 180 g; a judgement. */
