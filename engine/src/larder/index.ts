@@ -1,7 +1,6 @@
 // What larder/ offers: foods, their names, their measures.
 
 export { type AllergenWords, allergensNamed } from './allergens.ts';
-export { larderCodes } from './codes.ts';
 export type * from './food.ts';
 export { foods, foodWithKey } from './larder.ts';
 export { gramsOf, measureOf } from './measure.ts';

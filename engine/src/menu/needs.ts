@@ -38,7 +38,7 @@ const breaks = (found: Allergen, need: Allergen) =>
 export function allergensIn(recipe: Recipe): readonly Allergen[] {
   const found = new Set<Allergen>(recipe.contains);
   for (const each of recipe.ingredients) {
-    for (const allergen of [...each.allergens, ...larderWords(each).allergens]) found.add(allergen);
+    for (const allergen of [...each.allergens, ...packetWords(each).allergens]) found.add(allergen);
   }
   return [...found].sort();
 }
@@ -49,14 +49,14 @@ export function labelsToCheck(
 ): readonly { ingredient: string; allergen: Allergen }[] {
   const sure = allergensIn(recipe);
   return recipe.ingredients.flatMap((each) => {
-    const check = new Set([...each.checkLabel, ...larderWords(each).checkLabel]);
+    const check = new Set([...each.checkLabel, ...packetWords(each).checkLabel]);
     return [...check]
       .filter((allergen) => !sure.includes(allergen))
       .map((allergen) => ({ ingredient: each.name, allergen }));
   });
 }
 
-function larderWords(ingredient: Ingredient) {
+function packetWords(ingredient: Ingredient) {
   const words = `${ingredient.name} ${ingredient.note ?? ''}`;
   return allergensNamed(words, foodOf(ingredient));
 }

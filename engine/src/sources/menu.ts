@@ -20,16 +20,11 @@ export const menuSources = {
     grade: 'A',
     note: 'Every ratio up to 37 was reached again by an optimiser of our own to 1e-8.',
   },
-  ovenSizing: {
-    title: 'A college outdoor-cooking sizing chart for legged ovens',
-    by: 'instructor notes on the web',
-    grade: 'B',
-    note: 'Diameter, depth, quarts and weight; read as quoted in notes. A 12-inch oven has a floor of about 10 inches.',
-  },
   ovenFromMemory: {
     title: 'Small deep ovens and the depth of the 16-inch',
     by: 'us, from memory',
     grade: 'D',
+    note: 'Not in the chart that we read; never used to gate accuracy.',
   },
   potFill: {
     title: 'Working fill of a legged oven: about three quarters',
