@@ -42,6 +42,9 @@ export function doneTargetFor(asked: {
   };
 }
 
+/** A cap smaller than a probe can tell is not worth a sentence. */
+const WORTH_SAYING_KELVIN = 1;
+
 function targetNotices(found: {
   readonly recipe: string;
   readonly wantedCore: Kelvin;
@@ -57,7 +60,8 @@ function targetNotices(found: {
     boilingKelvin: highest + BELOW_BOIL_KELVIN,
   };
   const notices: Notice[] = [];
-  if (core < wantedCore) notices.push(notice('BAKE_TARGET_CAPPED', 'note', about, values));
+  if (core < wantedCore - WORTH_SAYING_KELVIN)
+    notices.push(notice('BAKE_TARGET_CAPPED', 'note', about, values));
   if (leastCore !== undefined && wantedCore < leastCore) {
     notices.push(notice('BAKE_SAFE_CORE_RAISED', 'note', about, values));
   }

@@ -21,7 +21,7 @@ export const provisionsWords: Words = {
     `${say.mass(num(values, 'grams'))} ready to cook.`,
   PROVISIONS_BAG_APART: (values, about, say) =>
     `Weigh the bag for ${about.dish === undefined ? 'this dish' : say.dish(about.dish)} first ` +
-    `(free of ${values.free}), with clean tools, before any other bag is opened.`,
+    `(free of ${String(values.free).replaceAll('-', ' ')}), with clean tools, before any other bag is opened.`,
   PROVISIONS_FOOD_UNKNOWN: (values) =>
     `${values.name} is not in our larder: check yourself how it has to be kept.`,
 };

@@ -5,6 +5,9 @@ import type { Words } from '../say.ts';
 
 const num = (values: NoticeValues, key: string) => Number(values[key]);
 
+/** `tree-nut, milk` as it is said: `tree nut, milk`. */
+const said = (allergens: unknown) => String(allergens).replaceAll('-', ' ');
+
 const FOODS: Readonly<Record<string, string>> = {
   'ground-meat': 'ground meat',
   poultry: 'poultry',
@@ -50,8 +53,8 @@ export const safetyWords: Words = {
   SAFETY_HOT_IRON: () =>
     'Gloves and lifter. Lid level and far edge first, then on its stand. Black iron burns too.',
   SAFETY_CLEAR_GROUND: (values, _about, say) =>
-    `Bare ground ${say.length(num(values, 'circleMetres'))} across, tents and gear ` +
-    `${say.length(num(values, 'gearMetres'))} away, an adult always there.`,
+    `Bare ground ${say.height(num(values, 'circleMetres'))} across, tents and gear ` +
+    `${say.height(num(values, 'gearMetres'))} away, an adult always there.`,
   SAFETY_WATER_AT_HAND: () => 'Bucket of water and a shovel beside the fire before it is lit.',
   SAFETY_FIRE_PAN: () => 'Not on grass: put a fire pan with legs under the coals.',
   SAFETY_SNOW_MELTS: () => 'Coals on snow drown: put a fire pan or table under them.',
@@ -88,17 +91,17 @@ export const safetyWords: Words = {
     `Keep it at ${say.degrees(num(values, 'coldKelvin'))} or below until it is served.`,
   SAFETY_EGG_NOT_COOKED: () => 'Egg that is not cooked here: boiled or pasteurised only.',
   SAFETY_CHECK_LABEL: (values) =>
-    `Read the label of ${values.ingredient}: it may hold ${values.allergen}. Until then it counts ` +
+    `Read the label of ${values.ingredient}: it may hold ${said(values.allergen)}. Until then it counts ` +
     'as in the dish.',
   SAFETY_KEPT_APART: (values) =>
-    `${values.free === '' ? 'Kept apart' : `Kept free of ${values.free}`}: own oven, lid lifter ` +
+    `${values.free === '' ? 'Kept apart' : `Kept free of ${said(values.free)}`}: own oven, lid lifter ` +
     'and spoon, clean hands, mixed first and served first.',
   SAFETY_NO_OVEN_KEPT_APART: () =>
     'No oven of this camp is kept for this dish alone, and seasoned iron can not be washed clean ' +
     'of an allergen: keep one for it.',
-  SAFETY_NOT_FREE: (values) => `It holds ${values.found}: say so at the line.`,
+  SAFETY_NOT_FREE: (values) => `It holds ${said(values.found)}: say so at the line.`,
   SAFETY_UNFIT: (values, about, say) =>
     `Not for ${values.who}: ${about.dish === undefined ? 'this dish' : say.dish(about.dish)} ` +
-    `(${values.because}).`,
+    `(${said(values.because)}).`,
   SAFETY_NOTHING_TO_EAT: (values) => `Nothing on this menu is safe for ${values.who}: add a dish.`,
 };
