@@ -11,7 +11,7 @@ export function ChangeForms({ form }: { readonly form: DraftForm }) {
   return (
     <aside className="camp-changes no-print" aria-label="Change this camp">
       <details open={isOpen}>
-        <summary>Change this camp</summary>
+        <summary className="changes-head">Change this camp</summary>
         <MouthsGroup form={form} />
         <ServingGroup form={form} />
         <WeatherGroup form={form} />

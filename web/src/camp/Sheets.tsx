@@ -16,9 +16,9 @@ interface Tab {
 
 const tabsOf = (sheets: MealSheets): readonly Tab[] => [
   { path: '', label: 'The meal' },
-  ...sheets.dishCards.map(({ dish, name }) => ({ path: `dish/${dish}`, label: name })),
   { path: 'day', label: 'Day sheet' },
   { path: 'provisions', label: 'Provisions' },
+  ...sheets.dishCards.map(({ dish, name }) => ({ path: `dish/${dish}`, label: name })),
   { path: 'print', label: 'All, to print' },
 ];
 

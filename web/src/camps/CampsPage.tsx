@@ -108,7 +108,9 @@ function OpenFile() {
     <section aria-labelledby={`${id}-head`}>
       <h2 id={`${id}-head`}>Open a camp file</h2>
       <div className="field">
-        <label htmlFor={id}>A file that was saved from here or written by hand (JSON)</label>
+        <label className="field-label" htmlFor={id}>
+          A file that was saved from here or written by hand (JSON)
+        </label>
         <input
           id={id}
           type="file"

@@ -124,7 +124,9 @@ export function PickField({ form, path, label, options, usual }: PickFieldProps)
   const all = known ? options : [{ value, label: value }, ...options];
   return (
     <div className="field">
-      <label htmlFor={pathText(path)}>{label}</label>
+      <label className="field-label" htmlFor={pathText(path)}>
+        {label}
+      </label>
       <select
         id={pathText(path)}
         value={value}

@@ -33,6 +33,7 @@ export function DocumentView({ document, level }: DocumentViewProps) {
         <Heading level={level} className="sheet-title">
           {document.title}
         </Heading>
+        {document.flag === undefined ? null : <p className="sheet-flag">{document.flag}</p>}
       </header>
       <Blocks blocks={document.blocks} level={(level + 1) as Level} />
       <div className="sheet-end" />
@@ -112,6 +113,10 @@ function BlockView({ block, level }: { readonly block: Block; readonly level: Le
       return <p className="sheet-text">{partsOf(block.parts)}</p>;
     case 'figures':
       return <Figures figures={block.figures} />;
+    case 'placement':
+      return <Placement lines={block.lines} />;
+    case 'card':
+      return <Card card={block} level={level} />;
     case 'drawing':
       return <Drawings drawings={[block]} />;
     case 'facts':
@@ -175,6 +180,32 @@ function Figures({ figures }: Pick<Extract<Block, { type: 'figures' }>, 'figures
         </div>
       ))}
     </dl>
+  );
+}
+
+/** How the coals lie, as large as the dish's name. */
+function Placement({ lines }: { readonly lines: readonly string[] }) {
+  return (
+    <ul className="sheet-placement">
+      {lines.map((line) => (
+        <li key={line}>{line}</li>
+      ))}
+    </ul>
+  );
+}
+
+interface CardProps {
+  readonly card: Extract<Block, { type: 'card' }>;
+  readonly level: Level;
+}
+
+function Card({ card, level }: CardProps) {
+  return (
+    <section className="sheet-card">
+      <Heading level={level}>{card.title}</Heading>
+      {card.flag === undefined ? null : <p className="sheet-flag">{card.flag}</p>}
+      <Blocks blocks={card.blocks} level={Math.min(5, level + 1) as Level} />
+    </section>
   );
 }
 

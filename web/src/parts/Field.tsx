@@ -34,7 +34,9 @@ export function Field<Value>(props: FieldProps<Value>) {
   const trouble = reading.ok ? props.trouble : `Not in the plan yet: this takes ${takes}.`;
   return (
     <div className="field">
-      <label htmlFor={id}>{label}</label>
+      <label className="field-label" htmlFor={id}>
+        {label}
+      </label>
       <div className="field-box">
         <input
           id={id}

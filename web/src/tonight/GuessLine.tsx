@@ -84,8 +84,8 @@ export function GuessLine({ wish, change }: ChoiceProps) {
           label="Wind screen"
           words={screens}
           usual="0"
-          value={wordOrNot(wish.windScreens)}
-          onChoose={(count) => change({ windScreens: count && Number(count) })}
+          value={wordOrNot<'0' | '1'>(wish.windScreens)}
+          onChoose={(count) => change({ windScreens: numberOrNot(count) })}
         />
         <Guess
           label="Ground"
@@ -99,8 +99,8 @@ export function GuessLine({ wish, change }: ChoiceProps) {
           label="Hands"
           words={hands}
           usual="1"
-          value={wordOrNot(wish.hands)}
-          onChoose={(count) => change({ hands: count && Number(count) })}
+          value={wordOrNot<'1' | '2' | '3'>(wish.hands)}
+          onChoose={(count) => change({ hands: numberOrNot(count) })}
         />
         <Guess
           label="Thermometer"
@@ -118,6 +118,8 @@ export function GuessLine({ wish, change }: ChoiceProps) {
 
 const wordOrNot = <Word extends string>(value: number | undefined) =>
   value === undefined ? undefined : (String(value) as Word);
+
+const numberOrNot = (word: string | undefined) => (word === undefined ? undefined : Number(word));
 
 interface GuessProps<Value extends string> {
   readonly label: string;
@@ -165,7 +167,7 @@ function PieceGuess({ wish, change }: ChoiceProps) {
       words={words}
       usual="25"
       value={wordOrNot<string>(wish.pieceGrams)}
-      onChoose={(grams) => change({ pieceGrams: grams && Number(grams) })}
+      onChoose={(grams) => change({ pieceGrams: numberOrNot(grams) })}
     />
   );
 }

@@ -2,6 +2,7 @@
 
 import { useEffect, useMemo, useState } from 'react';
 import { useLocation } from 'wouter';
+import type { SheetDocument } from '#engine';
 import { Computing } from '../parts/Computing.tsx';
 import { DocumentView } from '../parts/DocumentView.tsx';
 import { Page } from '../parts/Page.tsx';
@@ -40,8 +41,10 @@ export function TonightPage() {
           <OvenChoice wish={wish} change={change} />
           <WhenChoice wish={wish} change={change} />
           <GuessLine wish={wish} change={change} />
+          {answer === undefined || wish.what === undefined ? null : <CardPeek card={answer.card} />}
         </div>
         <section
+          id="card"
           className={`tonight-card ${isStale ? 'is-stale' : ''}`}
           aria-label="Dish card"
           aria-busy={isStale}
@@ -77,6 +80,21 @@ function useTonightQuestion(wish: OpenWish) {
     const asked = { ...wish, what, ...moment };
     return { ask: 'tonight', wish: asked, voice: { measures, clock } };
   }, [wish, measures, clock]);
+}
+
+/** The counts of the card, one tap from it; only where the card lies below the choices. */
+function CardPeek({ card }: { readonly card: SheetDocument }) {
+  const figures = card.blocks.find((block) => block.type === 'figures')?.figures ?? [];
+  return (
+    <a className="card-peek" href="#card">
+      {figures.slice(0, 2).map(({ figure, label }) => (
+        <span key={label}>
+          <b>{figure}</b> {label}
+        </span>
+      ))}
+      <span>{figures.length === 0 ? `${card.title}: the card` : 'The card'}</span>
+    </a>
+  );
 }
 
 function GrowIntoCamp({ camp }: { readonly camp: CampEntry }) {

@@ -10,8 +10,10 @@ import {
   grams,
   isRefusal,
   kelvin,
+  type MealPlan,
   metres,
   minutes,
+  type OrRefusal,
   planMeal,
   type Recipe,
   type Refusal,
@@ -19,26 +21,45 @@ import {
   type SheetDocument,
   sayFor,
   starterWithId,
-  type Tonight,
   type TonightAnswers,
   windFromSign,
 } from '#engine';
 import { fromEngine } from '#formats';
-import type { OwnKind, TonightAnswer, TonightWish, Voice } from './messages.ts';
+import type { CampEntry, OwnKind, TonightAnswer, TonightWish, Voice } from './messages.ts';
 
 /** The card of the wish; a refused wish has a card that says why, and no camp. */
 export function tonightAnswer(wish: TonightWish, voice: Voice): TonightAnswer {
-  const tonight = campForTonight(answersFrom(wish));
-  if (isRefusal(tonight)) return { card: refusedCard(tonight, voice) };
-  return { card: cardOf(tonight, wish, voice), camp: campOf(tonight) };
+  const planned = plannedTonight(answersFrom(wish));
+  if (isRefusal(planned)) return { card: refusedCard(planned, voice) };
+  const { plan } = planned;
+  return {
+    card: dishCard(plan, plan.menu.dishes[0]!.id, sayFor({ ...voice, plan })),
+    camp: campOf(plan),
+  };
 }
 
-function cardOf({ camp, menu, assumed }: Tonight, wish: TonightWish, voice: Voice): SheetDocument {
-  const plan = planMeal(camp, menu, { assumed, now: clockMinutes(wish.nowMinutes) });
-  return dishCard(plan, menu.dishes[0]!.id, sayFor({ ...voice, plan }));
+const MOST_ROUNDS = 3;
+
+/**
+ * "As soon as it can be" is known only when the work has been laid out: where the first guess comes
+ * too soon, the plan is made again for the time it could be served.
+ */
+function plannedTonight(answers: TonightAnswers): OrRefusal<{ readonly plan: MealPlan }> {
+  let serveAt = answers.when.serveAt;
+  for (let round = 1; ; round += 1) {
+    const when = serveAt === undefined ? {} : { serveAt };
+    const tonight = campForTonight({ ...answers, when });
+    if (isRefusal(tonight)) return tonight;
+    const { camp, menu, assumed } = tonight;
+    const plan = planMeal(camp, menu, { assumed, now: answers.now });
+    const serving = plan.daySheet.servings[0];
+    const isOnTime = serving === undefined || serving.lateBy <= 0;
+    if (answers.when.serveAt !== undefined || isOnTime || round === MOST_ROUNDS) return { plan };
+    serveAt = clockMinutes(5 * Math.ceil(serving.served / 5));
+  }
 }
 
-function campOf({ camp, menu }: Tonight) {
+function campOf({ camp, menu }: MealPlan): CampEntry {
   const file = { ...fromEngine(camp, menu), title: menu.dishes[0]!.name };
   return { id: file.id, title: file.title, date: camp.date, file: JSON.stringify(file) };
 }

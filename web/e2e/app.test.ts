@@ -1,0 +1,208 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import {
+  describeInBrowser,
+  desk,
+  freshPage,
+  openBrowser,
+  phone,
+  type Served,
+  serve,
+  settledSheet,
+} from './harness.ts';
+
+describeInBrowser('the app', () => {
+  let browser: Browser;
+  let served: Served;
+  beforeAll(async () => {
+    browser = await openBrowser();
+    served = await serve();
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await served?.stop();
+  });
+
+  const open = async (path: string, options = desk) => {
+    const page = await freshPage(browser, options);
+    await page.goto(served.address + path);
+    return page;
+  };
+
+  const openDemo = async (name: RegExp, options = desk): Promise<Page> => {
+    const page = await open('/camps', options);
+    await page.getByRole('link', { name }).first().click();
+    await settledSheet(page);
+    return page;
+  };
+
+  it('goes from the front door to the dish card in three taps on a phone', async () => {
+    const page = await open('/', phone);
+    let taps = 0;
+    const tap = async (name: string | RegExp) => {
+      taps += 1;
+      await page.getByRole('radio', { name }).tap();
+    };
+    await tap('Round loaf');
+    await tap(/^10\b/);
+    await tap('Start now');
+    const card = await settledSheet(page);
+    expect(taps).toBeLessThanOrEqual(8);
+    expect(card).toContain('Round loaf');
+    expect(card).toMatch(/above/);
+    expect(await page.locator('.sheet-figure strong').first().textContent()).toMatch(/^\d+$/);
+    expect(await page.locator('.sheet svg[role=img]').count()).toBeGreaterThan(1);
+  });
+
+  it('changes the card when a guess is changed, and shows no briquettes for wood coals', async () => {
+    const page = await open('/');
+    await page.getByRole('radio', { name: 'Round loaf' }).check();
+    const before = await settledSheet(page);
+    await page.getByLabel('Air', { exact: true }).selectOption('frost');
+    const cold = await settledSheet(page);
+    expect(cold).not.toBe(before);
+    await page.getByLabel('Fuel', { exact: true }).selectOption('wood-coals');
+    const wood = await settledSheet(page);
+    expect(wood).toMatch(/shovel/i);
+    expect(wood).not.toMatch(/briquette/i);
+  });
+
+  it('grows into a camp with nothing typed again, which survives a reload', async () => {
+    const page = await open('/');
+    await page.getByRole('radio', { name: 'Soda bread' }).check();
+    await settledSheet(page);
+    await page.getByRole('button', { name: 'Make it a camp of my own' }).click();
+    await page.waitForURL(/\/camp\//);
+    await settledSheet(page);
+    expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Soda bread');
+    await page.getByText('Mouths', { exact: false }).first().click();
+    await page.getByLabel('How many').first().fill('7');
+    await settledSheet(page);
+    await page.reload();
+    const sheet = await settledSheet(page);
+    expect(sheet).toMatch(/7 mouths/);
+    await page.goto(`${served.address}/camps`);
+    await page.getByRole('link', { name: /Soda bread/ }).waitFor();
+  });
+
+  it('gives other amounts for other mouths, and keeps demo camps out of the own list', async () => {
+    const page = await openDemo(/loaf and baked apples/i);
+    await page.getByRole('link', { name: 'Provisions' }).click();
+    const before = await settledSheet(page);
+    await page.locator('summary', { hasText: 'Mouths' }).click();
+    await page.getByLabel('How many').first().fill('9');
+    await expect.poll(() => settledSheet(page)).not.toBe(before);
+    await page.goto(`${served.address}/camps`);
+    await page.getByText('None yet.').waitFor();
+    await page
+      .getByRole('link', { name: /loaf and baked apples/i })
+      .first()
+      .click();
+    await page.getByRole('button', { name: 'Make it a camp of my own' }).click();
+    await page.waitForURL(/\/camp\//);
+    await page.goto(`${served.address}/camps`);
+    await page.locator('section', { hasText: 'Your own' }).getByRole('link').first().waitFor();
+  });
+
+  it('keeps what was typed when it can’t be read, says what it takes, and keeps the sheet', async () => {
+    const page = await openDemo(/loaf and baked apples/i);
+    const before = await settledSheet(page);
+    await page.locator('summary', { hasText: 'Mouths' }).click();
+    const box = page.getByLabel('How many').first();
+    await box.fill('a few');
+    await page
+      .getByText(/this takes a whole number/)
+      .first()
+      .waitFor();
+    expect(await box.inputValue()).toBe('a few');
+    expect(await box.getAttribute('aria-invalid')).toBe('true');
+    expect(await settledSheet(page)).toBe(before);
+    await box.fill('6');
+    await expect.poll(() => settledSheet(page)).not.toBe(before);
+    expect(await box.getAttribute('aria-invalid')).toBe('false');
+  });
+
+  it('reads in other measures and on the other clock at one choice, and remembers it', async () => {
+    const page = await openDemo(/loaf and baked apples/i);
+    await page.locator('.reading summary').click();
+    await page.getByRole('radio', { name: 'Grams, °C' }).check();
+    await page.getByRole('radio', { name: '18:30' }).check();
+    await page.keyboard.press('Escape');
+    await page.reload();
+    await page.goto(`${served.address}/`);
+    await page.getByRole('radio', { name: 'Round loaf' }).check();
+    const card = await settledSheet(page);
+    expect(card).toMatch(/°C/);
+    expect(card).not.toMatch(/°F|\d [ap]m\b/);
+  });
+
+  it('opens a saved camp file again, and says what is wrong with a broken one', async () => {
+    const page = await openDemo(/loaf and baked apples/i);
+    const [saved] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save camp file' }).click(),
+    ]);
+    await page.goto(`${served.address}/camps`);
+    const input = page.locator('input[type=file]');
+    await input.setInputFiles({
+      name: 'broken.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from('{"emberwright":"camp","version":1'),
+    });
+    await page.getByText('can’t be opened as it stands').waitFor();
+    await input.setInputFiles((await saved.path())!);
+    await page.waitForURL(/\/camp\//);
+    await settledSheet(page);
+  });
+
+  it('sends a camp nowhere until the cook asks, and then only to its own server', async () => {
+    const page = await freshPage(browser, desk);
+    const sent: string[] = [];
+    page.on('request', (request) => {
+      const isOwn = request.url().startsWith(served.address);
+      if (!isOwn && !request.url().startsWith('blob:')) sent.push(`foreign ${request.url()}`);
+      if (request.method() !== 'GET') sent.push(`${request.method()} ${request.url()}`);
+    });
+    await page.goto(served.address);
+    await page.getByRole('radio', { name: 'Corn bread' }).check();
+    await settledSheet(page);
+    await page.getByRole('button', { name: 'Make it a camp of my own' }).click();
+    await page.waitForURL(/\/camp\//);
+    await settledSheet(page);
+    expect(sent).toEqual([]);
+    await page.getByRole('button', { name: 'Keep a copy on this computer' }).click();
+    await page.getByText('Kept on this computer, version 1.').waitFor();
+    expect(sent).toHaveLength(1);
+    await page.goto(`${served.address}/camps`);
+    await page.getByRole('button', { name: /Corn bread.*version 1/s }).waitFor();
+  });
+
+  it('is worked by keys alone', async () => {
+    const page = await open('/');
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toMatch(/Skip/);
+    await page.getByRole('radio', { name: 'Baking-powder biscuits' }).focus();
+    await page.keyboard.press('Space');
+    await page.keyboard.press('ArrowDown');
+    expect(await settledSheet(page)).toContain('Flat fire bread');
+  });
+});
+
+describeInBrowser('the app without the native store', () => {
+  it('plans a bread, and says that crew sync is off', async () => {
+    const browser = await openBrowser();
+    const served = await serve({ hasStore: false });
+    try {
+      expect(served.said()).toMatch(/crew sync is off/);
+      const page = await freshPage(browser, phone);
+      await page.goto(served.address);
+      await page.getByRole('radio', { name: 'Round loaf' }).check();
+      expect(await settledSheet(page)).toContain('Round loaf');
+      await page.goto(`${served.address}/camps`);
+      await page.getByText(/No store on this computer/).waitFor();
+    } finally {
+      await browser.close();
+      await served.stop();
+    }
+  });
+});

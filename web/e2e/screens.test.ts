@@ -1,0 +1,122 @@
+// Every screen on a phone and at a desk, on both grounds: nothing wider than the screen, and no
+// serious fault that axe (WCAG 2.2 A and AA rules) can find.
+
+import axe from 'axe-core';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import {
+  describeInBrowser,
+  desk,
+  freshPage,
+  openBrowser,
+  phone,
+  type Served,
+  serve,
+  settledSheet,
+} from './harness.ts';
+
+type Visit = (page: Page, address: string) => Promise<void>;
+
+const demo =
+  (path: string): Visit =>
+  async (page, address) => {
+    await page.goto(`${address}/camps`);
+    const link = page.getByRole('link', { name: /trail crew/i }).first();
+    await page.goto(address + (await link.getAttribute('href')) + path);
+    await settledSheet(page);
+  };
+
+const screens: Readonly<Record<string, Visit>> = {
+  'front door': async (page, address) => {
+    await page.goto(address);
+    await page.getByRole('radio', { name: 'Round loaf' }).waitFor();
+  },
+  'front door with everything open': async (page, address) => {
+    await page.goto(address);
+    await page.getByRole('radio', { name: 'A dough of my own' }).check();
+    await page.getByRole('radio', { name: 'Eat at …' }).check();
+    await page.getByLabel('Height', { exact: true }).selectOption('boil');
+    await page.getByLabel('On the table at').fill('soon');
+    await page.locator('.reading summary').click();
+    await settledSheet(page);
+  },
+  camps: async (page, address) => {
+    await page.goto(`${address}/camps`);
+    await page
+      .getByRole('link', { name: /trail crew/i })
+      .first()
+      .waitFor();
+  },
+  'no such screen': async (page, address) => {
+    await page.goto(`${address}/nowhere`);
+    await page.getByRole('heading', { name: 'Nothing at this address' }).waitFor();
+  },
+  meal: demo(''),
+  'day sheet': demo('/day'),
+  provisions: demo('/provisions'),
+  'dish card': async (page, address) => {
+    await demo('')(page, address);
+    await page.getByRole('navigation', { name: 'Sheets' }).getByRole('link').nth(3).click();
+    await settledSheet(page);
+    for (const why of await page.locator('.sheet-why > summary').all()) await why.click();
+  },
+  'changing a camp': async (page, address) => {
+    await demo('')(page, address);
+    await page.evaluate(() => {
+      for (const each of document.querySelectorAll('details')) each.open = true;
+    });
+  },
+};
+
+describeInBrowser('every screen', () => {
+  let browser: Browser;
+  let served: Served;
+  beforeAll(async () => {
+    browser = await openBrowser();
+    served = await serve();
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await served?.stop();
+  });
+
+  it('is looked at by a check that finds a fault where there is one', async () => {
+    const page = await freshPage(browser, desk);
+    await page.goto(served.address);
+    await page.evaluate(() => {
+      document.querySelector('main')!.append(document.createElement('button'));
+    });
+    expect((await seriousFaults(page)).join()).toMatch(/button-name/);
+  });
+
+  for (const [name, visit] of Object.entries(screens)) {
+    it(`fits a phone and breaks no WCAG rule that axe checks: ${name}`, async () => {
+      for (const [options, colorScheme] of [
+        [phone, 'light'],
+        [phone, 'dark'],
+        [desk, 'light'],
+      ] as const) {
+        const page = await freshPage(browser, { ...options, colorScheme });
+        await visit(page, served.address);
+        const width = await page.evaluate(() => document.documentElement.scrollWidth);
+        expect(width).toBeLessThanOrEqual(options.viewport!.width);
+        expect(await seriousFaults(page)).toEqual([]);
+        await page.context().close();
+      }
+    });
+  }
+});
+
+/** Faults that axe calls serious or critical, with the element that has each. */
+async function seriousFaults(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe.source);
+  const violations = await page.evaluate(async () => {
+    const { axe: runner } = globalThis as unknown as { axe: typeof axe };
+    return (await runner.run(document)).violations;
+  });
+  return violations
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .flatMap(({ id, nodes }) =>
+      nodes.slice(0, 3).map((node) => `${id}: ${node.html.slice(0, 160)}`),
+    );
+}
