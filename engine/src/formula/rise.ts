@@ -3,6 +3,7 @@
 // gas of it fills more room in thin air. Weak spot: flour, salt and handling are not in it, so the
 // band is wide; a finger and a mark on the bowl know better.
 
+import type { Gear } from '../camp/camp.ts';
 import { foodOf } from '../menu/needs.ts';
 import {
   fromCelsius,
@@ -32,28 +33,34 @@ const LONGEST_MINUTES = 24 * 60;
 /**
  * First and second rise, with a band for the first; undefined where there is no yeast or no flour.
  *
- * @param dough      temperature of the dough while it rises     [K]   5 … 35 °C
+ * @param dough      temperature of the dough in its first rise   [K]   5 … 35 °C
+ * @param shaped     the same after shaping; the first's if not said
  * @param elevation                                              [m]
  * @source           yeastRate (grade B), amount and second rise common practice (grade D)
  */
 export function riseFor(
   lines: readonly WeighedIngredient[],
-  { dough, elevation }: { dough: Kelvin; elevation: Metres },
+  { dough, shaped, elevation }: { dough: Kelvin; shaped?: Kelvin; elevation: Metres },
 ): RiseEstimate | undefined {
   const share = instantYeastIn(lines) / flourIn(lines);
   if (!(0 < share) || !Number.isFinite(share)) return undefined;
-  const yeast = clamp(share, YEAST_SHARES.lowest, YEAST_SHARES.highest);
-  const celsius = clamp(toCelsius(dough), LOWEST_CELSIUS, HIGHEST_CELSIUS);
-  const slower = rateDoublings(USUAL.celsius) - rateDoublings(celsius);
-  const atSea = USUAL.minutes * (USUAL.yeastShare / yeast) * 2 ** slower;
-  const first = Math.min(LONGEST_MINUTES, atSea * pressureRatioAt(elevation));
+  const doubling = (at: Kelvin) => doublingMinutes({ yeastShare: share, dough: at, elevation });
+  const first = doubling(dough);
   return {
     dough,
     first: minutes(first),
-    second: minutes(first * SECOND_OF_FIRST),
+    second: minutes(doubling(shaped ?? dough) * SECOND_OF_FIRST),
     least: minutes(first * BAND.least),
     most: minutes(first * BAND.most),
   };
+}
+
+function doublingMinutes(given: { yeastShare: number; dough: Kelvin; elevation: Metres }): number {
+  const yeast = clamp(given.yeastShare, YEAST_SHARES.lowest, YEAST_SHARES.highest);
+  const celsius = clamp(toCelsius(given.dough), LOWEST_CELSIUS, HIGHEST_CELSIUS);
+  const slower = rateDoublings(USUAL.celsius) - rateDoublings(celsius);
+  const atSea = USUAL.minutes * (USUAL.yeastShare / yeast) * 2 ** slower; // yeastRate (grade B)
+  return Math.min(LONGEST_MINUTES, atSea * pressureRatioAt(given.elevation));
 }
 
 const rateDoublings = (celsius: number) => celsius / DOUBLING_KELVIN;
@@ -71,6 +78,15 @@ export const riseRange = (dough: Kelvin): 'cold' | 'good' | 'warm' => {
  */
 export const doughTemperature = (air: Kelvin, box?: Kelvin): Kelvin =>
   box ?? kelvin((MIXED + air) / 2);
+
+/**
+ * Temperature of a box that keeps dough warm, if the camp has one among its gear: as warm as the
+ * dough was mixed, for it holds the dough's own warmth (judged).
+ */
+export const riseBoxIn = (gear: Gear): Kelvin | undefined =>
+  gear.others.some((each) => /(insulated|rising|proving|warm)\b.*\bbox/i.test(each))
+    ? MIXED
+    : undefined;
 
 const MIXED = fromCelsius(25); // 75 … 78 °F, doughTemperatures (grade B)
 

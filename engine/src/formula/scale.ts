@@ -4,7 +4,7 @@ import { measureOf } from '../larder/measure.ts';
 import type { MenuDish } from '../menu/menu.ts';
 import { foodOf } from '../menu/needs.ts';
 import { shareOfRecipe } from '../menu/pieces.ts';
-import type { Recipe } from '../menu/recipe.ts';
+import type { Recipe, StepKind } from '../menu/recipe.ts';
 import { grams, type Kelvin, type Metres } from '../quantity/unit.ts';
 import { flourIn, handlingFor, isDough, percentagesOf, type WeighedIngredient } from './dough.ts';
 import type { Formula, FormulaLine } from './formula.ts';
@@ -19,8 +19,6 @@ export interface FormulaWish {
   readonly factor: number;
   readonly elevation: Metres;
   readonly air: Kelvin;
-  /** Temperature of the box that the dough rises in, if there is one. */
-  readonly boxTemperature?: Kelvin;
 }
 
 /**
@@ -38,8 +36,9 @@ export function formulaFor(wish: FormulaWish): Formula {
   const lines = cuts.map((cut) => cut.line);
   const flour = flourIn(lines);
   const percentages = percentagesOf(lines);
-  const dough = doughTemperature(wish.air, wish.boxTemperature);
-  const rise = recipe.kind === 'yeast-bread' ? riseFor(lines, { dough, elevation }) : undefined;
+  const { dough, shaped } = doughTemperaturesOf(wish);
+  const rise =
+    recipe.kind === 'yeast-bread' ? riseFor(lines, { dough, shaped, elevation }) : undefined;
   return {
     dish: dish.id,
     recipe: recipe.id,
@@ -53,6 +52,13 @@ export function formulaFor(wish: FormulaWish): Formula {
     ...(rise === undefined ? {} : { rise }),
     notices: formulaNotices(wish, { lines, percentages, dough }),
   };
+}
+
+/** Before and after shaping: as warm as the place that the recipe keeps it in, or as the air allows. */
+function doughTemperaturesOf({ recipe, air }: FormulaWish) {
+  const keptAt = (kind: StepKind) => recipe.steps.find((step) => step.kind === kind)?.keptAt;
+  const dough = doughTemperature(air, keptAt('rise'));
+  return { dough, shaped: doughTemperature(air, keptAt('second-rise')) };
 }
 
 /** Every line of the recipe times the factor and the dish's share of the dough; nothing else. */

@@ -23,6 +23,11 @@ export const menuCodes = {
     when: 'An amount is beyond anything a camp could bake, or a dish is asked for too many people.',
     next: 'Look for a slipped decimal point or a wrong unit.',
   },
+  MENU_PIECES_MISSING: {
+    kind: 'refusal',
+    when: 'A dish wants pieces (rolls, a round) that its recipe is not divided into.',
+    next: 'Say in the recipe how many pieces of which weight, or leave the pieces out of the dish.',
+  },
   MENU_NOBODY_EATS: {
     kind: 'refusal',
     when: 'No portions are left: no mouths, a share of nothing, or nobody who may eat it.',

@@ -1,6 +1,5 @@
 // What is worth saying about the way a dish lies in its ovens.
 
-import type { Camp } from '../camp/camp.ts';
 import { type Notice, notice } from '../notice/notice.ts';
 import type { LaidPart } from './candidates.ts';
 import { LEAST_HEADROOM_METRES } from './geometry.ts';
@@ -10,11 +9,7 @@ import { allergensIn } from './needs.ts';
 import { piecesMass, recipeMass } from './pieces.ts';
 import type { Recipe } from './recipe.ts';
 
-export function fitNotices(
-  dish: MenuDish,
-  parts: readonly LaidPart[],
-  camp: Camp,
-): readonly Notice[] {
+export function fitNotices(dish: MenuDish, parts: readonly LaidPart[]): readonly Notice[] {
   const recipe = parts[0]?.lot.recipe;
   if (recipe === undefined) return [];
   return [
@@ -22,7 +17,7 @@ export function fitNotices(
     ...splitNotices(dish, parts),
     ...keptFreeNotices(dish, recipe, parts),
     ...divisionNotices(dish, recipe),
-  ].filter((each) => camp.ovens.some((oven) => (each.about.oven ?? oven.id) === oven.id));
+  ];
 }
 
 function partNotices(dish: MenuDish, { oven, lying, lot }: LaidPart): readonly Notice[] {

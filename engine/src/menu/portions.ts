@@ -34,15 +34,17 @@ export function portionsFor(dish: MenuDish, recipe: Recipe, camp: Camp): DishPor
   return {
     dish: dish.id,
     eaters,
-    portions,
-    reserve,
-    factor: ratio(portions / writtenPortions(recipe, dish)),
+    portions: finiteOr0(portions),
+    reserve: finiteOr0(reserve),
+    factor: ratio(finiteOr0(portions / writtenPortions(recipe, dish))),
     notices: [
       ...unfit.map((who) => cannotEat(dish, who)),
       ...(0 < reserve ? [reserveNotice(dish, reserve)] : []),
     ],
   };
 }
+
+const finiteOr0 = (factor: number) => (Number.isFinite(factor) ? Math.max(0, factor) : 0);
 
 /** Whole portions, upwards: nobody gets two thirds of a roll. The cook's own number is kept. */
 const roundPortions = (portions: number, dish: MenuDish) =>

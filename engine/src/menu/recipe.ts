@@ -86,6 +86,8 @@ export interface RecipeStep {
   readonly hands: number;
   readonly skill: Skill;
   readonly needsTable: boolean;
+  /** A rise in a box, or in a towel beside the fire: as warm as this, whatever the air. */
+  readonly keptAt?: Kelvin;
   /** Steps that come first; `least` … `most` minutes lie between their end and this start. */
   readonly after: readonly StepLag[];
 }

@@ -1,7 +1,7 @@
 // Which oven for which dish: a bounded search over the candidates of every lot.
 
 import type { Camp, CampOven } from '../camp/camp.ts';
-import { isRefusal, type Notice, notice, type Refusal } from '../notice/notice.ts';
+import { isRefusal, type Notice, notice, type Refusal, refusal } from '../notice/notice.ts';
 import { busySpan, overlapMinutes, type Span } from './busy.ts';
 import { type Candidate, candidatesFor, pinnedCandidate } from './candidates.ts';
 import { fitNotices } from './fit-notices.ts';
@@ -52,7 +52,7 @@ export function shareOvens(wish: { dishes: readonly DishToLay[]; camp: Camp }): 
     else choices.push(...own);
   }
   const chosen = search(inOrder(choices));
-  return { fits: fitsOf(dishes, chosen, { camp, refusals }), refusals };
+  return { fits: fitsOf(dishes, chosen, refusals), refusals };
 }
 
 interface Choice {
@@ -68,12 +68,19 @@ interface Chosen {
 function choicesOf(each: DishToLay, camp: Camp): readonly Choice[] | Refusal {
   const choices: Choice[] = [];
   for (const lot of lotsOf(each.dish, each.recipe, each.portions)) {
+    if (!(0 < lot.mass) || !Number.isFinite(lot.mass)) return nothingToLay(each);
     const candidates = waysFor(lot, camp);
     if (isRefusal(candidates)) return candidates;
     choices.push({ lot, candidates });
   }
   return choices;
 }
+
+const nothingToLay = ({ dish, recipe }: DishToLay): Refusal =>
+  refusal('MENU_NOBODY_EATS', [`menu.${dish.id}.portions`, `recipes.${recipe.id}`], {
+    dish: dish.id,
+    recipe: recipe.id,
+  });
 
 function waysFor(lot: Lot, camp: Camp): readonly Candidate[] | Refusal {
   const pin = lot.dish.pins.oven;
@@ -167,7 +174,7 @@ const spansOf = ({ lot, candidate }: Chosen): readonly Span[] =>
 function fitsOf(
   dishes: readonly DishToLay[],
   chosen: readonly Chosen[],
-  { camp, refusals }: { camp: Camp; refusals: readonly Refusal[] },
+  refusals: readonly Refusal[],
 ): ReadonlyMap<string, DishFit> {
   const fits = new Map<string, DishFit>();
   for (const { dish } of dishes) {
@@ -184,7 +191,7 @@ function fitsOf(
         ...part.lying,
       }),
     );
-    const notices = [...fitNotices(dish, parts, camp), ...tightNotices(dish, own, chosen)];
+    const notices = [...fitNotices(dish, parts), ...tightNotices(dish, own, chosen)];
     fits.set(dish.id, { dish: dish.id, loads, notices });
   }
   return fits;

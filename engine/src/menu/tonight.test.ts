@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import ranges from '../../validation/formula/published-ranges.json' with { type: 'json' };
 import service from '../../validation/menu/service-portions.json' with { type: 'json' };
 import { campTrouble } from '../camp/trouble.ts';
+import { foodWithKey } from '../larder/larder.ts';
 import { isRefusal } from '../notice/notice.ts';
 import { fromUnit } from '../quantity/convert.ts';
 import { clockMinutes, metres } from '../quantity/unit.ts';
@@ -46,7 +47,9 @@ describe('ready recipes', () => {
         recipe.steps.filter((step) => step.kind === 'cook'),
         recipe.id,
       ).toHaveLength(1);
-      expect(recipe.ingredients.every((each) => each.food !== undefined)).toBe(true);
+      for (const each of recipe.ingredients) {
+        expect(foodWithKey(each.food ?? '')?.part, each.name).toBe(each.part);
+      }
     }
   });
 

@@ -93,8 +93,9 @@ export interface Tonight {
 
 const CHIMNEYFUL_COALS = 100; // a usual chimney full of briquettes; from memory, no source
 const HANDS_STAY_MINUTES = 180; // after serving: washing up and dousing; ours
-const FIRE_MINUTES = 35; // laying, lighting and ashing over before the first bread; ours
+const FIRE_AND_HANDS_MINUTES = 65; // fire, washing, greasing, turning with one pair of hands; ours
 const HANDS_MOST = 12;
+const MOST_HOURS = 48;
 const MOST_MASS_GRAMS = 200_000; // ours, as in trouble.ts
 
 /**
@@ -188,9 +189,14 @@ function portionsOf(recipe: Recipe, oven: CampOven, answers: TonightAnswers): Or
     : wanted;
 }
 
-/** Work and waiting in the recipe, and a fire, rounded up to five minutes. */
+/**
+ * Work and waiting in the recipe, and all that stands in none, rounded up to five minutes. A first
+ * guess only: the timetable says how late it is, and the plan can be made again for that time.
+ */
 const soonest = (recipe: Recipe, now: ClockMinutes): ClockMinutes =>
-  clockMinutes(5 * Math.ceil((now + Math.max(FIRE_MINUTES, workMinutes(recipe))) / 5));
+  clockMinutes(
+    5 * Math.ceil((now + FIRE_AND_HANDS_MINUTES + workMinutes(recipe) + recipe.target.rest) / 5),
+  );
 
 interface Wanted {
   readonly serveAt: ClockMinutes;
@@ -208,28 +214,18 @@ const dishOf = (recipe: Recipe, wanted: Wanted, answers: TonightAnswers): MenuDi
 });
 
 function campOf(answers: TonightAnswers, wanted: Wanted): Omit<Camp, 'ovens'> {
-  const { weather, elevation, ground } = answers;
-  const wind = metresPerSecond(weather?.windMetresPerSecond ?? usualWeather.wind);
   return {
     id: 'tonight',
     title: 'Tonight',
     place: {
       name: 'Here',
-      elevation: elevation ?? usualCamp.elevation,
-      ground: ground ?? usualCamp.ground,
+      elevation: answers.elevation ?? usualCamp.elevation,
+      ground: answers.ground ?? usualCamp.ground,
       hearth: usualCamp.hearth,
     },
     date: answers.date,
     timeZone: answers.timeZone,
-    weather: [
-      {
-        at: answers.now,
-        air: kelvin(weather?.airKelvin ?? usualWeather.air),
-        wind,
-        gust: metresPerSecond(1.5 * wind), // gusts half as strong again; common practice, no source
-        windFrom: degrees(weather?.windFromDegrees ?? usualWeather.windFrom),
-      },
-    ],
+    weather: weatherOf(answers, wanted),
     mouths: [{ count: mouthsOf(answers, wanted.portions), appetite: 'ordinary' }],
     needs: [],
     hands: handsOf(answers, wanted),
@@ -245,6 +241,22 @@ function campOf(answers: TonightAnswers, wanted: Wanted): Omit<Camp, 'ovens'> {
     },
     restriction: 'unknown',
   };
+}
+
+/** The weather now, taken to hold until the meal is eaten: one row an hour. */
+function weatherOf({ weather, now }: TonightAnswers, { serveAt }: Wanted): Camp['weather'] {
+  const wind = metresPerSecond(weather?.windMetresPerSecond ?? usualWeather.wind);
+  const hour = {
+    air: kelvin(weather?.airKelvin ?? usualWeather.air),
+    wind,
+    gust: metresPerSecond(1.5 * wind), // gusts half as strong again; common practice, no source
+    windFrom: degrees(weather?.windFromDegrees ?? usualWeather.windFrom),
+  };
+  const hours = Math.min(MOST_HOURS, Math.ceil((serveAt - now) / 60) + 1);
+  return Array.from({ length: hours + 1 }, (_, index) => ({
+    at: clockMinutes(now + 60 * index),
+    ...hour,
+  }));
 }
 
 const mouthsOf = (answers: TonightAnswers, portions: number) =>

@@ -5,7 +5,7 @@ import { type Notice, notice, type Refusal, refusal } from '../notice/notice.ts'
 import type { ClockMinutes } from '../quantity/unit.ts';
 import type { Menu, MenuDish } from './menu.ts';
 import { labelsToCheck, unfitFor } from './needs.ts';
-import { recipeMass } from './pieces.ts';
+import { dishPieces, recipeMass } from './pieces.ts';
 import { mouthsIn, portionsFor } from './portions.ts';
 import type { Ingredient, Recipe } from './recipe.ts';
 
@@ -92,6 +92,10 @@ function areStepsInOrder({ steps }: Recipe): boolean {
 
 function amountRefusals(dish: MenuDish, recipe: Recipe, camp: Camp): readonly Refusal[] {
   const about = { dish: dish.id, recipe: recipe.id };
+  if (dish.pieces !== undefined && dishPieces(recipe, dish).length === 0) {
+    const conflicts = [`menu.${dish.id}.pieces`, `recipes.${recipe.id}.division`];
+    return [refusal('MENU_PIECES_MISSING', conflicts, about, { pieces: dish.pieces.join(', ') })];
+  }
   const { portions, factor } = portionsFor(dish, recipe, camp);
   if (!(0 < portions) || !(0 < factor)) {
     return [refusal('MENU_NOBODY_EATS', [`menu.${dish.id}.portions`, 'mouths'], about)];

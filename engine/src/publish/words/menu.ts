@@ -22,6 +22,9 @@ export const menuWords: Words = {
         'bake: look for a slipped decimal point.'
       : `${people(Math.round(num(values, 'portions')))} of the recipe "${about.recipe}" is more than ` +
         'a camp could bake: look for a slipped decimal point.',
+  MENU_PIECES_MISSING: (values, about, say) =>
+    `${say.dish(about.dish ?? '')} wants ${values.pieces}, and the recipe "${about.recipe}" is not ` +
+    'divided so: say how many pieces it makes, and what each weighs.',
   MENU_NOBODY_EATS: (_values, about, say) =>
     `Nobody is left to eat ${say.dish(about.dish ?? '')}: say how many portions, or who takes it.`,
   MENU_SERVE_PAST: (values, about, say) =>
