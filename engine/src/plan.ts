@@ -19,6 +19,7 @@ import { isRefusal, refusal } from './notice/notice.ts';
 import { provisionsFor } from './provisions/index.ts';
 import type { ClockMinutes, Kelvin, Minutes } from './quantity/unit.ts';
 import { clockMinutes, minutes } from './quantity/unit.ts';
+import type { DishSafety } from './safety/care.ts';
 import { campSafety, dishSafety } from './safety/index.ts';
 import type { DishWork, TimetableRequest } from './timetable/day-sheet.ts';
 import { planTimetable } from './timetable/index.ts';
@@ -154,16 +155,16 @@ function planDish(wish: DishWish): OrRefusal<DishPlan> {
     elevation: camp.place.elevation,
     air: airThen.temperature,
   });
+  stage('safety');
+  const safety = dishSafety({ dish, recipe, formula, camp });
   const loads: LoadPlan[] = [];
   for (const load of fit?.loads ?? []) {
     const oven = camp.ovens.find((candidate) => candidate.id === load.oven);
     if (!oven) continue;
-    const outcome = planLoad({ ...wish, load, oven, formula });
+    const outcome = planLoad({ ...wish, load, oven, formula, safety });
     if (isRefusal(outcome)) return outcome;
     loads.push(outcome);
   }
-  stage('safety');
-  const safety = dishSafety({ dish, recipe, formula, camp });
   const notices = [...portions.notices, ...(fit?.notices ?? []), ...formula.notices];
   return { dish, recipe, portions, formula, loads, safety, notices };
 }
@@ -175,6 +176,7 @@ interface LoadWish extends DishWish {
   readonly load: OvenLoad;
   readonly oven: CampOven;
   readonly formula: Formula;
+  readonly safety: DishSafety;
 }
 
 /**
@@ -193,7 +195,15 @@ function planLoad(wish: LoadWish): OrRefusal<LoadPlan> {
   stage('bake');
   let air = airOf(minutes(30));
   const first = heatWishFor({ recipe, load, minutes: minutes(30), air });
-  let bake: BakePlan = bakeFor({ load, recipe, formula, air, wanted: first.wanted });
+  const least = wish.safety.least?.core;
+  const asked = {
+    load,
+    recipe,
+    formula,
+    wanted: first.wanted,
+    ...(least === undefined ? {} : { leastCore: least }),
+  };
+  let bake: BakePlan = bakeFor({ ...asked, air });
   let coals: CoalPlan | undefined;
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const stay = pinned ?? bake.minutes;
@@ -203,15 +213,7 @@ function planLoad(wish: LoadWish): OrRefusal<LoadPlan> {
     if (isRefusal(outcome)) return outcome;
     coals = outcome;
     stage('bake');
-    bake = bakeFor({
-      load,
-      recipe,
-      formula,
-      air,
-      wanted: first.wanted,
-      curve: coals.curve,
-      loadInMinute: coals.loadInMinute,
-    });
+    bake = bakeFor({ ...asked, air, curve: coals.curve, loadInMinute: coals.loadInMinute });
     if (Math.abs(bake.minutes - stay) <= CLOSE_ENOUGH_MINUTES || pinned !== undefined) break;
   }
   if (!coals) throw new Error(`planLoad: no coals for ${load.id} after ${MOST_ROUNDS} rounds`);
