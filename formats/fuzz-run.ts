@@ -29,11 +29,11 @@ console.log(JSON.stringify(told));
 
 function faultOfMutant(text: string): string | undefined {
   try {
-    const readStart = performance.now();
+    const readStart = workedMilliseconds();
     const read = readCampFile(text, { date: '2026-09-12' });
     const fault = faultOfRead(read);
     if (fault !== undefined) return fault;
-    if (performance.now() - readStart > LONGEST_READ_MILLISECONDS) return 'read too slowly';
+    if (workedMilliseconds() - readStart > LONGEST_READ_MILLISECONDS) return 'read too slowly';
     if (!read.ok) return undefined;
     told.survivors += 1;
     return wish === 'read' ? undefined : faultOfPlan(read);
@@ -43,13 +43,18 @@ function faultOfMutant(text: string): string | undefined {
 }
 
 function faultOfPlan(read: Extract<ReturnType<typeof readCampFile>, { ok: true }>) {
-  const start = performance.now();
+  const start = workedMilliseconds();
   const plan = planMeal(read.camp, read.menu, { assumed: read.assumed });
-  const took = performance.now() - start;
+  const took = workedMilliseconds() - start;
   told.slowestPlan = Math.max(told.slowestPlan, Math.round(took));
   told.plannedDishes += plan.dishes.length;
   told.refusedDishes += plan.refusals.length;
   const odd = notFiniteIn(plan);
   if (odd !== undefined) return `not a number at ${odd}`;
   return took > LONGEST_PLAN_MILLISECONDS ? `planned for ${Math.round(took)} ms` : undefined;
+}
+
+/** Processor time, not the clock's: a busy machine is no hang. */
+function workedMilliseconds(): number {
+  return process.cpuUsage().user / 1000;
 }

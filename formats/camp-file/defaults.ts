@@ -4,8 +4,9 @@
 export const USUAL = {
   /** Gust over mean wind of a light breeze: from memory. */
   gustPerWind: 1.5,
-  chimneyfulCoals: 80,
-  /** The practice notes have 30 minutes as the least for a wood fire; a bed of coals takes longer. */
+  /** A usual chimney full of briquettes: from memory. */
+  chimneyfulCoals: 100,
+  /** Half an hour at least for a wood fire; a bed of coals takes longer. */
   feederLeadMinutes: 60,
   stepMinutes: 5,
   handFromMinutes: 0,

@@ -11,10 +11,12 @@ import {
   type Menu,
   type MenuDish,
   type Recipe,
+  usualCamp,
 } from '#engine';
 import { writeClock, writeDirection } from './clock-text.ts';
+import { NO_DATE } from './defaults.ts';
+import { given } from './given.ts';
 import { type QuantityKind, writeQuantity } from './quantity-text.ts';
-import { given } from './to-engine.ts';
 import type {
   CampFile,
   FileDish,
@@ -34,7 +36,7 @@ export function fromEngine(camp: Camp, menu: Menu): CampFile {
     id: camp.id,
     title: camp.title,
     place: placeToFile(camp),
-    date: camp.date,
+    ...(camp.date === NO_DATE ? {} : { date: camp.date }),
     timeZone: camp.timeZone,
     weather: camp.weather.map(weatherToFile),
     mouths: camp.mouths.map((group) => ({ ...group })),
@@ -100,11 +102,12 @@ function ovenToFile(oven: CampOven): FileOven {
 function fuelToFile(fuel: Fuel): FileFuel {
   if (fuel.kind === 'wood-coals')
     return { kind: 'wood-coals', lead: writeQuantity('duration', fuel.lead) };
+  const isUsual = !fuel.isMeasured && fuel.pieceMass === usualCamp.pieceMass;
   return {
     kind: 'briquettes',
-    // A guessed weight is left out: it is the usual one, and is guessed again.
+    // The usual weight, if nobody measured it, is left out: it is guessed again.
     ...given<{ pieceWeight?: string; onHand?: string }>({
-      pieceWeight: fuel.isMeasured ? writeQuantity('mass', fuel.pieceMass) : undefined,
+      pieceWeight: isUsual ? undefined : writeQuantity('mass', fuel.pieceMass),
       onHand: written('mass', fuel.onHand),
     }),
   };

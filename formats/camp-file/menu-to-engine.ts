@@ -18,10 +18,10 @@ import {
 } from '#engine';
 import { readClock } from './clock-text.ts';
 import { USUAL } from './defaults.ts';
+import { given } from './given.ts';
 import { ingredientFromFile } from './ingredient-to-engine.ts';
 import { readQuantity } from './quantity-text.ts';
 import { stepsFromFile } from './steps-to-engine.ts';
-import { given } from './to-engine.ts';
 import type { FileTrouble } from './trouble.ts';
 import type { CampFile, FileDish, FileRecipe } from './v1.ts';
 

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { nearestWord, wordDistance } from './nearest.ts';
 
 describe('how far one word is from another', () => {
-  // The two pairs that textbooks on wagnerFischer1974 use, and the neighbour swap of damerau1964.
+  // The two pairs that textbooks on edit distance use, and a neighbour swap; from memory, and easily
+  // counted by hand.
   it.each([
     ['kitten', 'sitting', 3],
     ['saturday', 'sunday', 3],

@@ -16,7 +16,8 @@ const plain = (word: string) => word.toLowerCase().replace(/[\s_-]/g, '');
 /**
  * Letters to insert, drop, change or swap with their neighbour to turn one word into another.
  *
- * @source wagnerFischer1974, with the neighbour swap of damerau1964 (optimal string alignment)
+ * @source R. A. Wagner and M. J. Fischer, The String-to-String Correction Problem (1974), with the
+ *         neighbour swap of F. J. Damerau (1964), optimal string alignment; both from memory
  */
 export function wordDistance(from: string, to: string): number {
   let older: number[] = [];

@@ -32,6 +32,7 @@ import {
 } from '#engine';
 import { readClock, readDirection } from './clock-text.ts';
 import { NO_DATE, NO_TIME_ZONE, USUAL } from './defaults.ts';
+import { given } from './given.ts';
 import { menuFromFile } from './menu-to-engine.ts';
 import { type QuantityKind, readQuantity } from './quantity-text.ts';
 import type { FileTrouble } from './trouble.ts';
@@ -251,16 +252,3 @@ function assumptionsOf(file: CampFile): readonly Assumption[] {
 
 const isPieceMassSaid = (fuel: FileFuel | undefined) =>
   fuel?.kind === 'briquettes' && (fuel.pieceWeight ?? fuel.tenWeigh) !== undefined;
-
-type Given<Fields> = { [Key in keyof Fields]?: Exclude<Fields[Key], undefined> };
-
-/** Only the keys that have a value: an absent key and `undefined` are the same in a file. */
-export function given<Fields extends object>(
-  fields: {
-    readonly [Key in keyof Fields]: Fields[Key] | undefined;
-  },
-): Given<Fields> {
-  return Object.fromEntries(
-    Object.entries(fields).filter(([, value]) => value !== undefined),
-  ) as Given<Fields>;
-}
