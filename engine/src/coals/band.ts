@@ -9,7 +9,7 @@ import type { CoalRequest } from './coal-plan.ts';
  *
  * @tuned  computed from all cells of coals-charts.json that two or more charts cover
  */
-export const CHART_SPREAD = 0.075;
+export const CHART_SPREAD = 0.064;
 /** 80 % of a normal lies within this many standard deviations. */
 const EIGHTY_PERCENT = 1.2816; // normal quantile at 0.9
 /** Wood coals: nobody measured them; twice the doubt is our word for that. */

@@ -1,5 +1,5 @@
 // What to look at, when, and what the look costs: empty oven and full oven kept apart.
-// Sources: handInside (550 F less 50 F a second), flourTest, frequentPractice for colours.
+// Sources: handInside (550 F less 50 F a second), flourTest, common practice for colours.
 // Weak spot: expected colours follow the share of the bake that is over, not chemistry; the bake
 // stage knows the core and adds the probe.
 
@@ -22,7 +22,7 @@ export interface CheckWish {
 }
 
 const BEFORE_LOADING_MINUTES = 5; // time for a flour test and for a move
-const PEEK_SECONDS = 3; // AT-THE-FIRE practice: a three second lift
+const PEEK_SECONDS = 3; // a three second lift
 const HAND_SECONDS = 10; // hand or thermometer in the mouth of an empty oven
 
 /** All checks of a plan, soonest first. */

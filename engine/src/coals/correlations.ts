@@ -1,5 +1,5 @@
 // How readily does air carry heat from a hot plate or wall? Nusselt numbers of the handbooks.
-// Sources: churchillChu1975, churchillBernstein1977, bergman (ch. 7, 9), ussa1976 for the air.
+// Sources: churchillChu1975, churchillBernstein1977, bergman2011 (ch. 7, 9), ussa1976 for the air.
 // Weak spot: an oven is not an infinite plate; the fitted coal strength absorbs part of that.
 
 const GRAVITY = 9.80665; // m/s2, standard gravity, exact (CGPM 1901)
@@ -43,36 +43,36 @@ export const rayleighNumber = (
   (((GRAVITY * Math.abs(differenceKelvin)) / filmKelvin) * lengthMetres ** 3 * air.prandtl) /
   air.kinematicViscosity ** 2;
 
-/** Natural convection from an upright plate. @source churchillChu1975 (bergman eq. 9.26) */
+/** Natural convection from an upright plate. @source churchillChu1975 (bergman2011 eq. 9.26) */
 export const nusseltUprightPlate = (rayleigh: number, prandtl: number): number =>
   (0.825 +
     (0.387 * Math.cbrt(Math.sqrt(rayleigh))) / (1 + (0.492 / prandtl) ** (9 / 16)) ** (8 / 27)) **
   2;
 
-/** Natural convection from a level cylinder. @source churchillChu1975 (bergman eq. 9.34) */
+/** Natural convection from a level cylinder. @source churchillChu1975 (bergman2011 eq. 9.34) */
 export const nusseltLevelCylinder = (rayleigh: number, prandtl: number): number =>
   (0.6 +
     (0.387 * Math.cbrt(Math.sqrt(rayleigh))) / (1 + (0.559 / prandtl) ** (9 / 16)) ** (8 / 27)) **
   2;
 
-/** Natural convection from a sphere. @source churchill1983 (bergman eq. 9.35) */
-export const nusseltSphere = (rayleigh: number, prandtl: number): number =>
-  2 + (0.589 * rayleigh ** 0.25) / (1 + (0.469 / prandtl) ** (9 / 16)) ** (4 / 9);
+/** Natural convection from a sphere, with its turbulent part. @source bergman2011 eq. 9.35 */
+export const nusseltSphere = (rayleigh: number, prandtl: number): number => {
+  const fluid = 1 + (0.469 / prandtl) ** (9 / 16);
+  const turbulent = (1 + (7.44e-8 * rayleigh) / fluid ** (16 / 9)) ** (1 / 12); // from memory
+  return 2 + ((0.589 * rayleigh ** 0.25) / fluid ** (4 / 9)) * turbulent;
+};
 
-/** Hot plate facing up, length = area / perimeter. @source bergman eq. 9.30, 9.31 */
+/** Hot plate facing up, length = area / perimeter. @source bergman2011 eq. 9.30, 9.31 */
 export const nusseltPlateUp = (rayleigh: number): number =>
   rayleigh < 1e7 ? 0.54 * Math.sqrt(Math.sqrt(rayleigh)) : 0.15 * Math.cbrt(rayleigh);
 
-/** Hot plate facing down. @source bergman eq. 9.32 as tabled in the notes (0.27 Ra^1/4) */
-export const nusseltPlateDown = (rayleigh: number): number => 0.27 * rayleigh ** 0.25;
-
-/** Wind across a cylinder. @source churchillBernstein1977 (bergman eq. 7.54) */
+/** Wind across a cylinder. @source churchillBernstein1977 (bergman2011 eq. 7.54) */
 export const nusseltCrossflow = (reynolds: number, prandtl: number): number =>
   0.3 +
   ((0.62 * Math.sqrt(reynolds) * Math.cbrt(prandtl)) / (1 + (0.4 / prandtl) ** (2 / 3)) ** 0.25) *
     (1 + (reynolds / 282_000) ** (5 / 8)) ** 0.8;
 
-/** Wind across a cylinder, the older fit. @source zukauskas1972 (bergman eq. 7.53, table 7.4) */
+/** Wind across a cylinder, the older fit. @source bergman2011 eq. 7.53, table 7.4 */
 export const nusseltCrossflowZukauskas = (
   reynolds: number,
   prandtl: number,
@@ -90,11 +90,11 @@ export const nusseltCrossflowZukauskas = (
   return factor * reynolds ** power * prandtl ** exponent * (prandtl / prandtlAtSurface) ** 0.25;
 };
 
-/** Wind along a plate, laminar. @source bergman eq. 7.30 */
+/** Wind along a plate, laminar. @source bergman2011 eq. 7.30 */
 export const nusseltPlateAlong = (reynolds: number, prandtl: number): number =>
   0.664 * Math.sqrt(reynolds) * Math.cbrt(prandtl);
 
-/** Still-air and wind coefficients together. @source bergman ch. 9.9 (n = 3), from memory */
+/** Still-air and wind coefficients together. @source bergman2011 ch. 9.9 (n = 3), from memory */
 export const mixedCoefficient = (natural: number, forced: number): number =>
   forced === 0 ? natural : Math.cbrt(natural ** 3 + forced ** 3);
 

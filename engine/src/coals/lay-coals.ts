@@ -51,13 +51,12 @@ export const layCoals = (request: CoalRequest): OrRefusal<CoalPlan> => {
   return outOfReach ?? planFrom(request, setting, counted);
 };
 
-const isFull = (counted: Counted) => counted.lidIsFull || counted.floorIsFull;
-
 const reachTrouble = (request: CoalRequest, counted: Counted) => {
-  const short = request.wish.wanted - counted.meanKelvin;
-  // A pot that is slow to boil wants time, not a refusal: COALS_BOIL_LATE says so.
-  const isPot = counted.need.upKelvin > 0;
-  if (isPot || !isFull(counted) || short <= OUT_OF_REACH_KELVIN) return;
+  const { pins, wish } = request;
+  const isPinned = pins.above !== undefined || pins.below !== undefined;
+  // A pot or a cold start that is slow wants time, not a refusal.
+  if (isPinned || !wish.preheat) return;
+  if (wish.wanted - counted.meanKelvin <= OUT_OF_REACH_KELVIN) return;
   return refusal(
     'COALS_HEAT_OUT_OF_REACH',
     [`ovens.${request.oven.id}`, `loads.${request.loadId}`],

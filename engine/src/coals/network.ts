@@ -1,5 +1,5 @@
 // Where does the heat go? Lid, wall and floor as three lumps of iron round one star cavity.
-// Sources: coalsOvenModelNotes (network), bergman ch. 13 (star network), correlations.ts.
+// Sources: coalsOvenModelNotes (network), bergman2011 ch. 13 (star network), correlations.ts.
 // Weak spot: charts are practice, not measurements; the network reproduces practice.
 
 import { plateCoefficient, wallCoefficient } from './correlations.ts';

@@ -1,10 +1,10 @@
 // Where does each coal lie? A ring under the rim of the floor; rim and spread on the lid.
-// Sources: floorRing (ring below, none in the middle), lidRim, spreadTrial (61 % on the rim).
+// Sources: ringMethod, splitByMethod; share on the rim from a simulated plate (coalsOvenModelNotes).
 
 import { metres } from '../quantity/unit.ts';
 import type { CoalPlace, CoalSet } from './coal-plan.ts';
 import { shovelsFor } from './fuel.ts';
-import { COAL_WIDTH, touchingRing } from './room.ts';
+import { COAL_WIDTH, ringsOf, touchingRing } from './room.ts';
 
 /** Share of the lid's coals on its rim; tuned on three layouts of a simulated 12 inch plate. */
 const RIM_SHARE = 0.61;
@@ -35,13 +35,12 @@ const coalSet = (
   how: { readonly ring: number; readonly legs: number; readonly innermost: number },
 ): CoalSet => {
   const spread = wish.pieces - how.ring;
-  const full = touchingRing(wish.outerRadius);
   const ringRadius = wish.outerRadius - COAL_WIDTH / 2;
   return {
     pieces: wish.pieces,
     ring: how.ring,
     spread,
-    rings: full > 0 ? Math.round((4 * wish.pieces) / full) / 4 : 0,
+    rings: ringsOf(wish.outerRadius, wish.pieces),
     ...(wish.isWood ? { shovels: shovelsFor(wish.pieces) } : {}),
     places: [
       ...circle(how.ring, ringRadius, how.legs).map((place) => ({ ...place, in: 'ring' as const })),

@@ -15,6 +15,28 @@ export const touchingRing = (outerRadius: number): number => {
   return Math.floor(Math.PI / Math.asin(COAL_WIDTH / 2 / radius));
 };
 
+/** Coals in so many rings, the second touching inside the first and so on. @source ringMethod */
+export const coalsInRings = (outerRadius: number, rings: number): number => {
+  let coals = 0;
+  let left = rings;
+  for (let radius = outerRadius; left > 0 && radius > 0; radius -= COAL_WIDTH) {
+    coals += Math.min(1, left) * touchingRing(radius);
+    left -= 1;
+  }
+  return coals;
+};
+
+/** The other way round, to a quarter of a ring. */
+export const ringsOf = (outerRadius: number, pieces: number): number => {
+  let rings = 0;
+  let left = pieces;
+  for (let radius = outerRadius; left > 0 && touchingRing(radius) > 0; radius -= COAL_WIDTH) {
+    rings += Math.min(1, left / touchingRing(radius));
+    left -= touchingRing(radius);
+  }
+  return Math.round(4 * rings) / 4;
+};
+
 /** What fits where. */
 export interface Room {
   readonly lidRing: number;

@@ -26,6 +26,8 @@ export interface RunSetting {
   /** Delivered heat of one piece beside the chart's briquette of equal age. */
   readonly strengthAbove: number;
   readonly strengthBelow: number;
+  /** Steps of the integrator in a minute; two where coals burn away within minutes. */
+  readonly stepsPerMinute?: number;
 }
 
 /** Everything about one moment; minutes since coals on. */
@@ -128,7 +130,7 @@ export const minuteLater = (
     openSeconds < 60
       ? stepsLater(setting, opened, {
           seconds: 60 - openSeconds,
-          steps: options.stepsPerMinute ?? 1,
+          steps: options.stepsPerMinute ?? setting.stepsPerMinute ?? 1,
           openWatts: 0,
         })
       : opened;

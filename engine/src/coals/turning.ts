@@ -1,5 +1,5 @@
 // Turning, exactly: where do the food and the lid stand after a row of turns, and what is evened?
-// Sources: turningRule (AT-THE-FIRE practice), coalsOvenModelNotes 5.6 (|sum i^k|/n).
+// Sources: turningRule, coalsOvenModelNotes 5.6 (|sum i^k|/n).
 
 import { type Degrees, degrees, minutes } from '../quantity/unit.ts';
 import type { Turn } from './coal-plan.ts';
@@ -31,7 +31,7 @@ export const afterTurn = (stand: Stand, turn: Pick<Turn, 'kind' | 'angle'>): Sta
 /**
  * How much of a one-sided heat the food still sees after equal dwells: 1 = all, 0 = evened out.
  *
- * @source  |sum over dwells of exp(i angle)| / n; first harmonic only
+ * @source  coalsOvenModelNotes 5.6: |sum over dwells of exp(i angle)| / n, first harmonic only
  */
 export const remainder = (angles: readonly number[]): number => {
   if (angles.length === 0) return 1;

@@ -33,7 +33,15 @@ export const unevennessFor = (wish: UnevenWish): Unevenness => {
   const oneSided = Math.hypot(windExcess(wind), scatter(piecesAbove));
   const flux =
     (piecesAbove * setting.strengthAbove * parameter('lidCoalWatts')) / setting.body.lidArea;
-  const unturned = 2 * plateSwing(setting, oneSided * flux);
+  const unturned =
+    2 *
+    plateSwing({
+      fluxWattsPerSquareMetre: oneSided * flux,
+      radiusMetres: setting.body.lidDiameter / 2,
+      spreadWattsPerKelvin:
+        parameter('ironConductivityWattsPerMetreKelvin') * setting.body.thickness,
+      coefficient: PLATE_COEFFICIENT,
+    });
   return {
     unturned: kelvinDifference(unturned),
     turned: kelvinDifference(unturned * remainderOf(wish.turns, wish.stay)),
@@ -49,11 +57,17 @@ export const windExcess = (wind: number): number => {
 
 const scatter = (pieces: number): number => (pieces > 0 ? COAL_SCATTER * Math.sqrt(2 / pieces) : 0);
 
-// q1 (r/R) cos(phi) on a disc: amplitude q1 / (h + k t (root / R)²).
-const plateSwing = ({ body }: RunSetting, fluxWattsPerSquareMetre: number): number => {
-  const spreads =
-    parameter('ironConductivityWattsPerMetreKelvin') *
-    body.thickness *
-    (ONE_SIDED_ROOT / (body.lidDiameter / 2)) ** 2;
-  return fluxWattsPerSquareMetre / (PLATE_COEFFICIENT + spreads);
+interface OneSidedPlate {
+  readonly fluxWattsPerSquareMetre: number;
+  readonly radiusMetres: number;
+  /** Conductivity times thickness [W/K]. */
+  readonly spreadWattsPerKelvin: number;
+  /** Both faces together [W/m2K]. */
+  readonly coefficient: number;
+}
+
+/** Swing at the rim under q1 (r/R) cos(phi): q1 / (h + k t (root / R)²) [K]. */
+export const plateSwing = (plate: OneSidedPlate): number => {
+  const spreads = plate.spreadWattsPerKelvin * (ONE_SIDED_ROOT / plate.radiusMetres) ** 2;
+  return plate.fluxWattsPerSquareMetre / (plate.coefficient + spreads);
 };

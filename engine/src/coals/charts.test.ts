@@ -1,0 +1,94 @@
+import { describe, expect, it } from 'vitest';
+import { chartCases, chartFits, chartSpread } from '../../validation/coals/compare.ts';
+import { coalReport } from '../../validation/coals/report.ts';
+import { fromFahrenheit } from '../quantity/unit.ts';
+import { CHART_SPREAD } from './band.ts';
+import { chartCount, charts } from './charts.ts';
+
+const INCH = 0.0254; // m, exact
+const fits = chartFits();
+const fitOf = (id: string) => {
+  const fit = fits.find((each) => each.id === id);
+  if (!fit) throw new RangeError(`no chart ${id}`);
+  return fit;
+};
+
+describe('the network against published charts', () => {
+  it('leaves out no chart and no cell', () => {
+    expect(chartCases.map((chart) => [chart.id, chart.cells.length])).toEqual([
+      ['reprinted', 30],
+      ['supply', 24],
+      ['pair', 8],
+      ['twice-diameter', 30],
+      ['plus-minus-three', 30],
+      ['edges', 7],
+      ['rings', 16],
+      ['single', 23],
+    ]);
+  });
+
+  it('fits all 30 cells of chartReprinted within 25 F, rms below 13 F (it was fitted to it)', () => {
+    expect(fitOf('reprinted').within25).toBe(30);
+    expect(fitOf('reprinted').rms).toBeLessThan(13);
+    expect(fitOf('reprinted').worst).toBeLessThan(20);
+  });
+
+  it('fits chartPair, which it was not fitted to, in 7 of 8 cells', () => {
+    expect(fitOf('pair').within25).toBe(7);
+    expect(fitOf('pair').rms).toBeLessThan(14);
+  });
+
+  it('reproduces the rms of the trial model within 2 F for every chart it was tried on', () => {
+    const tried = fits.filter((fit) => fit.trialRms !== undefined);
+    expect(tried.length).toBe(5);
+    for (const fit of tried) expect(Math.abs(fit.rms - (fit.trialRms ?? 0))).toBeLessThan(2);
+  });
+
+  it('reads chartSupply as too cool and says so: that chart lays fewer coals', () => {
+    expect(fitOf('supply').bias).toBeLessThan(-20);
+  });
+
+  it('overheats small ovens and underheats large ones by rules of diameter, as a user found (countingRules)', () => {
+    const rule = chartCases.find((chart) => chart.id === 'plus-minus-three');
+    const misses = rule?.cells.map((cell) => cell.ovenInches) ?? [];
+    expect(new Set(misses).size).toBe(5);
+    expect(coalReport().split('\n').length).toBeGreaterThan(14);
+  });
+
+  it('prints a line for every chart', () => {
+    const report = coalReport();
+    for (const chart of chartCases) expect(report).toContain(chart.title);
+  });
+});
+
+describe('the spread of the charts', () => {
+  it('is what the band is made of, to the third digit', () => {
+    expect(chartSpread()).toBeCloseTo(CHART_SPREAD, 3);
+  });
+});
+
+describe('a count from a chart', () => {
+  const reprinted = charts[0];
+  if (!reprinted) throw new RangeError('no charts');
+
+  it('is the printed one for every printed cell of every chart', () => {
+    for (const chart of charts)
+      for (const row of chart.rows) {
+        const wish = {
+          diameterMetres: row.ovenInches * INCH,
+          heat: fromFahrenheit(row.heatFahrenheit),
+        };
+        const said = chartCount(chart, wish);
+        expect([said?.above, said?.below]).toEqual([Math.round(row.above), Math.round(row.below)]);
+      }
+  });
+
+  it('is not made up past the edges of the chart', () => {
+    const at = (inches: number, fahrenheit: number) =>
+      chartCount(reprinted, { diameterMetres: inches * INCH, heat: fromFahrenheit(fahrenheit) });
+    expect(at(12, 600)).toBeUndefined();
+    expect(at(12, 200)).toBeUndefined();
+    expect(at(20, 350)).toBeUndefined();
+    expect(at(13, 350)).toMatchObject({ above: 19, below: 10 });
+  });
+});

@@ -1,0 +1,321 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Change, coalRequest } from '../../validation/coals/requests.ts';
+import type { HeatMethod } from '../menu/recipe.ts';
+import { isRefusal } from '../notice/notice.ts';
+import { kelvin, toFahrenheit } from '../quantity/unit.ts';
+import type { CoalPlan } from './coal-plan.ts';
+import { coalsCodes } from './codes.ts';
+import { layCoals } from './lay-coals.ts';
+import { COAL_WIDTH } from './room.ts';
+
+const SEED = 20262;
+
+const planOf = (change: Change = {}): CoalPlan => {
+  const plan = layCoals(coalRequest(change));
+  if (isRefusal(plan)) throw new Error(`${plan.code} ${JSON.stringify(plan.values)}`);
+  return plan;
+};
+
+const refusedWith = (change: Change): string => {
+  const plan = layCoals(coalRequest(change));
+  return isRefusal(plan) ? plan.code : 'laid';
+};
+
+const total = (plan: CoalPlan) => plan.above.pieces + plan.below.pieces;
+const codesOf = (plan: CoalPlan) => plan.notices.map((each) => each.code);
+
+const meanWhileIn = (plan: CoalPlan): number => {
+  const inside = plan.curve.filter((point) => point.minute > plan.loadInMinute);
+  return inside.reduce((sum, point) => sum + point.oven, 0) / inside.length;
+};
+
+const anySite = fc.record({
+  inches: fc.double({ min: 8, max: 16, noNaN: true }),
+  heatFahrenheit: fc.integer({ min: 210, max: 500 }),
+  stay: fc.integer({ min: 1, max: 200 }),
+  method: fc.constantFrom<HeatMethod>('bake', 'roast', 'simmer', 'boil', 'fry', 'keep-warm'),
+  airKelvin: fc.double({ min: 253.15, max: 318.15, noNaN: true }),
+  wind: fc.double({ min: 0, max: 15, noNaN: true }),
+  pressure: fc.double({ min: 57_700, max: 106_300, noNaN: true }),
+  wood: fc.boolean(),
+  loadGrams: fc.integer({ min: 50, max: 6000 }),
+});
+
+/** Every number anywhere in a plan. */
+const numbersIn = (value: unknown): readonly number[] => {
+  if (typeof value === 'number') return [value];
+  return value !== null && typeof value === 'object' ? Object.values(value).flatMap(numbersIn) : [];
+};
+
+describe('coals for a bread', () => {
+  it('hold the wanted heat on the mean while it is in, within half a step of the charts', () => {
+    for (const inches of [8, 10, 12, 14, 16]) {
+      const plan = planOf({ inches });
+      expect(Math.abs(meanWhileIn(plan) - coalRequest().wish.wanted)).toBeLessThan(7);
+    }
+  });
+
+  it('are near the most reprinted chart in mild air: within 4 coals at 350 F (chartReprinted)', () => {
+    for (const inches of [8, 10, 12, 14, 16]) {
+      const plan = planOf({ inches });
+      const chart = plan.reckoning.chart;
+      expect(Math.abs(total(plan) - (chart?.above ?? 0) - (chart?.below ?? 0))).toBeLessThan(5);
+    }
+  });
+
+  it('are ready to load after the published 15 to 20 minutes, within a quarter of an hour more', () => {
+    const plan = planOf();
+    expect(plan.loadInMinute).toBeGreaterThanOrEqual(15);
+    expect(plan.loadInMinute).toBeLessThanOrEqual(30);
+  });
+
+  it('lie two thirds above (splitByMethod)', () => {
+    const plan = planOf();
+    expect(plan.above.pieces / total(plan)).toBeCloseTo(2 / 3, 1);
+  });
+
+  it('are fewer for an oven that is hot already, and loaded sooner', () => {
+    const hot = planOf({ ironKelvin: 430 });
+    expect(total(hot)).toBeLessThan(total(planOf()));
+    expect(hot.loadInMinute).toBeLessThan(planOf().loadInMinute);
+    expect(hot.reckoning.because.some((line) => line.cause === 'hot-oven' && line.coals < 0)).toBe(
+      true,
+    );
+  });
+
+  it('stay in all at least as many when the wind rises', () => {
+    const inAll = [0, 0.5, 1, 2, 3, 4, 6, 8].map((wind) => planOf({ wind }).coalsInAll);
+    expect(inAll).toEqual([...inAll].sort((one, other) => one - other));
+  });
+
+  it('stay at least as many when the air is colder', () => {
+    const inAll = [313, 303, 293, 283, 273, 263, 253].map(
+      (airKelvin) =>
+        planOf({ airKelvin }).reckoning.because.find((line) => line.cause === 'cold')?.coals ??
+        Number.NaN,
+    );
+    expect(inAll).toEqual([...inAll].sort((one, other) => one - other));
+  });
+});
+
+describe('the reckoning', () => {
+  it('adds up exactly from the chart to ours and keeps wind, cold and height even at zero', () => {
+    fc.assert(
+      fc.property(anySite, (change) => {
+        const plan = layCoals(coalRequest({ ...change, method: 'bake', wood: false }));
+        fc.pre(!isRefusal(plan) && plan.reckoning.chart !== undefined);
+        if (isRefusal(plan)) return;
+        const { chart, because, above, below } = plan.reckoning;
+        const sum = because.reduce((all, line) => all + line.coals, 0);
+        expect((chart?.above ?? 0) + (chart?.below ?? 0) + sum).toBe(above + below);
+        const causes = because.map((line) => line.cause);
+        expect(causes).toEqual(expect.arrayContaining(['wind', 'cold', 'height']));
+        expect(because.every((line) => Number.isInteger(line.coals))).toBe(true);
+      }),
+      { seed: SEED, numRuns: 30 },
+    );
+  });
+
+  it('shows the other charts, which disagree', () => {
+    const others = planOf().reckoning.others;
+    expect(others.map((other) => other.source)).toEqual([
+      'chartSupply',
+      'chartPair',
+      'ruleTwiceDiameter',
+      'rulePlusMinusThree',
+    ]);
+  });
+
+  it('quotes no chart of briquettes for wood coals or for a pot', () => {
+    expect(planOf({ wood: true }).reckoning.chart).toBeUndefined();
+    expect(
+      planOf({ method: 'simmer', heatFahrenheit: 220, stay: 120 }).reckoning.chart,
+    ).toBeUndefined();
+  });
+});
+
+describe('a pinned layout', () => {
+  it('is kept as it is and judged in one notice', () => {
+    const plan = planOf({ pins: { above: 10, below: 10 } });
+    expect([plan.above.pieces, plan.below.pieces]).toEqual([10, 10]);
+    expect(plan.isPinned).toBe(true);
+    expect(codesOf(plan).filter((code) => code === 'COALS_PINNED_GIVES').length).toBe(1);
+  });
+
+  it('leaves the other set to be counted when only one is pinned', () => {
+    const plan = planOf({ pins: { below: 6 } });
+    expect(plan.below.pieces).toBe(6);
+    expect(plan.above.pieces).toBeGreaterThan(12);
+  });
+
+  it('that overfills the lid is simulated with a word about it', () => {
+    expect(codesOf(planOf({ pins: { above: 60, below: 8 } }))).toContain('COALS_PIN_OVERFILLS');
+  });
+});
+
+describe('what can not be done', () => {
+  it.each<[string, Change]>([
+    ['COALS_OVEN_OUTSIDE_RANGE', { inches: 20 }],
+    ['COALS_OVEN_OUTSIDE_RANGE', { inches: 5 }],
+    ['COALS_WIND_OUTSIDE_RANGE', { wind: 40 }],
+    ['COALS_HEAT_IMPOSSIBLE', { heatFahrenheit: 30 }],
+    ['COALS_HEAT_IMPOSSIBLE', { heatFahrenheit: 900 }],
+    ['COALS_TIME_IMPOSSIBLE', { stay: 0 }],
+    ['COALS_TIME_IMPOSSIBLE', { stay: 5000 }],
+    ['COALS_FUEL_IMPOSSIBLE', { pieceGrams: 1 }],
+    ['COALS_PIN_IMPOSSIBLE', { pins: { above: -3 } }],
+    ['COALS_PIN_IMPOSSIBLE', { pins: { below: 2.5 } }],
+    ['COALS_HEAT_OUT_OF_REACH', { heatFahrenheit: 550, wind: 14, airKelvin: 254, pieceGrams: 8 }],
+    ['COALS_WIND_OUTSIDE_RANGE', { wind: Number.NaN }],
+    ['COALS_HEAT_IMPOSSIBLE', { heatFahrenheit: Number.NaN }],
+  ])('is refused as %s', (code, change) => {
+    expect(refusedWith(change)).toBe(code);
+    expect(code in coalsCodes).toBe(true);
+  });
+
+  it('at 9,000 m is answered with a word that it is outside the range', () => {
+    expect(codesOf(planOf({ pressure: 30_800 }))).toContain('COALS_AIR_OUTSIDE_RANGE');
+  });
+});
+
+describe('any plan in range', () => {
+  it('has only finite numbers, a band round its curve, codes that are listed, and whole coals', () => {
+    fc.assert(
+      fc.property(anySite, (change) => {
+        const plan = layCoals(coalRequest(change));
+        if (isRefusal(plan)) {
+          expect(plan.code in coalsCodes).toBe(true);
+          return;
+        }
+        expect(numbersIn(plan).every(Number.isFinite)).toBe(true);
+        expect(
+          plan.curve.every((point) => point.low <= point.oven && point.oven <= point.high),
+        ).toBe(true);
+        expect(plan.curve.map((point) => point.minute)).toEqual(
+          plan.curve.map((_, index) => index),
+        );
+        expect(plan.notices.every((each) => each.code in coalsCodes)).toBe(true);
+        expect(Number.isInteger(plan.above.pieces) && Number.isInteger(plan.below.pieces)).toBe(
+          true,
+        );
+      }),
+      { seed: SEED, numRuns: 60 },
+    );
+  });
+
+  it('loses no heat: given = iron + load + losses within 0.1 %', () => {
+    fc.assert(
+      fc.property(anySite, (change) => {
+        const plan = layCoals(coalRequest(change));
+        if (isRefusal(plan)) return;
+        expect(Math.abs(plan.energy.errorRatio)).toBeLessThan(1e-3);
+      }),
+      { seed: SEED + 1, numRuns: 60 },
+    );
+  });
+
+  it('asks for no action on one oven twice within five minutes of another addition', () => {
+    fc.assert(
+      fc.property(anySite, (change) => {
+        const plan = layCoals(coalRequest(change));
+        if (isRefusal(plan)) return;
+        const marks = plan.additions.map((addition) => addition.minute);
+        const gaps = marks.slice(1).map((mark, index) => mark - (marks[index] ?? 0));
+        expect(gaps.every((gap) => gap >= 5)).toBe(true);
+        expect(marks.every((mark) => mark % 5 === 0 && mark < plan.outMinute)).toBe(true);
+      }),
+      { seed: SEED + 2, numRuns: 60 },
+    );
+  });
+});
+
+describe('where the coals lie', () => {
+  it('is one place for each, none on another, none under the middle of a bread', () => {
+    for (const inches of [8, 10, 12, 14, 16]) {
+      const plan = planOf({ inches });
+      for (const set of [plan.above, plan.below]) {
+        expect(set.places.length).toBe(set.pieces);
+        expect(set.ring + set.spread).toBe(set.pieces);
+        expect(nearest(set.places)).toBeGreaterThan(0.9 * COAL_WIDTH);
+      }
+      expect(plan.below.places.every((place) => Math.hypot(place.x, place.y) > 0.03)).toBe(true);
+    }
+  });
+
+  it('is told in shovels and rings for wood coals', () => {
+    const plan = planOf({ wood: true, stay: 45 });
+    expect(plan.above.shovels).toBeGreaterThan(0);
+    expect((plan.above.shovels ?? 0) * 2).toBe(Math.round((plan.above.shovels ?? 0) * 2));
+    expect(plan.additions.length).toBeGreaterThan(0);
+    expect(plan.additions.every((addition) => addition.shovelsAbove !== undefined)).toBe(true);
+    expect(codesOf(plan)).toContain('COALS_WOOD_BAND_WIDE');
+  });
+});
+
+const nearest = (places: readonly { readonly x: number; readonly y: number }[]): number =>
+  Math.min(
+    ...places.flatMap((one, index) =>
+      places.slice(index + 1).map((other) => Math.hypot(one.x - other.x, one.y - other.y)),
+    ),
+  );
+
+describe('the band', () => {
+  it('is wider for wood coals, and about a chart step to each side for briquettes', () => {
+    const width = (change: Change) => {
+      const point = planOf(change).curve.at(-1);
+      return (point?.high ?? 0) - (point?.low ?? 0);
+    };
+    expect(width({ wood: true })).toBeGreaterThan(1.5 * width({}));
+    expect(width({})).toBeGreaterThan(14);
+    expect(width({})).toBeLessThan(56);
+  });
+});
+
+describe('checks and moves', () => {
+  it('give a window for the empty oven by thermometer, hand and flour, and say what looking costs', () => {
+    const [empty] = planOf().checks;
+    expect(empty?.oven).toBe('empty');
+    expect(empty?.ways.map((way) => way.by)).toEqual(['thermometer', 'hand-inside', 'flour']);
+    expect(empty?.costs.heat).toBeGreaterThanOrEqual(0);
+  });
+
+  it('never ask for flour or a hand in a full oven', () => {
+    const full = planOf({ stay: 60 }).checks.filter((check) => check.oven === 'full');
+    expect(full.length).toBe(2);
+    expect(full.flatMap((check) => check.ways.map((way) => way.by))).toEqual([
+      'nose',
+      'top-colour',
+      'top-colour',
+      'bottom-corner',
+    ]);
+  });
+
+  it('cool when coals are taken and heat when they are added, by simulation', () => {
+    const plan = planOf({ wind: 1 });
+    for (const check of plan.checks) {
+      expect(check.ifHot.every((move) => move.effect < 0)).toBe(true);
+      expect(check.ifCool.every((move) => move.effect > 0)).toBe(true);
+    }
+    expect(plan.moves.some((move) => move.do === 'screen-wind')).toBe(true);
+  });
+
+  it('offer no second screen to an oven that has one', () => {
+    const plan = planOf({ wind: 1, screened: true });
+    expect(plan.moves.some((move) => move.do === 'screen-wind')).toBe(false);
+  });
+
+  it('put adding one pair at the 21 to 30 F a step that coalsOvenModelNotes 5.3 expects, order of size', () => {
+    const add = planOf().checks[0]?.ifCool.find((move) => move.do === 'add-below');
+    const each = ((add?.effect ?? 0) * 1.8) / (add?.coals ?? 1);
+    expect(each).toBeGreaterThan(5);
+    expect(each).toBeLessThan(25);
+  });
+});
+
+describe('a dish card of the same wish', () => {
+  it('is the same each time', () => {
+    expect(planOf({ wind: 1 })).toEqual(planOf({ wind: 1 }));
+    expect(toFahrenheit(kelvin(meanWhileIn(planOf())))).toBeGreaterThan(325);
+  });
+});

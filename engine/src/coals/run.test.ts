@@ -1,0 +1,76 @@
+import { describe, expect, it } from 'vitest';
+import { coalRequest } from '../../validation/coals/requests.ts';
+import trial from '../../validation/coals/trial-model.json' with { type: 'json' };
+import { kelvin, toFahrenheit } from '../quantity/unit.ts';
+import { laid } from './feeding.ts';
+import { minuteLater, type OvenMoment, startMoment, withLoadIn } from './run.ts';
+import { siteFor } from './site.ts';
+
+interface Trial {
+  readonly minutes: number;
+  readonly stepsPerMinute: number;
+  readonly loadAt?: number;
+}
+
+const request = coalRequest();
+const setting = siteFor(request);
+const AIR = setting.outside.airKelvin;
+
+const momentsOf = ({ minutes, stepsPerMinute, loadAt }: Trial): readonly OvenMoment[] => {
+  const moments = [startMoment({ ironKelvin: AIR, coals: laid({ above: 17, below: 8 }) })];
+  for (let minute = 1; minute <= minutes; minute++) {
+    const last = moments.at(-1) as OvenMoment;
+    const moment = minuteLater(setting, last, { stepsPerMinute });
+    moments.push(minute === loadAt ? withLoadIn(moment, setting.load) : moment);
+  }
+  return moments;
+};
+
+const ironJoules = ({ iron }: OvenMoment) =>
+  setting.body.lidCapacity * (iron.lid - AIR) +
+  setting.body.wallCapacity * (iron.wall - AIR) +
+  setting.body.floorCapacity * (iron.floor - AIR);
+
+describe('the oven in time', () => {
+  it('with one step a minute keeps within 0.1 K of one step a second, 0.3 K as its coals turn to ash', () => {
+    const coarse = momentsOf({ minutes: 75, stepsPerMinute: 1, loadAt: 20 });
+    const fine = momentsOf({ minutes: 75, stepsPerMinute: 60, loadAt: 20 });
+    const misses = coarse.map((moment, minute) =>
+      Math.abs(moment.ovenKelvin - (fine[minute]?.ovenKelvin ?? Number.NaN)),
+    );
+    expect(Math.max(...misses.slice(0, 66))).toBeLessThan(0.1);
+    expect(Math.max(...misses)).toBeLessThan(0.3); // a coal ends with a square root, in mid-step
+  });
+
+  it('gains four times the accuracy when the step is halved: second order as verwer1999 claims', () => {
+    const at = (stepsPerMinute: number) =>
+      momentsOf({ minutes: 12, stepsPerMinute }).at(-1)?.ovenKelvin ?? Number.NaN;
+    const exact = at(240);
+    const ratio = (at(1) - exact) / (at(2) - exact);
+    expect(ratio).toBeGreaterThan(3);
+    expect(ratio).toBeLessThan(5);
+  });
+
+  it('loses no heat: given = iron + load + losses within 0.1 %', () => {
+    const last = momentsOf({ minutes: 90, stepsPerMinute: 1, loadAt: 20 }).at(-1) as OvenMoment;
+    const error = last.givenJoules - ironJoules(last) - last.loadJoules - last.lossJoules;
+    expect(Math.abs(error / last.givenJoules)).toBeLessThan(1e-3);
+  });
+
+  it('heats an empty 12 inch oven as the trial model did (coalsOvenModelNotes 5.5) within 6 F', () => {
+    const moments = momentsOf({ minutes: 35, stepsPerMinute: 1 });
+    const rows = trial.rows.filter((row) => row[0] === 'empty' && Number(row[1]) <= 35);
+    const errors = rows.map(([, minute, fahrenheit]) => {
+      const moment = moments[Number(minute)] as OvenMoment;
+      return toFahrenheit(kelvin(moment.ovenKelvin)) - Number(fahrenheit);
+    });
+    expect(errors.length).toBe(4);
+    expect(Math.max(...errors.map(Math.abs))).toBeLessThan(6);
+  });
+
+  it('falls back to the air when all coals are ash, and never below it', () => {
+    const last = momentsOf({ minutes: 600, stepsPerMinute: 1 }).at(-1) as OvenMoment;
+    expect(last.ovenKelvin).toBeGreaterThan(AIR - 0.01);
+    expect(last.ovenKelvin).toBeLessThan(AIR + 5);
+  });
+});

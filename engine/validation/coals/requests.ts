@@ -1,0 +1,89 @@
+// Requests for tests: one oven, one load, mild air; each case changes what it is about.
+
+import { usualOven } from '../../src/coals/charts.ts';
+import type { CoalRequest } from '../../src/coals/coal-plan.ts';
+import { simpleLoad } from '../../src/coals/simple-load.ts';
+import type { HeatMethod } from '../../src/menu/recipe.ts';
+import {
+  cubicMetres,
+  degrees,
+  fromFahrenheit,
+  grams,
+  kelvin,
+  metres,
+  metresPerSecond,
+  minutes,
+  pascals,
+} from '../../src/quantity/unit.ts';
+
+const INCH = 0.0254; // m, exact
+
+export interface Change {
+  readonly inches?: number;
+  readonly heatFahrenheit?: number;
+  readonly stay?: number;
+  readonly method?: HeatMethod;
+  readonly preheat?: boolean;
+  readonly airKelvin?: number;
+  readonly wind?: number;
+  readonly pressure?: number;
+  readonly ironKelvin?: number;
+  readonly loadGrams?: number;
+  readonly wood?: boolean;
+  readonly pieceGrams?: number;
+  readonly hearth?: 'ground' | 'fire-pan' | 'fire-table';
+  readonly pins?: CoalRequest['pins'];
+  readonly screened?: boolean;
+}
+
+const MILD_KELVIN = 294.26;
+
+/** A 12 inch oven, 350 F for 30 minutes, 900 g of dough, unless changed. */
+export const coalRequest = (change: Change = {}): CoalRequest => {
+  const inches = change.inches ?? 12;
+  const airKelvin = change.airKelvin ?? MILD_KELVIN;
+  const method = change.method ?? 'bake';
+  return {
+    loadId: 'bread-1',
+    oven: {
+      ...usualOven(inches * INCH),
+      id: 'A',
+      name: 'red cord',
+      style: 'regular',
+      capacity: cubicMetres(0.0057),
+      keptFreeOf: [],
+    },
+    air: {
+      temperature: kelvin(airKelvin),
+      pressure: pascals(change.pressure ?? 101_325),
+      wind: metresPerSecond(change.wind ?? 0),
+      windFrom: degrees(270),
+      boiling: kelvin(373.12),
+    },
+    place: {
+      name: 'meadow',
+      elevation: metres(0),
+      ground: 'grass',
+      hearth: change.hearth ?? 'fire-pan',
+    },
+    screened: change.screened ?? false,
+    fuel: change.wood
+      ? { kind: 'wood-coals', lead: minutes(45) }
+      : { kind: 'briquettes', pieceMass: grams(change.pieceGrams ?? 24.5), isMeasured: true },
+    wish: {
+      method,
+      wanted: fromFahrenheit(change.heatFahrenheit ?? 350),
+      minutes: minutes(change.stay ?? 30),
+      preheat: change.preheat ?? (method === 'bake' || method === 'roast'),
+    },
+    load: simpleLoad({
+      massGrams: change.loadGrams ?? 900,
+      heatCapacityJoulesPerGramKelvin: 2.8,
+      startKelvin: 294,
+      boilKelvin: 373.12,
+      planAreaSquareMetres: 0.35 * (inches * INCH) ** 2,
+    }),
+    ironAtStart: kelvin(change.ironKelvin ?? airKelvin),
+    pins: change.pins ?? {},
+  };
+};
