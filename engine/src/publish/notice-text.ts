@@ -17,8 +17,11 @@ function sentence(said: Pick<Notice, 'code' | 'values' | 'about'>, say: Say, mor
   const write = allWords[said.code] ?? more[said.code];
   return write === undefined
     ? `There is something to know here that has no words yet (${said.code}).`
-    : write(said.values, said.about, say);
+    : capital(write(said.values, said.about, say));
 }
+
+/** A sentence may begin with the name of a person or an ingredient. */
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 const ORDER: readonly NoticeLevel[] = ['danger', 'stop', 'doubt', 'note'];
 

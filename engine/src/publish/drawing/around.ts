@@ -74,7 +74,7 @@ export function cookMark({ centre, radius, windFrom, isStill }: Around): string 
     foot(-1),
     foot(1),
     words({
-      x: x + ux * (out + (width / 2) * Math.abs(ux) * 0.6),
+      x: Math.max(width / 2, Math.min(2 * centre[0] - width / 2, x + ux * (out + width * 0.3))),
       y: y + uy * out + 4,
       text: 'you',
       size: 12,

@@ -23,12 +23,12 @@ export function daySheet(plan: MealPlan, say: Say): SheetDocument {
     blocks: [
       leadBlock(plan, say),
       ...refusalBlocks(plan.refusals, say),
+      ...drawingBlocks(plan, say),
       ...noticeBlocks(
         day.notices.filter(({ level }) => level === 'danger' || level === 'stop'),
         say,
       ),
       ...adviceBlocks(plan, say),
-      ...drawingBlocks(plan, say),
       { type: 'heading', text: 'In order' },
       { type: 'steps', rows: numberedJobs(plan).map((each) => jobRow(each, plan, say)) },
       ...lightingBlocks(plan, say),

@@ -116,7 +116,9 @@ function fromAbove(card: OvenPart, oven: CampOven, wood: boolean): readonly Bloc
     {
       type: 'paragraph',
       parts: [
-        { text: `North is up. ${windy}${behind} Stand across the wind, where the feet are drawn.` },
+        {
+          text: `North is up. ${windy}${behind} Stand ${isStill ? '' : 'across the wind, '}where the feet are drawn.`,
+        },
       ],
     },
   ];

@@ -29,6 +29,11 @@ const MISSING: Readonly<Record<string, string>> = {
 const job = (values: NoticeValues) => String(values.job ?? 'job').replaceAll('-', ' ');
 const missing = (values: NoticeValues) => MISSING[String(values.rule)] ?? 'something is missing';
 
+const more = (values: NoticeValues) => {
+  const others = num(values, 'jobs') - 1;
+  return others > 0 ? ` and ${others} more` : '';
+};
+
 export const timetableWords: Words = {
   TIMETABLE_NO_HANDS: () => 'Nobody is down to cook: put in at least one pair of hands with hours.',
   TIMETABLE_SERVING_PAST: (values, about, say) =>
@@ -52,10 +57,11 @@ export const timetableWords: Words = {
     `${say.dish(about.dish ?? '')} is late by ${say.minutes(num(values, 'lateMinutes'))}, ready at ` +
     `${say.clock(num(values, 'servedClockMinutes'))}; that is the least found.`,
   TIMETABLE_NOT_KEPT: (values, about, say) =>
-    `${job(values)}${about.dish === undefined ? '' : ` for ${say.dish(about.dish)}`}: ` +
-    `${missing(values)}.`,
+    `${job(values)}${about.dish === undefined ? '' : ` for ${say.dish(about.dish)}`} at ` +
+    `${say.clock(num(values, 'startClockMinutes'))}${more(values)}: ${missing(values)}.`,
   TIMETABLE_PIN_NOT_KEPT: (values, about, say) =>
-    `What you pinned for ${say.dish(about.dish ?? '')} stands, but ${job(values)} does not fit: ` +
+    `What you pinned for ${say.dish(about.dish ?? '')} stands, but ${job(values)} at ` +
+    `${say.clock(num(values, 'startClockMinutes'))}${more(values)} does not fit: ` +
     `${missing(values)}. Move the pin, or what it clashes with?`,
   TIMETABLE_PIN_WAITS: (values, about, say) =>
     `With its coals pinned, ${say.dish(about.dish ?? '')} waits ` +
