@@ -11,6 +11,7 @@ import { provisionsSources } from './provisions.ts';
 import { quantitySources } from './quantity.ts';
 import { safetySources } from './safety.ts';
 import type { Bibliography } from './source.ts';
+import { timetableSources } from './timetable.ts';
 
 /** One part a stage; sources.test.ts compares them with the files beside this one. */
 export const bibliographies: Readonly<Record<string, Bibliography>> = {
@@ -23,6 +24,7 @@ export const bibliographies: Readonly<Record<string, Bibliography>> = {
   coals: coalsSources,
   bake: bakeSources,
   safety: safetySources,
+  timetable: timetableSources,
   provisions: provisionsSources,
 };
 
