@@ -172,11 +172,13 @@ describe('leavening at a height', () => {
     expect(high.changes).toHaveLength(1);
     expect(high.changes[0]!.was).toBe(50);
     expect(high.changes[0]!.now).toBeCloseTo(50 * (1 - leaveningCutAt(metres(2100))), 9);
-    const note = ingredientMade('baking powder', 25, 'trimmed for height');
-    const trimmed = { ...powder, ingredients: [...powder.ingredients.slice(0, 2), note] };
-    const kept = at(trimmed, 2, metres(2100));
-    expect(kept.changes).toEqual([]);
-    expect(kept.notices.map((each) => each.code)).toContain('FORMULA_ALREADY_TRIMMED');
+    for (const words of ['trimmed for height', 'already cut for height', 'about a quarter less']) {
+      const trimmed = ingredientMade('baking powder', 25, words);
+      const ingredients = [...powder.ingredients.slice(0, 2), trimmed];
+      const kept = at({ ...powder, ingredients }, 2, metres(2100));
+      expect(kept.changes).toEqual([]);
+      expect(kept.notices.map((each) => each.code)).toContain('FORMULA_ALREADY_TRIMMED');
+    }
   });
 });
 

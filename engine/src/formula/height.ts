@@ -32,7 +32,9 @@ export const pressureRatioAt = (elevation: Metres): number =>
 
 /** Does the writer say that this amount is already cut for height? */
 export const isTrimmed = (ingredient: Ingredient) =>
-  /trimmed for height|about a quarter less/i.test(ingredient.note ?? '');
+  /\b(trimmed|cut|reduced|adjusted)\b.*\b(height|altitude)\b|about a quarter less/i.test(
+    ingredient.note ?? '',
+  );
 
 export const isLeavening = (ingredient: Ingredient) =>
   ingredient.part === 'powder' || ingredient.part === 'soda' || ingredient.part === 'yeast';

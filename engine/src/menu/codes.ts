@@ -116,7 +116,7 @@ export const menuCodes = {
   MENU_CANNOT_EAT: {
     kind: 'notice',
     when: 'Someone in the camp can not eat a dish.',
-    next: 'See that there is another dish for them; they are not counted for this one.',
+    next: 'See that there is another dish for them. They are counted only in portions you gave.',
   },
   MENU_NOTHING_TO_EAT: {
     kind: 'notice',

@@ -7,7 +7,7 @@ import { type Notice, notice } from '../notice/notice.ts';
 import { ratio } from '../quantity/unit.ts';
 import type { DishPortions } from './load.ts';
 import type { MenuDish } from './menu.ts';
-import { unfitFor } from './needs.ts';
+import { type Unfit, unfitFor } from './needs.ts';
 import { writtenPortions } from './pieces.ts';
 import type { Recipe } from './recipe.ts';
 
@@ -70,8 +70,13 @@ function meanAppetite(groups: readonly MouthGroup[]): number {
 const reserveFrom = (eaters: number) =>
   table.reserves.reduce((reserve, row) => (row.fromMouths <= eaters ? row.reserve : reserve), 0);
 
-const cannotEat = (dish: MenuDish, unfit: { who: string; because: string }): Notice =>
-  notice('MENU_CANNOT_EAT', 'note', { dish: dish.id }, unfit);
+const cannotEat = (dish: MenuDish, unfit: Unfit): Notice =>
+  notice(
+    'MENU_CANNOT_EAT',
+    'note',
+    { dish: dish.id },
+    { ...unfit, portions: dish.portions === undefined ? 'less' : 'kept' },
+  );
 
 const reserveNotice = (dish: MenuDish, reserve: number): Notice =>
   notice('MENU_RESERVE', 'note', { dish: dish.id }, { portions: reserve });

@@ -243,7 +243,7 @@ function campOf(answers: TonightAnswers, wanted: Wanted): Omit<Camp, 'ovens'> {
   };
 }
 
-/** The weather now, taken to hold until the meal is eaten: one row an hour. */
+/** The weather now, taken to hold until the hands leave: one row an hour. */
 function weatherOf({ weather, now }: TonightAnswers, { serveAt }: Wanted): Camp['weather'] {
   const wind = metresPerSecond(weather?.windMetresPerSecond ?? usualWeather.wind);
   const hour = {
@@ -252,7 +252,8 @@ function weatherOf({ weather, now }: TonightAnswers, { serveAt }: Wanted): Camp[
     gust: metresPerSecond(1.5 * wind), // gusts half as strong again; common practice, no source
     windFrom: degrees(weather?.windFromDegrees ?? usualWeather.windFrom),
   };
-  const hours = Math.min(MOST_HOURS, Math.ceil((serveAt - now) / 60) + 1);
+  const until = serveAt + HANDS_STAY_MINUTES;
+  const hours = Math.min(MOST_HOURS, Math.ceil((until - now) / 60));
   return Array.from({ length: hours + 1 }, (_, index) => ({
     at: clockMinutes(now + 60 * index),
     ...hour,

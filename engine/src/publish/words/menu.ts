@@ -79,7 +79,8 @@ export const menuWords: Words = {
     `${people(num(values, 'portions'))} of ${say.dish(about.dish ?? '')} are added and held back for ` +
     'latecomers (common practice).',
   MENU_CANNOT_EAT: (values, about, say) =>
-    `${values.who} can't eat ${say.dish(about.dish ?? '')} (${values.because}) and is not counted.`,
+    `${values.who} can't eat ${say.dish(about.dish ?? '')} (${values.because})` +
+    (values.portions === 'kept' ? '; the portions stay as you gave them.' : ' and is not counted.'),
   MENU_NOTHING_TO_EAT: (values, _about, say) =>
     `${values.who} can eat nothing that is served at ` +
     `${say.clock(num(values, 'serveAtClockMinutes'))}.`,
