@@ -2,8 +2,10 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { demoCamps } from '#formats';
 import { type AppOptions, makeApp } from './app.ts';
 import { type CampCheck, MOST_BYTES } from './camps.ts';
+import { checkCamp as checkCampFile } from './check-camp.ts';
 import { type LoadSqlite, openStore } from './store/open-store.ts';
 
 let folder: string;
@@ -160,6 +162,25 @@ describe('kept camps', () => {
     expect((await send('{"id":"other"}')).status).toBe(422);
     expect((await send(' '.repeat(MOST_BYTES + 1))).status).toBe(413);
     expect((await send('{}', 'text/plain')).status).toBe(415);
+  });
+});
+
+describe('the reader of camp files', () => {
+  it('lets a demo camp be kept, and names the place that is wrong in a spoilt one', async () => {
+    const { app } = await appWith({ checkCamp: checkCampFile });
+    const { file } = demoCamps('2026-05-02')[0]!;
+    const send = (camp: object) =>
+      app.request(`${home}/api/camps/${file.id}`, {
+        method: 'PUT',
+        headers: own,
+        body: JSON.stringify(camp),
+      });
+    expect((await send(file)).status).toBe(200);
+    const spoilt = await send({ ...file, mouths: [{ count: -1 }] });
+    expect(spoilt.status).toBe(422);
+    expect(await spoilt.json()).toMatchObject({
+      found: expect.stringMatching(/mouths\[0\].count/),
+    });
   });
 });
 

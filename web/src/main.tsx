@@ -4,9 +4,12 @@ import './style/index.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
+import { unfoldForPrint } from './parts/unfold-for-print.ts';
 
 createRoot(document.getElementById('app')!).render(
   <StrictMode>
     <App />
   </StrictMode>,
 );
+
+unfoldForPrint(window);

@@ -62,9 +62,3 @@ export function writeClock(clockMinutes: number, clock: '12' | '24'): string {
 
 /** For a box: at most so many decimals, and none that say nothing. */
 export const writeNumber = (value: number, decimals = 0) => String(Number(value.toFixed(decimals)));
-
-/** Some text, not only spaces. */
-export function readName(text: string): Reading<string> {
-  const name = text.trim();
-  return name === '' || name.length > 120 ? { ok: false } : { ok: true, value: name };
-}

@@ -36,13 +36,24 @@ export function WhenChoice({ wish, change }: ChoiceProps) {
           label="On the table at"
           value={eatAtMinutes}
           write={(minutes) => writeClock(minutes, clock)}
-          read={readClock}
+          read={readAhead}
+          hint={eatAtMinutes < DAY_MINUTES ? undefined : 'tomorrow'}
           onChange={(minutes) => change({ eatAtMinutes: minutes })}
           takes={clock === '24' ? 'a time such as 18:30' : 'a time such as 6:30 pm'}
         />
       )}
     </div>
   );
+}
+
+const DAY_MINUTES = 1440;
+const LONG_PAST_MINUTES = 8 * 60;
+
+/** A time long past today is tomorrow's; one just past is taken as typed, and the card says so. */
+function readAhead(text: string): ReturnType<typeof readClock> {
+  const reading = readClock(text);
+  const isTomorrow = reading.ok && reading.value < minuteOf(new Date()) - LONG_PAST_MINUTES;
+  return isTomorrow ? { ok: true, value: reading.value + DAY_MINUTES } : reading;
 }
 
 /** Supper time, or the next half hour that leaves room to bake. */

@@ -19,20 +19,29 @@ export function changedWish(wish: OpenWish, change: WishChange): OpenWish {
 }
 
 const KEY = 'emberwright.tonight';
+const SHAPE = 1;
 
 /** What the cook had chosen before a reload, as far as it still makes sense. */
 export function rememberedWish(storage: Pick<Storage, 'getItem'>): OpenWish {
   try {
     const found: unknown = JSON.parse(storage.getItem(KEY) ?? '{}');
-    return typeof found === 'object' && found !== null ? { ...usualWish, ...found } : usualWish;
+    return isKept(found) ? changedWish(usualWish, found.wish) : usualWish;
   } catch {
     return usualWish;
   }
 }
 
+/** Kept by this version of the front door: an older shape is not guessed at. */
+const isKept = (found: unknown): found is { readonly wish: OpenWish } =>
+  typeof found === 'object' &&
+  found !== null &&
+  'shape' in found &&
+  found.shape === SHAPE &&
+  'wish' in found;
+
 export function rememberWish(storage: Pick<Storage, 'setItem'>, wish: OpenWish): void {
   try {
-    storage.setItem(KEY, JSON.stringify(wish));
+    storage.setItem(KEY, JSON.stringify({ shape: SHAPE, wish }));
   } catch {
     // A browser that keeps nothing: the wish lasts as long as the page.
   }
