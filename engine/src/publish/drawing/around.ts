@@ -27,8 +27,8 @@ export function windArrow({ centre, radius, windFrom, isStill }: Around): string
   const [ux, uy] = towards(windFrom);
   const [sx, sy] = [-uy, ux];
   const strokes = [-8, 0, 8].map((aside) => {
-    const near = radius + (aside === 0 ? 10 : 22);
-    const far = radius + (aside === 0 ? 46 : 40);
+    const near = radius + (aside === 0 ? 9 : 18);
+    const far = radius + (aside === 0 ? 37 : 33);
     const x = centre[0] + sx * aside;
     const y = centre[1] + sy * aside;
     return line(x + ux * far, y + uy * far, x + ux * near, y + uy * near, {
@@ -37,7 +37,7 @@ export function windArrow({ centre, radius, windFrom, isStill }: Around): string
       'stroke-linecap': 'round',
     });
   });
-  const tip = radius + 9;
+  const tip = radius + 8;
   const barbs = [-1, 1].map((side) =>
     line(
       centre[0] + ux * tip,
@@ -58,8 +58,8 @@ export const cookStandsAt = (windFrom: number) => (windFrom + 90) % 360;
 
 export function cookMark({ centre, radius, windFrom, isStill }: Around): string {
   const [ux, uy] = towards(isStill ? 180 : cookStandsAt(windFrom));
-  const x = centre[0] + ux * (radius + 20);
-  const y = centre[1] + uy * (radius + 20);
+  const x = centre[0] + ux * (radius + 15);
+  const y = centre[1] + uy * (radius + 15);
   const [sx, sy] = [-uy, ux];
   const foot = (side: number) =>
     path(
@@ -68,7 +68,7 @@ export function cookMark({ centre, radius, windFrom, isStill }: Around): string 
       { stroke: ink.ink, 'stroke-width': 6, 'stroke-linecap': 'round' },
     );
   const width = textWidth('you', 12, true);
-  const out = 17;
+  const out = 14;
   return group(
     { class: 'cook' },
     foot(-1),

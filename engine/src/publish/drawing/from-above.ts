@@ -22,10 +22,10 @@ export interface FromAbove {
 }
 
 const WIDTH = 300;
-const CAPTION = 24;
+const CAPTION = 26;
 const CENTRE: readonly [number, number] = [WIDTH / 2, WIDTH / 2];
 /** The rim on the page; ovens of all sizes are drawn alike, coals to the oven's scale. */
-const RIM = 86;
+const RIM = 100;
 
 /** The lid with its handle, its chalk mark and every coal on it. */
 export function lidDrawing(view: FromAbove): string {
@@ -114,7 +114,7 @@ const frame = (kind: 'lid' | 'floor', view: FromAbove, children: readonly string
         x: WIDTH / 2,
         y: WIDTH + CAPTION - 8,
         text: view.caption,
-        size: 14,
+        size: 17,
         bold: true,
         anchor: 'middle',
       }),

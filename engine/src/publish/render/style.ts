@@ -44,6 +44,9 @@ caption { text-align: left; color: var(--soft); padding-bottom: 1mm; }
 th, td { text-align: left; vertical-align: top; padding: 1.15mm 3mm 1.15mm 0; border-bottom: 1px solid var(--line); }
 thead th { border-bottom: 1.5px solid var(--ink); font-weight: 650; vertical-align: bottom; }
 .number { text-align: right; }
+.number + td:not(.number), .number + th:not(.number) { padding-left: 5mm; }
+.provisions td:first-child { width: 30%; }
+.number { white-space: nowrap; }
 tr { break-inside: avoid; }
 thead { display: table-header-group; }
 .steps th { white-space: nowrap; font-weight: 700; width: 1%; padding-right: 4mm; }
@@ -80,11 +83,16 @@ summary::-webkit-details-marker { display: none; }
 @media (max-width: 640px) {
   html { font-size: 12pt; }
   .sheet { padding: 5mm 4mm 10mm; }
+  .drawings { gap: 2mm; }
   .drawings figure { max-width: none; }
   figure.wide { overflow-x: auto; }
   .day-sheet figure.wide svg { min-width: 900px; }
   .facts { grid-template-columns: 1fr; }
   .facts dt { border: 0; padding-bottom: 0; }
+}
+@media (max-width: 480px) {
+  .drawings { flex-direction: column; align-items: center; }
+  .drawings figure { width: 100%; max-width: 320px; }
 }
 @media print {
   @page { margin: 11mm 12mm 12mm; }

@@ -6,11 +6,11 @@ import { noticeBlocks, noticeText, refusalBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
 import { assumedLine } from './assumed.ts';
 import { formulaBlocks } from './formula-part.ts';
-import { freeFromFlag, ovenTitle, unfitWord } from './free-from.ts';
+import { freeFromFlag, ovenTitle } from './free-from.ts';
 import { inOutBlocks } from './in-out.ts';
 import { ovenBlocks, ovenOf } from './oven-part.ts';
 import { listed } from './phrases.ts';
-import { withoutUnfit } from './unfit.ts';
+import { unfitHere, withoutUnfit } from './unfit.ts';
 import { whyBlocks } from './why-part.ts';
 
 /**
@@ -152,14 +152,7 @@ function dangerBlocks(plan: MealPlan, dish: DishPlan, say: Say): readonly Block[
   const grave = allNotices(plan, dish).filter(
     ({ level }) => level === 'danger' || level === 'stop',
   );
-  const unfit = plan.safety.unfit
-    .filter((each) => each.dish === dish.dish.id)
-    .map(({ who, because }) => ({
-      type: 'notice' as const,
-      level: 'danger' as const,
-      text: `Not for ${who}: ${unfitWord(because)}.`,
-    }));
-  return [...unfit, ...noticeBlocks(grave, say)];
+  return [...unfitHere(plan, dish.dish.id), ...noticeBlocks(grave, say)];
 }
 
 function restBlocks(plan: MealPlan, dish: DishPlan, say: Say): readonly Block[] {

@@ -9,7 +9,7 @@ import { lightingBlocks } from './day-sheet.ts';
 import { stripBlocks } from './dish-card.ts';
 import { allergenWord, unfitWord } from './free-from.ts';
 import { listed, sentenceCase } from './phrases.ts';
-import { unfitBlocks, withoutUnfit } from './unfit.ts';
+import { withoutUnfit } from './unfit.ts';
 
 export function fireAndCareSheet(plan: MealPlan, say: Say): SheetDocument {
   return {
@@ -19,7 +19,6 @@ export function fireAndCareSheet(plan: MealPlan, say: Say): SheetDocument {
     blocks: [
       ...stripBlocks(plan, say),
       { type: 'lead', parts: [{ text: FIRE[plan.safety.fire], strong: true }] },
-      ...unfitBlocks(plan, say),
       ...noticeBlocks(withoutUnfit(plan.safety.cautions), say),
       ...lightingBlocks(plan, say),
       ...fireWork(plan, say),
@@ -43,31 +42,35 @@ const FIRE = {
   ask: 'Ask before you light: nobody has said yet that coals are allowed.',
 } as const;
 
-const QUARTER = 15;
-
 /** Laying, turning and adding by quarter hours: one walk round does all that is due. */
 function fireWork(plan: MealPlan, say: Say): readonly Block[] {
   const work = plan.daySheet.jobs.filter(({ kind }) =>
     ['lay-coals', 'turn', 'add-coals'].includes(kind),
   );
   if (work.length === 0) return [];
-  const rounds = new Map<number, string[]>();
-  for (const job of work) {
-    const round = Math.floor(job.start / QUARTER) * QUARTER;
-    const said = `${say.clock(job.start)} ${jobSentence(job, plan, say)}`;
-    rounds.set(round, [...(rounds.get(round) ?? []), said]);
-  }
   return [
     { type: 'heading', text: 'Rounds' },
     {
+      type: 'paragraph',
+      parts: [{ text: 'One walk round each quarter hour does all that is due.' }],
+    },
+    {
       type: 'steps',
-      rows: [...rounds].map(([round, said]) => ({
-        when: say.clock(round),
-        what: said.join(' '),
-      })),
+      rows: work.map((job, index) => {
+        const isNewRound = roundOf(job.start) !== roundOf(work[index - 1]?.start ?? -1e6);
+        return {
+          when: isNewRound ? say.clock(roundOf(job.start)) : '',
+          clock: say.clock(job.start),
+          what: jobSentence(job, plan, say),
+          strong: isNewRound,
+        };
+      }),
     },
   ];
 }
+
+const QUARTER = 15;
+const roundOf = (at: number) => Math.floor(at / QUARTER) * QUARTER;
 
 function ovenCare({ camp }: MealPlan): readonly Block[] {
   const free = camp.ovens.filter(({ keptFreeOf }) => keptFreeOf.length > 0);

@@ -52,10 +52,28 @@ export function ovenBlocks({ plan, dish, part, say }: OvenPart): readonly Block[
       parts: [{ text: 'Minutes count from "coals on"; the clock stands beside them.' }],
     },
     { type: 'steps', rows: whenRows(plan, dish, part, say) },
+    ...unevenBlocks(part, say),
     ...checksAndMoves(dish, part, wood, say),
     { type: 'heading', text: 'From the side' },
     { type: 'drawing', wide: true, ...side({ plan, dish, part, say }, oven, wood) },
     ...curvePart({ plan, dish, part, say }),
+  ];
+}
+
+/** What turning is for, in degrees: the side that browns first, and what is left of it. */
+function unevenBlocks({ coals }: LoadPlan, say: Say): readonly Block[] {
+  const { unturned, turned, windward } = coals.unevenness;
+  if (coals.turns.length === 0 || unturned < 3) return [];
+  const side = windward ? 'the windward side' : 'one side';
+  return [
+    {
+      type: 'paragraph',
+      parts: [
+        {
+          text: `Left unturned, ${side} runs about ${say.difference(unturned)} from the other and browns first; turned as said, about ${say.difference(turned)}.`,
+        },
+      ],
+    },
   ];
 }
 

@@ -84,7 +84,7 @@ function shelfTable(lines: readonly ShoppingLine[], say: Say): Block {
       gramsWord(grams, say),
       measure === undefined ? '' : measureWord(measure),
       keep,
-      listed(dishes.map(say.dish)),
+      dishes.length > 2 ? `${dishes.length} dishes` : listed(dishes.map(say.dish)),
       listed(checkLabel.map(allergenWord)),
     ]),
   };

@@ -19,6 +19,16 @@ export function unfitBlocks({ safety }: MealPlan, say: Say): readonly Block[] {
   }));
 }
 
+/** All who must not eat one dish, in one box on its card. */
+export function unfitHere({ safety }: MealPlan, dish: string): readonly Block[] {
+  const people = safety.unfit
+    .filter((each) => each.dish === dish)
+    .map(({ who, because }) => `${who} (${unfitWord(because)})`);
+  return people.length === 0
+    ? []
+    : [{ type: 'notice', level: 'danger', text: `Not for ${people.join('; ')}.` }];
+}
+
 /** Cautions without those that `unfitBlocks` tells by person. */
 export const withoutUnfit = (notices: readonly Notice[]) =>
   notices.filter(({ code }) => code !== 'SAFETY_UNFIT');

@@ -59,7 +59,7 @@ export const menuWords: Words = {
     `${say.dish(about.dish ?? '')} has it in: it can't be the safe oven after that.`,
   MENU_POT_FULL: (values, about, say) =>
     `${say.ovenName(about.oven ?? '')} is full to ${say.percent(0.75 * num(values, 'fillRatio'))} of ` +
-    'its depth; three quarters is the usual limit. Let it simmer gently.',
+    'what it holds; three quarters is the usual limit. Let it simmer gently.',
   MENU_LOW_HEADROOM: (values, about, say) =>
     `${say.dish(about.dish ?? '')} will stand only ${say.length(num(values, 'headroomMetres'))} ` +
     'below the lid: look early, the top may darken.',

@@ -19,6 +19,7 @@ const SKILLS: Readonly<Record<string, string>> = {
 
 const MISSING: Readonly<Record<string, string>> = {
   unit: 'nobody is free for it',
+  hours: 'it lies outside the hours of whoever does it',
   pool: 'there is no room at the table for it',
   hold: 'its oven is still in use',
   store: 'no lit coals are ready for it',
