@@ -13,6 +13,10 @@ export class Board {
   readonly problem: Problem;
   readonly #length: number;
   readonly #unitBusy: Uint8Array[];
+  /** 1 where the unit is not there. */
+  readonly #unitAway: Uint8Array[];
+  /** Units may be asked to work while they are away: a last resort, declared afterwards. */
+  isOvertime = false;
   readonly #unitLoad: number[];
   readonly #poolUsed: Int16Array[];
   readonly #teamUnit = new Map<string, Map<number, number>>();
@@ -22,13 +26,18 @@ export class Board {
     this.#length = problem.to - problem.from;
     this.#unitLoad = problem.units.map(() => 0);
     this.#poolUsed = problem.pools.map(() => new Int16Array(this.#length));
-    this.#unitBusy = problem.units.map((unit) => {
-      const busy = new Uint8Array(this.#length).fill(1);
-      for (const open of unit.windows) {
-        busy.fill(0, this.#at(open.from), this.#at(open.to));
-      }
-      return busy;
+    this.#unitBusy = problem.units.map(() => new Uint8Array(this.#length));
+    this.#unitAway = problem.units.map((unit) => {
+      const away = new Uint8Array(this.#length).fill(1);
+      for (const open of unit.windows) away.fill(0, this.#at(open.from), this.#at(open.to));
+      return away;
     });
+  }
+
+  /** Is the unit there all the while? */
+  isThere(unit: number, start: number, minutes: number): boolean {
+    const away = this.#unitAway[unit]!;
+    return !away.subarray(this.#at(start), this.#at(start + minutes)).includes(1);
   }
 
   /** Latest start in floor … ceiling at which the work finds all it needs. */
@@ -118,20 +127,22 @@ export class Board {
     this.#teamUnit.set(team, counts);
   }
 
+  #isBlocked(unit: number, at: number): boolean {
+    return this.#unitBusy[unit]![at] !== 0 || (!this.isOvertime && this.#unitAway[unit]![at] !== 0);
+  }
+
   #isUnitFree(unit: number, start: number, minutes: number): boolean {
-    const busy = this.#unitBusy[unit]!;
     for (let at = this.#at(start + minutes) - 1; at >= this.#at(start); at -= 1) {
-      if (busy[at] !== 0) return false;
+      if (this.#isBlocked(unit, at)) return false;
     }
     return true;
   }
 
   #unitBefore(unit: number, ceiling: number, minutes: number): number {
-    const busy = this.#unitBusy[unit]!;
     let start = ceiling - this.problem.from;
     let at = start + minutes - 1;
     while (start >= 0 && at >= start) {
-      if (busy[at] === 0) at -= 1;
+      if (!this.#isBlocked(unit, at)) at -= 1;
       else {
         start = at - minutes;
         at = start + minutes - 1;
@@ -172,8 +183,12 @@ export class Board {
   ): boolean {
     const seat = crew[at.seat];
     if (seat === undefined) return true;
-    for (const unit of this.#byLiking(seat, work.team)) {
-      if (taken.includes(unit) || !this.#isUnitFree(unit, at.start, work.minutes)) continue;
+    const free = seat.filter(
+      (unit) => !taken.includes(unit) && this.#isUnitFree(unit, at.start, work.minutes),
+    );
+    for (const unit of free.length < 2
+      ? free
+      : this.#byLiking(free, { seat, work, start: at.start })) {
       taken.push(unit);
       if (this.#fillSeats(work, crew, { start: at.start, seat: at.seat + 1 }, taken)) return true;
       taken.pop();
@@ -182,18 +197,21 @@ export class Board {
   }
 
   /**
-   * Own team first; then whoever has least to do, a place further down the list weighing as much
-   * as a quarter hour of work.
+   * Whoever is there; own team first; then whoever has least to do, a place further down the list
+   * weighing as much as a quarter hour of work.
    * @tuned by eye on two made-up meals; it buys fewer hand-overs, nothing rests on it
    */
-  #byLiking(seat: Seat, team: string | undefined): readonly number[] {
-    if (seat.length < 2) return seat;
-    const own = team === undefined ? undefined : this.#teamUnit.get(team);
-    const score = (unit: number, place: number) =>
-      this.#unitLoad[unit]! + 15 * place - 600 * Math.min(own?.get(unit) ?? 0, 1);
-    return seat
-      .map((unit, place) => ({ unit, score: score(unit, place) }))
-      .sort((a, b) => a.score - b.score)
-      .map((each) => each.unit);
+  #byLiking(
+    free: readonly number[],
+    wish: { readonly seat: Seat; readonly work: Work; readonly start: number },
+  ): readonly number[] {
+    const { seat, work, start } = wish;
+    const own = work.team === undefined ? undefined : this.#teamUnit.get(work.team);
+    const score = (unit: number) =>
+      this.#unitLoad[unit]! +
+      15 * seat.indexOf(unit) -
+      ((own?.get(unit) ?? 0) > 0 ? 600 : 0) +
+      (this.isOvertime && !this.isThere(unit, start, work.minutes) ? 10_000 : 0);
+    return [...free].sort((a, b) => score(a) - score(b));
   }
 }

@@ -4,6 +4,8 @@
 import type { Plan, Problem } from './problem.ts';
 
 const BROKEN = 1_000_000;
+/** Work outside hours: dearer than twenty minutes late, for each job. */
+const OVERTIME = 20_000;
 /** Less than a minute late: work is left rather than a dish. */
 const LEFT = 900;
 /** A minute earlier that the first batch is made. */
@@ -23,7 +25,7 @@ export function costOf(problem: Problem, plan: Plan): number {
     return from === undefined || to === undefined ? sum : sum + each.price * (to - from);
   }, 0);
   return (
-    BROKEN * plan.broken.length +
+    plan.broken.reduce((sum, { rule }) => sum + (rule === 'hours' ? OVERTIME : BROKEN), 0) +
     LEFT * plan.left.length +
     late +
     waits +

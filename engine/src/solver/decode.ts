@@ -39,10 +39,30 @@ export function decode(
     if (!placeInTime(draft, group, wish.offsets[group] ?? 0)) squeaky.push(group);
   }
   if (squeaky.length === 0) squeaky.push(...draft.left);
+  draft.board.isOvertime = false;
   for (const group of wish.order) {
     if (problem.groups[group]!.towards === 'early') placeSoon(draft, group);
   }
+  declareOvertime(draft);
   return { plan: planFrom(draft), squeaky, attempts: draft.attempts };
+}
+
+/** Work outside hours, once for each task, and for a batch at its first use. */
+function declareOvertime(draft: Draft): void {
+  const { board, problem } = draft;
+  const isOver = (crew: readonly number[], start: number, minutes: number) =>
+    minutes > 0 && crew.some((unit) => !board.isThere(unit, start, minutes));
+  problem.tasks.forEach((task, index) => {
+    const start = draft.starts[index];
+    if (start === undefined || !isOver(draft.crews[index]!, start, task.minutes)) return;
+    draft.broken.push({ rule: 'hours', task: index });
+  });
+  for (const batch of draft.batches) {
+    const store = problem.stores[batch.store]!;
+    const first = batch.uses[0];
+    if (first === undefined || !isOver(batch.crew, batch.start, store.minutes)) continue;
+    draft.broken.push({ rule: 'hours', task: store.uses[first.use]!.task });
+  }
 }
 
 /** Minutes late that are tried in turn; the gap before the first that fits is then searched. */
@@ -54,25 +74,33 @@ const PULLS_LATER = 15;
 
 /** False if it came out late or was forced. */
 function placeInTime(draft: Draft, group: number, offset: number): boolean {
+  const late = leastLatePlacing(draft, group, offset);
+  if (late !== undefined) return late === 0;
+  if (draft.problem.groups[group]!.mayBeLeft) {
+    draft.left.push(group);
+    return true;
+  }
+  draft.board.isOvertime = true;
+  if (leastLatePlacing(draft, group, offset) !== undefined) return false;
+  forceGroup(draft, group, leastLateness(draft, group));
+  return false;
+}
+
+/** Places the group as little late as can be found; undefined leaves it off. */
+function leastLatePlacing(draft: Draft, group: number, offset: number): number | undefined {
   const least = leastLateness(draft, group);
   const before = draft.batches;
-  const isLeftRatherThanLate = draft.problem.groups[group]!.mayBeLeft;
   let failed = least - 1;
-  for (const more of isLeftRatherThanLate ? [0] : LATENESS_TRIED) {
+  for (const more of draft.problem.groups[group]!.mayBeLeft ? [0] : LATENESS_TRIED) {
     const late = least + more;
     const pulls = more === 0 ? PULLS_FIRST : PULLS_LATER;
     if (placeGroup(draft, group, { late, offset, pulls })) {
       draft.lateBy[group] = narrow(draft, group, { failed, late, offset, pulls, before });
-      return draft.lateBy[group] === 0;
+      return draft.lateBy[group];
     }
     failed = late;
   }
-  if (isLeftRatherThanLate) {
-    draft.left.push(group);
-    return true;
-  }
-  forceGroup(draft, group, least);
-  return false;
+  return undefined;
 }
 
 /** Least lateness that lags, releases and what is already placed leave open. */

@@ -1,7 +1,7 @@
 // Which tasks, lags and holds belong to one group, and how far apart must its tasks be?
 // Worked out once per problem; every decode uses it again.
 
-import type { Hold, Lag, Problem } from './problem.ts';
+import type { Hold, Lag, Problem, Task } from './problem.ts';
 import { APART, latestOnTime, longestPaths } from './temporal.ts';
 
 export interface GroupNet {
@@ -15,6 +15,8 @@ export interface GroupNet {
   readonly holds: readonly Hold[];
   /** By local index: start no later, so that groups not placed yet can still be on time. */
   readonly hints: Float64Array;
+  /** By local index: later than this none of those who may do it is there. */
+  readonly hours: Float64Array;
 }
 
 /** Room left for groups that are placed later [min]. @tuned on one made-up camp, by whether the
@@ -52,10 +54,17 @@ function netOf(
     hints: Float64Array.from(members, (task, local) =>
       isFree(local) ? latest.roomy[task]! : latest.tight[task]!,
     ),
+    hours: Float64Array.from(members, (task) => lastHour(problem, problem.tasks[task]!)),
     members,
     localOf,
     paths,
     outward: touching.filter((lag) => localOf.has(lag.from) !== localOf.has(lag.to)),
     holds: problem.holds.filter((hold) => localOf.has(hold.first) || localOf.has(hold.last)),
   };
+}
+
+function lastHour(problem: Problem, task: Task): number {
+  const leaves = (unit: number) => Math.max(...problem.units[unit]!.windows.map((open) => open.to));
+  const lasts = task.seats.map((seat) => Math.max(...seat.map(leaves)));
+  return task.minutes > 0 ? Math.min(problem.to, ...lasts) - task.minutes : problem.to;
 }

@@ -40,7 +40,8 @@ function tryPlacing(draft: Draft, group: number, wish: PlaceWish, by: Order): bo
   const caps = new Float64Array(net.members.length).fill(Number.POSITIVE_INFINITY);
   for (let pulls = 0; pulls <= wish.pulls; pulls += 1) {
     const bounds = groupBounds(draft.problem, net, draft.starts, { late: wish.late, caps });
-    if (!isOpen(bounds)) return false;
+    const isLost = !draft.board.isOvertime && !isInHours(net, bounds);
+    if (!isOpen(bounds) || isLost) return false;
     draft.attempts += 1;
     const attempt = attemptGroup(draft, net, bounds, { ...wish, by });
     const outcome = attempt === 'placed' ? resupply(draft, net) : attempt;
@@ -52,6 +53,9 @@ function tryPlacing(draft: Draft, group: number, wish: PlaceWish, by: Order): bo
   }
   return false;
 }
+
+const isInHours = (net: GroupNet, bounds: Bounds) =>
+  bounds.soonest.every((soonest, local) => soonest <= net.hours[local]!);
 
 function attemptGroup(
   draft: Draft,

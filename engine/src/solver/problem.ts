@@ -146,6 +146,7 @@ export interface Batch {
 
 /** A constraint that a forced placement could not keep. */
 export interface Broken {
-  readonly rule: 'lag' | 'unit' | 'pool' | 'hold' | 'store' | 'time';
+  /** 'hours': done by somebody outside their hours. */
+  readonly rule: 'lag' | 'unit' | 'hours' | 'pool' | 'hold' | 'store' | 'time';
   readonly task: number;
 }

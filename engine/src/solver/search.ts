@@ -55,7 +55,7 @@ export function searchPlan(problem: Problem, search: SearchWish): Found {
 }
 
 /** Tries to bring what squeaks to the front, made even when the work allowed is used up. */
-const SQUEAKS_MOST = 6;
+const SQUEAKS_MOST = 4;
 
 /** As given, the dearest lateness first: what can wait least is placed while all is free. */
 function firstOrder(problem: Problem): readonly number[] {
@@ -85,7 +85,7 @@ function changed(wish: DecodeWish, random: () => number): DecodeWish {
   return { order, offsets };
 }
 
-/** Lehmer generator, modulus 2^31 - 1: the same numbers everywhere. @source park-miller1988 */
+/** Lehmer generator, modulus 2^31 - 1: the same numbers everywhere. @source parkMiller1988 (grade D) */
 function randomFrom(seed: number): () => number {
   let state = (Math.abs(Math.trunc(seed)) % 2_147_483_646) + 1;
   return () => {

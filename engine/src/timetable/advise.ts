@@ -8,17 +8,20 @@ import type { TimetableOptions } from './plan-timetable.ts';
 type Planner = (request: TimetableRequest, options: TimetableOptions) => DaySheet;
 
 /** Re-planning is dear: a quick look is enough for advice, as each plan found stands for itself. */
-const QUICK = { decodes: 4, isAdvised: false };
+const QUICK = { decodes: 1, isAdvised: false };
 
-export function advise(request: TimetableRequest, plan: Planner): readonly Advice[] {
+export function advise(
+  request: TimetableRequest,
+  plan: Planner,
+  lateNow: number,
+): readonly Advice[] {
   const worst = (sheet: DaySheet) =>
     sheet.notices.some((each) => each.level === 'stop' && each.code !== 'TIMETABLE_LATE')
       ? Number.POSITIVE_INFINITY
       : Math.max(0, ...sheet.servings.map((serving) => serving.lateBy));
-  const now = worst(plan(request, QUICK));
   return relaxations(request).flatMap(({ change, amount, request: eased }) => {
     const late = worst(plan(eased, QUICK));
-    if (!Number.isFinite(late) || late >= now) return [];
+    if (!Number.isFinite(late) || late >= lateNow) return [];
     return [{ change, amount, lateBy: minutes(late) }];
   });
 }

@@ -16,7 +16,6 @@ import {
 import { ovenTasks } from './oven-tasks.ts';
 import {
   isBread,
-  isOvenStep,
   isPot,
   lagsInto,
   lastSteps,
@@ -86,7 +85,9 @@ function oneDish(dish: DishMaking, shared: ReadonlySet<string>): DishTasks {
     dish: work.dish.id,
     due: work.dish.serveAt,
   });
-  const own = work.recipe.steps.filter((step) => !shared.has(step.id) && !isOvenStep(step));
+  const own = work.recipe.steps.filter(
+    (step) => !shared.has(step.id) && dish.phases.get(step.id) !== 'oven',
+  );
   const isInOven = (step: RecipeStep) =>
     step.kind === 'second-rise' && work.loads.some((each) => each.coals.loadInMinute <= 0);
   for (const step of own) {
@@ -229,7 +230,7 @@ function usualWait(dish: DishMaking, step: RecipeStep): number | undefined {
 
 function mapOvenSteps(dish: DishMaking, loads: readonly LoadTasks[]): void {
   for (const step of dish.work.recipe.steps) {
-    if (!isOvenStep(step) || loads.length === 0) continue;
+    if (dish.phases.get(step.id) !== 'oven') continue;
     const pick = (load: LoadTasks) =>
       step.kind === 'load' ? [load.load] : step.kind === 'brown' ? load.heats : [load.takeOut];
     const tasks = loads.flatMap(pick);

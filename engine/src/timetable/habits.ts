@@ -44,6 +44,7 @@ export const OUT_TO_REST = 5;
 /** Browning starts when the floor is hot, this long after coals on. */
 export const BROWN_FROM = 5;
 export const BROWN_BY = 15;
+export const BROWN_NEXT = 10;
 
 export const STIR_EVERY = 25;
 /** Empty and cooled enough to wipe. */

@@ -1,5 +1,6 @@
 // What timetable/ offers, in the order of the job.
 
+export { checkTimetable } from './check-timetable.ts';
 export { timetableCodes } from './codes.ts';
 export type * from './day-sheet.ts';
 export { planTimetable, type TimetableOptions } from './plan-timetable.ts';

@@ -3,6 +3,7 @@
 
 import type { CampOven, Skill } from '../camp/camp.ts';
 import type { RecipeStep, StepKind } from '../menu/recipe.ts';
+import { notice } from '../notice/notice.ts';
 import type { Task } from '../solver/problem.ts';
 import type { DishWork, JobKind, LoadWork } from './day-sheet.ts';
 import * as habits from './habits.ts';
@@ -92,8 +93,7 @@ function coreTasks(at: OvenWork, rise: RecipeStep | undefined) {
   const isPinned = dish.dish.pins.bakeMinutes !== undefined;
   const stretch = isPot(dish) ? habits.POT_OUT_LATE : habits.OUT_LATE;
   builder.lag(cook, takeOut, { least: 0, most: isPinned ? 0 : stretch });
-  const brown = brownTask(at, cook);
-  return { grease, lay, load, cook, takeOut, heats: brown };
+  return { grease, lay, load, cook, takeOut, heats: brownTasks(at, cook) };
 }
 
 function layTask(at: OvenWork): number {
@@ -132,15 +132,22 @@ function riseInside(at: OvenWork, load: number, rise: RecipeStep | undefined): n
 }
 
 /** Browning is hands at the oven while its coals heat it; it lies inside the cooking. */
-function brownTask(at: OvenWork, cook: number): readonly number[] {
-  const step = stepOf(at.dish, 'brown');
-  if (step === undefined || step.hands <= 0) return [];
-  const minutes = Math.min(step.minutes, cookMinutes(at.dish, at.work) - 1);
-  const { say, hands: people, skill } = step;
-  const aim = { from: cook, minutes: habits.BROWN_FROM };
-  const brown = add(at, 'brown', minutes, { say, people, skill, aim });
-  at.making.builder.startLag(cook, brown, { least: 0, most: habits.BROWN_BY });
-  return [brown];
+function brownTasks(at: OvenWork, cook: number): readonly number[] {
+  const { builder } = at.making;
+  const steps = at.dish.recipe.steps.filter((step) => step.kind === 'brown' && step.hands > 0);
+  let room = cookMinutes(at.dish, at.work) - 1;
+  const tasks: number[] = [];
+  for (const { say, hands: people, skill, minutes } of steps) {
+    const length = Math.min(minutes, room);
+    const before = tasks.at(-1);
+    const aim = before === undefined ? { aim: { from: cook, minutes: habits.BROWN_FROM } } : {};
+    const brown = add(at, 'brown', length, { say, people, skill, ...aim });
+    if (before === undefined) builder.startLag(cook, brown, { least: 0, most: habits.BROWN_BY });
+    else builder.lag(before, brown, { least: 0, most: habits.BROWN_NEXT });
+    tasks.push(brown);
+    room = Math.max(1, room - length);
+  }
+  return tasks;
 }
 
 function minuteTasks(
@@ -273,9 +280,22 @@ function drawCoals(
   const next = at.work.coals.additions.find((each) => each.minute > draw.minute + 1)?.minute ?? out;
   const needed = Math.min(next, out) - draw.minute;
   const isFed = at.making.request.camp.fuel.kind === 'wood-coals';
+  sayIfOld(at, needed);
   const left = Math.floor(at.making.request.coalLife - needed);
   const waitMost = isFed ? Number.POSITIVE_INFINITY : Math.max(habits.COALS_WAIT_ALWAYS, left);
   at.making.uses.push({ task, amount, waitMost });
+}
+
+/** Once for each load: coals that must last well past their life before fresh ones come. */
+function sayIfOld(at: OvenWork, neededMinutes: number): void {
+  const { notices, request } = at.making;
+  const isKnown = notices.some(
+    (each) => each.code === 'TIMETABLE_COALS_OLD' && each.about.task === at.work.load.id,
+  );
+  if (isKnown || neededMinutes <= request.coalLife + habits.COALS_WAIT_ALWAYS) return;
+  const about = { dish: at.dish.dish.id, oven: at.work.load.oven, task: at.work.load.id };
+  const values = { neededMinutes, lifeMinutes: request.coalLife };
+  notices.push(notice('TIMETABLE_COALS_OLD', 'doubt', about, values));
 }
 
 const stepOf = (dish: DishWork, kind: StepKind) =>

@@ -30,7 +30,7 @@ const DECODES = 16;
  * @param request  the camp, its dishes with their loads, coal and bake plans
  * @returns        the sheet; without hands one that has no jobs
  * @notice         TIMETABLE_LATE and its like, dish by dish
- * @source         scheduleNotes (backward decoder, soft fallback, three grades of infeasibility)
+ * @source         ours: backward decoder with a soft fallback, checked against exhaustive search
  */
 export function planTimetable(request: TimetableRequest, options: TimetableOptions = {}): DaySheet {
   if (request.camp.hands.length === 0) return withoutHands();
@@ -41,7 +41,10 @@ export function planTimetable(request: TimetableRequest, options: TimetableOptio
   const laid = layOut(request, day, found.plan);
   const proven = provenTrouble(request, day);
   const isProven = proven.length > 0;
-  const advice = isAdvised && found.status === 'late' ? advise(request, planTimetable) : [];
+  const advice =
+    isAdvised && found.status === 'late'
+      ? advise(request, planTimetable, worstOf(found.plan.broken.length, laid.servings))
+      : [];
   return {
     status: isProven ? 'impossible' : found.status === 'late' ? 'late' : 'planned',
     ...laid,
@@ -56,6 +59,10 @@ export function planTimetable(request: TimetableRequest, options: TimetableOptio
     ],
   };
 }
+
+/** What advice has to beat: anything does, if the plan at hand can't even be carried out. */
+const worstOf = (broken: number, servings: readonly Serving[]) =>
+  broken > 0 ? Number.POSITIVE_INFINITY : Math.max(0, ...servings.map((serving) => serving.lateBy));
 
 const withoutHands = (): DaySheet => ({
   ...emptySheet([notice('TIMETABLE_NO_HANDS', 'stop')]),
@@ -81,21 +88,28 @@ function lateNotices(servings: readonly Serving[]): readonly Notice[] {
   });
 }
 
+/** One notice for each dish and rule: the first job it hits, and how many more. */
 function brokenNotices(day: DayWork, plan: Plan): readonly Notice[] {
-  return plan.broken.map(({ rule, task }) => {
-    const { dish, oven } = day.meanings[task]!;
-    const isPinned = day.dishes.some(
-      (each) =>
-        each.group === day.problem.tasks[task]!.group &&
-        (each.work.dish.pins.coalsOnAt !== undefined || each.work.dish.pins.hand !== undefined),
-    );
-    const code = isPinned ? 'TIMETABLE_PIN_NOT_KEPT' : 'TIMETABLE_NOT_KEPT';
+  const seen = new Map<string, { task: number; rule: string; count: number }>();
+  for (const { rule, task } of plan.broken) {
+    const key = `${day.meanings[task]!.dish ?? ''} ${rule}`;
+    const known = seen.get(key);
+    const isSooner =
+      known === undefined || (plan.starts[task] ?? 0) < (plan.starts[known.task] ?? 0);
+    seen.set(key, { task: isSooner ? task : known.task, rule, count: (known?.count ?? 0) + 1 });
+  }
+  return [...seen.values()].map(({ task, rule, count }) => {
+    const { dish, oven, kind } = day.meanings[task]!;
+    const pins = day.dishes.find((each) => each.work.dish.id === dish)?.work.dish.pins;
+    const isPinned = pins?.coalsOnAt !== undefined || pins?.hand !== undefined;
     const about = {
       task: day.problem.tasks[task]!.id,
       ...(dish === undefined ? {} : { dish }),
       ...(oven === undefined ? {} : { oven }),
     };
-    return notice(code, 'stop', about, { rule, job: day.meanings[task]!.kind });
+    const code = isPinned ? 'TIMETABLE_PIN_NOT_KEPT' : 'TIMETABLE_NOT_KEPT';
+    const startClockMinutes = plan.starts[task] ?? 0;
+    return notice(code, 'stop', about, { rule, job: kind, startClockMinutes, jobs: count });
   });
 }
 

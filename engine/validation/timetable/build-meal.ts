@@ -118,7 +118,7 @@ export const step = (kind: StepKind, length: number, wish: StepWish = {}): Recip
   })),
 });
 
-export const named = (id: string, made: RecipeStep): RecipeStep => ({ ...made, id });
+export const named = (id: string, made: RecipeStep): RecipeStep => ({ ...made, id, say: id });
 
 export function recipe(
   id: string,
