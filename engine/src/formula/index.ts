@@ -15,7 +15,7 @@ export {
 // Height
 export { isTrimmed, leaveningCutAt } from './height.ts';
 // Rise
-export { doughTemperature, riseBoxIn, riseFor } from './rise.ts';
+export { doughTemperature, riseFor } from './rise.ts';
 // The batch
 export { type FormulaWish, formulaFor } from './scale.ts';
 // Water for the dough

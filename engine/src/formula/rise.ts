@@ -1,9 +1,8 @@
 // How long a yeast dough takes to double where it stands.
-// Law: the rate doubles for every 9.4 K (yeastRate), goes with the amount of yeast (judged), and the
-// gas of it fills more room in thin air. Weak spot: flour, salt and handling are not in it, so the
+// Law: the rate doubles for every 9.4 K (yeastRate), goes with the amount of yeast (judged), and
+// its gas fills more room in thin air. Weak spot: flour, salt and handling are not in it, so the
 // band is wide; a finger and a mark on the bowl know better.
 
-import type { Gear } from '../camp/camp.ts';
 import { foodOf } from '../menu/needs.ts';
 import {
   fromCelsius,
@@ -78,15 +77,6 @@ export const riseRange = (dough: Kelvin): 'cold' | 'good' | 'warm' => {
  */
 export const doughTemperature = (air: Kelvin, box?: Kelvin): Kelvin =>
   box ?? kelvin((MIXED + air) / 2);
-
-/**
- * Temperature of a box that keeps dough warm, if the camp has one among its gear: as warm as the
- * dough was mixed, for it holds the dough's own warmth (judged).
- */
-export const riseBoxIn = (gear: Gear): Kelvin | undefined =>
-  gear.others.some((each) => /(insulated|rising|proving|warm)\b.*\bbox/i.test(each))
-    ? MIXED
-    : undefined;
 
 const MIXED = fromCelsius(25); // 75 … 78 °F, doughTemperatures (grade B)
 

@@ -54,7 +54,7 @@ export function formulaFor(wish: FormulaWish): Formula {
   };
 }
 
-/** Before and after shaping: as warm as the place that the recipe keeps it in, or as the air allows. */
+/** Before and after shaping: as warm as the recipe keeps it, or as the air allows. */
 function doughTemperaturesOf({ recipe, air }: FormulaWish) {
   const keptAt = (kind: StepKind) => recipe.steps.find((step) => step.kind === kind)?.keptAt;
   const dough = doughTemperature(air, keptAt('rise'));

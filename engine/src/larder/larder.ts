@@ -1,5 +1,5 @@
 // Which food does a cook's word mean, and what is in it?
-// Sources: USDA SR28 rows in data/larder.json; rows without an NDB number are from memory and say so.
+// Sources: sr28 rows in data/larder.json; rows without an NDB number are from memory and say so.
 // Weak spot: names are matched by words, so an unusual name may find a near neighbour or nothing.
 
 import table from '../../data/larder.json' with { type: 'json' };

@@ -34,7 +34,7 @@ export function busySpan(lot: Lot, oven: string, turn: number): Span {
   };
 }
 
-/** Minutes that two dishes stand in each other's way, the earlier one moved as far as it may wait. */
+/** Minutes that two dishes are in each other's way, the earlier one moved as far as it may wait. */
 export function overlapMinutes(one: Span, other: Span): number {
   const [early, late] = one.to <= other.to ? [one, other] : [other, one];
   return Math.max(0, Math.min(early.to - late.from - early.mayWait, early.to - early.from));

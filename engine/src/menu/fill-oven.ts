@@ -30,8 +30,8 @@ export function massToFill(oven: CampOven, recipe: Recipe): Grams {
 }
 
 /**
- * The most, up to a bound, that leaves a comfortable room under the lid; 30 halvings. A patted round
- * is as high as it is patted, whatever its mass, so for it all room counts.
+ * The most, up to a bound, that leaves a comfortable room under the lid; 30 halvings. A patted
+ * round is as high as it is patted, whatever its mass, so for it all room counts.
  */
 function comfortableMass(oven: CampOven, lot: Lot, most: number): number {
   const full =

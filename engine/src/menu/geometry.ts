@@ -7,7 +7,7 @@ import type { CampOven } from '../camp/camp.ts';
 import { cubicMetres, type Grams, grams, type Metres, metres } from '../quantity/unit.ts';
 import type { Recipe, RecipeKind } from './recipe.ts';
 
-const FLOOR_OF_NOMINAL = 0.84; // ovenSizing (grade B), rounded between 10/12 and our own fit to quarts
+const FLOOR_OF_NOMINAL = 0.84; // ovenSizing (grade B): 10/12, and a cone fitted to its quarts
 export const WORKING_FILL = 0.75; // three quarters of capacity, potFill (grade B)
 export const LEAST_HEADROOM_METRES = 0.012; // a finger; common practice, no source (10 … 15 mm)
 

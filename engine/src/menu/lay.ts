@@ -20,7 +20,7 @@ import type { RecipeKind } from './recipe.ts';
 const ROLL_GAP_METRES = 0.005; // rolls are to grow together; judged
 const ROLL_ASPECT = 0.6; // risen height over width of a roll that stands free; judged
 const BISCUIT_GAP_METRES = 0.006; // a quarter inch, common practice, no source
-const BISCUIT_THICKNESS_METRES = 0.0155; // 54 g in a 2 1/2 inch round, derived from armedForcesRecipes D 001 00
+const BISCUIT_THICKNESS_METRES = 0.0155; // 54 g in a 2 1/2 inch round, armedForcesRecipes D 001 00
 const MOUND_ASPECT = 0.33; // risen height over width of a loaf that stands free; judged
 const MOUND_PROFILE = 2 / 3; // mean over middle height of half an ellipsoid
 const WIDE_MOUND = 1.2; // from here on a mound is held by the wall all round; judged
@@ -180,7 +180,7 @@ const heightFill = (oven: CampOven, risen: number) => risen / (oven.depth - LEAS
 /** Thickness of raw dough that a kind is made for, where the recipe does not say. */
 export const usualThickness = (kind: RecipeKind): Metres => metres(USUAL_MILLIMETRES[kind] / 1000);
 
-// Raw, if spread over the floor: common practice, no source. A loaf of 20 mm stands 65 mm when baked.
+// Raw, if spread over the floor: common practice, no source. A loaf of 20 mm stands 65 mm baked.
 const USUAL_MILLIMETRES: Readonly<Record<RecipeKind, number>> = {
   'yeast-bread': 20,
   'quick-bread': 30,

@@ -1,6 +1,6 @@
 // How many round pieces lie on a round floor, and where.
-// Best-known packings of equal circles up to 37 (birginGentil2009); beyond that a hexagonal lattice,
-// which is a valid packing but not the best one.
+// Best-known packings of equal circles up to 37 (birginGentil2009); beyond that a hexagonal
+// lattice, which is a valid packing but not the best one.
 
 import table from '../../data/circle-packing.json' with { type: 'json' };
 import { metres } from '../quantity/unit.ts';
@@ -44,7 +44,7 @@ export function placePieces(count: number, size: PieceSize): readonly PlacedPiec
 /** The smallest floor that holds this many pieces. */
 export function floorForPieces(count: number, pieceMetres: number, gapMetres: number): number {
   const row = table.rows.find((each) => each.n === count);
-  const ratio = row?.ratio ?? 1 + Math.sqrt(count / 0.78); // hexagonal estimate past the table (judged)
+  const ratio = row?.ratio ?? 1 + Math.sqrt(count / 0.78); // past the table; judged
   return ratio * (pieceMetres + gapMetres) - gapMetres;
 }
 

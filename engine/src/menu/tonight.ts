@@ -28,7 +28,7 @@ import { workMinutes } from './work-minutes.ts';
 export interface TonightAnswers {
   /** Id of a ready recipe, or the cook's own. */
   readonly what: string | Recipe;
-  /** Default: as much as fills the oven at the recipe's thickness. The first that is given counts. */
+  /** Default: what fills the oven at the recipe's thickness. The first that is given counts. */
   readonly amount?: {
     readonly massGrams?: number;
     readonly flourGrams?: number;
