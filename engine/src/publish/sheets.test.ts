@@ -24,6 +24,44 @@ import { mealSummary } from './sheet/meal-summary.ts';
 import { provisionsSheet } from './sheet/provisions-sheet.ts';
 import { sayFor } from './speak.ts';
 
+/** A busy camp of six dishes, four ovens and three pairs of hands, so that a day needs strips. */
+function busyCamp(): MealPlan {
+  const asked = ['rolls', 'beef-stew', 'bean-pot', 'corn-bread', 'peach-cobbler', 'soda-bread'].map(
+    (what, index) => {
+      const one = campForTonight({
+        what,
+        oven: { diameterMetres: 0.3048, style: index % 2 === 0 ? 'regular' : 'deep' },
+        when: { serveAt: clockMinutes(1110 + 15 * index) },
+        date: '2026-09-01',
+        timeZone: 'Etc/UTC',
+        now: clockMinutes(600),
+        hands: 3,
+        weather: { windMetresPerSecond: 3 },
+      });
+      if (isRefusal(one)) throw new Error(one.code);
+      return one;
+    },
+  );
+  const [first] = asked;
+  if (first === undefined) throw new Error('no camp');
+  const camp = {
+    ...first.camp,
+    title: 'A busy camp with a title that is rather long for a single line',
+    gear: { ...first.camp.gear, chimneys: 3, windScreens: 2 },
+    needs: [{ who: 'a guest', kind: 'milk', strictness: 'strict' } as const],
+    ovens: asked.slice(0, 4).map(({ camp: { ovens } }, index) => ({
+      ...ovens[0]!,
+      id: `oven-${index}`,
+      name: `the ${['red', 'blue', 'green', 'long-handled and much-travelled'][index]} oven`,
+    })),
+  };
+  const menu = {
+    dishes: asked.flatMap(({ menu: { dishes } }) => dishes),
+    recipes: asked.flatMap(({ menu: { recipes } }) => recipes),
+  };
+  return planMeal(camp, menu, { assumed: first.assumed });
+}
+
 /** Real plans: every ready recipe, at noon and for half past six, on both fuels. */
 const tonights = starters.flatMap(({ id }, index) =>
   (['briquettes', 'wood-coals'] as const).map((fuel): [string, MealPlan] => {
@@ -49,6 +87,7 @@ const tonights = starters.flatMap(({ id }, index) =>
 const plans: readonly (readonly [string, MealPlan])[] = [
   ['fixture', fixturePlan()],
   ['fixture on wood', fixturePlan('wood-coals')],
+  ['a busy camp', busyCamp()],
   ...tonights,
 ];
 

@@ -1,8 +1,6 @@
 // How is a drawing written? Elements as strings: pure, escaped, with numbers cut to a tenth, colours
 // as CSS variables with a fallback so that a drawing stands alone and still follows night and day.
 
-import { NOT_KNOWN } from '../speak-number.ts';
-
 export type Attributes = Readonly<Record<string, string | number | undefined>>;
 
 /** The tokens of the look; night mode sets the variables, paper takes the fallbacks. */
@@ -158,7 +156,3 @@ export const path = (d: string, more: Attributes = {}) => element('path', { d, .
 
 export const points = (list: readonly (readonly [number, number])[]) =>
   list.map(([x, y]) => `${shortNumber(x)},${shortNumber(y)}`).join(' ');
-
-/** Said in a drawing's alt text where a number is missing. */
-export const orNotKnown = (number: number) =>
-  Number.isFinite(number) ? String(number) : NOT_KNOWN;

@@ -62,7 +62,6 @@ function fireWork(plan: MealPlan, say: Say): readonly Block[] {
           when: isNewRound ? say.clock(roundOf(job.start)) : '',
           clock: say.clock(job.start),
           what: jobSentence(job, plan, say),
-          strong: isNewRound,
         };
       }),
     },

@@ -8,7 +8,7 @@ import type { Say } from '../say.ts';
 export function ovenTitle(oven: CampOven, say: Say): string {
   const size = `${say.length(oven.diameter)}${oven.style === 'deep' ? ' deep' : ''}`;
   const name = /^[A-Z0-9]{1,2}$/i.test(oven.name) ? `oven ${oven.name}` : oven.name;
-  const isSaid = name.replaceAll('\u00a0', ' ').includes(size.replaceAll('\u00a0', ' '));
+  const isSaid = /\d+[- \u00a0]?(in\b|inch|cm\b)/.test(name);
   return isSaid ? name : `${name}, ${size}`;
 }
 

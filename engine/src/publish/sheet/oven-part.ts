@@ -70,7 +70,7 @@ function unevenBlocks({ coals }: LoadPlan, say: Say): readonly Block[] {
       type: 'paragraph',
       parts: [
         {
-          text: `Left unturned, ${side} runs about ${say.difference(unturned)} from the other and browns first; turned as said, about ${say.difference(turned)}.`,
+          text: `Left unturned, ${side} runs about ${say.difference(unturned)} hotter than the other and browns first; turned as said, about ${say.difference(turned)}.`,
         },
       ],
     },
