@@ -190,6 +190,7 @@ function stepToFile(step: Recipe['steps'][number]): FileStep {
     hands: step.hands,
     skill: step.skill,
     table: step.needsTable,
+    ...given<Partial<FileStep>>({ keptAt: written('temperature', step.keptAt) }),
     after: step.after.map((lag) => ({
       step: lag.step,
       least: writeQuantity('duration', lag.least),

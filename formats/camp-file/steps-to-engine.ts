@@ -1,6 +1,6 @@
 // A recipe's steps: who waits for whom, with the usual filled in.
 
-import { minutes, type RecipeStep, type StepLag } from '#engine';
+import { kelvin, minutes, type RecipeStep, type StepLag } from '#engine';
 import { USUAL } from './defaults.ts';
 import { readQuantity } from './quantity-text.ts';
 import type { FileStep } from './v1.ts';
@@ -26,6 +26,9 @@ function stepFromFile(step: FileStep, id: string, idAbove: string | undefined): 
     hands: step.hands ?? (HANDS_OFF.includes(step.kind) ? 0 : 1),
     skill: step.skill ?? 'new',
     needsTable: step.table ?? false,
+    ...(step.keptAt === undefined
+      ? {}
+      : { keptAt: kelvin(readQuantity('temperature', step.keptAt)!) }),
     after: (step.after ?? usualAfter).map(lagFromFile),
   };
 }

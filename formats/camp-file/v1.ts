@@ -210,6 +210,9 @@ const step = z.strictObject({
   hands: count(0, 6).optional(),
   skill: skill().optional(),
   table: z.boolean().optional(),
+  keptAt: quantity('temperature', { example: '26 °C', least: '-5 °C', most: '50 °C' })
+    .optional()
+    .meta({ description: 'A rise in a box or beside the fire: as warm as this.' }),
   after: listOf(
     z.strictObject({
       step: id(),

@@ -56,7 +56,8 @@ export function formulaFor(wish: FormulaWish): Formula {
 
 /** Before and after shaping: as warm as the recipe keeps it, or as the air allows. */
 function doughTemperaturesOf({ recipe, air }: FormulaWish) {
-  const keptAt = (kind: StepKind) => recipe.steps.find((step) => step.kind === kind)?.keptAt;
+  const keptAt = (kind: StepKind) =>
+    recipe.steps.find((step) => step.kind === kind && step.keptAt !== undefined)?.keptAt;
   const dough = doughTemperature(air, keptAt('rise'));
   return { dough, shaped: doughTemperature(air, keptAt('second-rise')) };
 }
