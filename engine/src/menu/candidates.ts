@@ -37,8 +37,8 @@ export function candidatesFor(lot: Lot, ovens: readonly CampOven[]): readonly Ca
 }
 
 /** The lot in this oven, whether it fits or not: what a pin asks for. */
-export const pinnedCandidate = (lot: Lot, oven: CampOven): Candidate =>
-  candidateOf([laid(lot, oven)]);
+export const pinnedCandidate = (lot: Lot, oven: CampOven, turn: number): Candidate =>
+  candidateOf([laid(lot, oven, turn)]);
 
 const laid = (lot: Lot, oven: CampOven, turn = 0): LaidPart => ({
   lot,

@@ -211,6 +211,19 @@ describe('ovens for dishes', () => {
     expect(forced.notices.map((each) => each.code)).toEqual(['MENU_NOT_KEPT_FREE']);
   });
 
+  it('bake rolls and a round of one dough in turns when both are pinned to one oven', () => {
+    const division = [
+      { shape: 'roll', count: 12, gramsEach: grams(60), portionsEach: 1 },
+      { shape: 'round', count: 1, gramsEach: grams(780), portionsEach: 8 },
+    ] as const;
+    const dough = { ...rolls, id: 'dough', portions: 20, division };
+    const camp = campMade();
+    const dish = dishMade(dough, { portions: 20, pins: { oven: 'A' } });
+    const fit = shareOvens({ dishes: [lay(dish, dough, camp)], camp }).fits.get('dough')!;
+    expect(fit.loads.map((load) => Math.round(load.mass))).toEqual([780, 720]);
+    expect(fit.notices.map((each) => each.code)).toEqual(['MENU_IN_TURNS']);
+  });
+
   it('keep a pinned oven and judge it', () => {
     const camp = campMade({ ovens: [ovenMade('small', 8), ovenMade('large', 14)] });
     const dish = dishMade(stew, { pins: { oven: 'small' } });

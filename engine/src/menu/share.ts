@@ -67,9 +67,9 @@ interface Chosen {
 
 function choicesOf(each: DishToLay, camp: Camp): readonly Choice[] | Refusal {
   const choices: Choice[] = [];
-  for (const lot of lotsOf(each.dish, each.recipe, each.portions)) {
+  for (const [turn, lot] of lotsOf(each.dish, each.recipe, each.portions).entries()) {
     if (!(0 < lot.mass) || !Number.isFinite(lot.mass)) return nothingToLay(each);
-    const candidates = waysFor(lot, camp);
+    const candidates = waysFor(lot, camp, turn);
     if (isRefusal(candidates)) return candidates;
     choices.push({ lot, candidates });
   }
@@ -82,11 +82,12 @@ const nothingToLay = ({ dish, recipe }: DishToLay): Refusal =>
     recipe: recipe.id,
   });
 
-function waysFor(lot: Lot, camp: Camp): readonly Candidate[] | Refusal {
+/** `turn` sets the lots of one dish that are pinned to one oven one after the other. */
+function waysFor(lot: Lot, camp: Camp, turn: number): readonly Candidate[] | Refusal {
   const pin = lot.dish.pins.oven;
   if (pin !== undefined) {
     const oven = camp.ovens.find((each) => each.id === pin);
-    return oven === undefined ? tooSmall(lot, [], { pin }) : [pinnedCandidate(lot, oven)];
+    return oven === undefined ? tooSmall(lot, [], { pin }) : [pinnedCandidate(lot, oven, turn)];
   }
   const ovens = ovensFor(lot, camp);
   const ways = candidatesFor(lot, ovens);
@@ -180,7 +181,8 @@ function fitsOf(
   for (const { dish } of dishes) {
     if (refusals.some((each) => each.about.dish === dish.id)) continue;
     const own = chosen.filter((each) => each.lot.dish.id === dish.id);
-    const parts = own.flatMap((each) => each.candidate.parts);
+    // In the order of baking: the last turn stands last.
+    const parts = own.flatMap((each) => each.candidate.parts).sort((a, b) => b.turn - a.turn);
     const loads = parts.map(
       (part, index): OvenLoad => ({
         id: parts.length === 1 ? dish.id : `${dish.id}-${index + 1}`,
@@ -202,19 +204,20 @@ function tightNotices(
   own: readonly Chosen[],
   all: readonly Chosen[],
 ): readonly Notice[] {
-  const others = all.filter((each) => each.lot.dish.id !== dish.id).flatMap(spansOf);
-  return own
-    .flatMap(spansOf)
-    .flatMap((mine) =>
+  return own.flatMap((each) => {
+    const others = all.filter((other) => other !== each).flatMap(spansOf);
+    return spansOf(each).flatMap((mine) =>
       others
         .filter((other) => other.oven === mine.oven && 0 < overlapMinutes(mine, other))
-        .map((other) =>
-          notice(
-            'MENU_OVEN_TIGHT',
-            'doubt',
-            { dish: dish.id, oven: mine.oven },
-            { otherDish: other.dish, overlapMinutes: Math.round(overlapMinutes(mine, other)) },
-          ),
-        ),
+        .map((other) => tightNotice(dish, mine, other)),
     );
+  });
 }
+
+const tightNotice = (dish: MenuDish, mine: Span, other: Span): Notice =>
+  notice(
+    'MENU_OVEN_TIGHT',
+    'doubt',
+    { dish: dish.id, oven: mine.oven },
+    { otherDish: other.dish, overlapMinutes: Math.round(overlapMinutes(mine, other)) },
+  );
