@@ -3,12 +3,13 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { shellPlugin } from './shell-plugin.ts';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 
 export default defineConfig({
   root: here,
-  plugins: [react()],
+  plugins: [react(), shellPlugin()],
   worker: { format: 'es' },
   build: {
     outDir: fileURLToPath(new URL('../dist/web', import.meta.url)),

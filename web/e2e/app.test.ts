@@ -177,6 +177,25 @@ describeInBrowser('the app', () => {
     await page.getByRole('button', { name: /Corn bread.*version 1/s }).waitFor();
   });
 
+  it('opens any screen without a server once it has been there', async () => {
+    const own = await serve();
+    const page = await freshPage(browser, phone);
+    await page.goto(own.address);
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await page.getByRole('radio', { name: 'Round loaf' }).check();
+    await settledSheet(page);
+    await own.stop();
+    await page.goto(`${own.address}/camps`);
+    await page
+      .getByRole('link', { name: /loaf and baked apples/i })
+      .first()
+      .click();
+    await page.reload();
+    await settledSheet(page);
+    await page.goto(own.address);
+    expect(await settledSheet(page)).toContain('Round loaf');
+  });
+
   it('is worked by keys alone', async () => {
     const page = await open('/');
     await page.keyboard.press('Tab');

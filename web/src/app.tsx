@@ -4,6 +4,7 @@ import { Link, Route, Switch, useLocation } from 'wouter';
 import { CampPage } from './camp/CampPage.tsx';
 import { CampsPage } from './camps/CampsPage.tsx';
 import { Mark } from './parts/Mark.tsx';
+import { NewVersion } from './parts/NewVersion.tsx';
 import { Page } from './parts/Page.tsx';
 import { ReaderProvider } from './reader/ReaderContext.tsx';
 import { ReadingPanel } from './reader/ReadingPanel.tsx';
@@ -18,6 +19,9 @@ export function App() {
           Skip to the screen
         </a>
         <Masthead />
+        <div className="page-notice">
+          <NewVersion />
+        </div>
         <main className="page" id="main" tabIndex={-1}>
           <Switch>
             <Route path="/" component={TonightPage} />

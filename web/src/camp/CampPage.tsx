@@ -56,7 +56,7 @@ function OpenCamp({ draft, root }: OpenCampProps) {
   const sheets = useLastSheets(answer);
   const form: DraftForm = { ...draft, troubles: answer?.troubles ?? [] };
   return (
-    <Page title={String(draft.file.title ?? '')} eyebrow={dayWords(String(draft.file.date ?? ''))}>
+    <Page title={titleOf(draft.file)} eyebrow={dayWords(String(draft.file.date ?? ''))}>
       {draft.isKept ? null : <DemoWord file={draft.file} />}
       {draft.keepTrouble === undefined ? null : (
         <p className="word is-trouble" role="alert">
@@ -81,6 +81,8 @@ function OpenCamp({ draft, root }: OpenCampProps) {
     </Page>
   );
 }
+
+const titleOf = (file: DraftFile) => String(file.title ?? '').trim() || 'A camp without a name';
 
 /** The last sheets that could be made stay, while something typed can't be read. */
 function useLastSheets(answer: MealAnswer | undefined): MealSheets | undefined {

@@ -9,7 +9,10 @@ import {
   QuantityField,
   TextField,
 } from '../draft/DraftField.tsx';
+import { readFileClock, writeFileClock } from '../draft/file-clock.ts';
 import { valueAt } from '../draft/path.ts';
+import { Field } from '../parts/Field.tsx';
+import { readClock, writeClock } from '../parts/read-text.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
 import { AddButton, ChangeGroup, ChangeItem } from './ChangeForms.tsx';
 import { itemsAt, wordOf } from './draft-lists.ts';
@@ -61,6 +64,7 @@ export function ServingGroup({ form }: GroupProps) {
   const times = [...new Set(dishes.map((dish) => clockShown(wordOf(dish.serve), clock)))];
   return (
     <ChangeGroup title="Serving time" now={times.join(', ')}>
+      <WholeMeal form={form} />
       {dishes.map((dish, index) => (
         <ClockField
           key={wordOf(dish.id, String(index))}
@@ -70,6 +74,34 @@ export function ServingGroup({ form }: GroupProps) {
         />
       ))}
     </ChangeGroup>
+  );
+}
+
+/** Moves every dish by the same stretch, so that the first one is served at the time typed. */
+function WholeMeal({ form }: GroupProps) {
+  const { clock } = useReader().reader;
+  const dishes = itemsAt(form.file, ['menu']);
+  const served = dishes.map((dish) => readFileClock(wordOf(dish.serve)));
+  const known = served.filter((minutes) => minutes !== undefined);
+  if (dishes.length < 2 || known.length < dishes.length) return null;
+  const first = Math.min(...known);
+  const move = (to: number) =>
+    form.setAll(
+      known.map((minutes, index) => [
+        ['menu', index, 'serve'],
+        writeFileClock(minutes + to - first),
+      ]),
+    );
+  return (
+    <Field
+      label="The whole meal from"
+      value={first}
+      write={(minutes) => writeClock(minutes, clock)}
+      read={readClock}
+      onChange={move}
+      takes={clock === '24' ? 'a time such as 18:30' : 'a time such as 6:30 pm'}
+      hint="every dish moves by as much"
+    />
   );
 }
 

@@ -67,9 +67,10 @@ function gathered(blocks: readonly Block[]): readonly (Block | Drawing[])[] {
 function Drawings({ drawings }: { readonly drawings: readonly Drawing[] }) {
   return (
     <div className="sheet-drawings">
-      {drawings.map((drawing) => (
+      {drawings.map((drawing, index) => (
         <figure
-          key={drawing.alt}
+          // biome-ignore lint/suspicious/noArrayIndexKey: a document is drawn anew as a whole
+          key={index}
           className={`sheet-drawing ${drawing.wide ? 'is-wide' : ''} ${isLanes(drawing) ? 'is-lanes' : ''}`}
         >
           {isLanes(drawing) ? (
@@ -127,20 +128,14 @@ function BlockView({ block, level }: { readonly block: Block; readonly level: Le
       return <Steps rows={block.rows} />;
     case 'list':
       return (
-        <ul className={`sheet-list ${block.tick ? 'is-tick' : ''}`}>
-          {block.items.map((item) => (
-            <li key={item}>{item}</li>
-          ))}
-        </ul>
+        <ul className={`sheet-list ${block.tick ? 'is-tick' : ''}`}>{linesOf(block.items)}</ul>
       );
     case 'notice':
       return <NoticeLine level={block.level} text={block.text} code={block.code} />;
     case 'strip':
       return (
         <ul className="sheet-strip" aria-label="Safety">
-          {block.items.map((item) => (
-            <li key={item}>{item}</li>
-          ))}
+          {linesOf(block.items)}
         </ul>
       );
     case 'why':
@@ -170,8 +165,9 @@ const partsOf = (parts: readonly Part[]) =>
 function Figures({ figures }: Pick<Extract<Block, { type: 'figures' }>, 'figures'>) {
   return (
     <dl className="sheet-figures">
-      {figures.map((figure) => (
-        <div className="sheet-figure" key={figure.label}>
+      {figures.map((figure, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: two ovens may have the same figure
+        <div className="sheet-figure" key={index}>
           <dt>{figure.label}</dt>
           <dd>
             <strong>{figure.figure}</strong>
@@ -183,15 +179,15 @@ function Figures({ figures }: Pick<Extract<Block, { type: 'figures' }>, 'figures
   );
 }
 
+const linesOf = (lines: readonly string[]) =>
+  lines.map((line, index) => (
+    // biome-ignore lint/suspicious/noArrayIndexKey: two lines may say the same
+    <li key={index}>{line}</li>
+  ));
+
 /** How the coals lie, as large as the dish's name. */
 function Placement({ lines }: { readonly lines: readonly string[] }) {
-  return (
-    <ul className="sheet-placement">
-      {lines.map((line) => (
-        <li key={line}>{line}</li>
-      ))}
-    </ul>
-  );
+  return <ul className="sheet-placement">{linesOf(lines)}</ul>;
 }
 
 interface CardProps {
@@ -212,8 +208,9 @@ function Card({ card, level }: CardProps) {
 function Facts({ rows }: { readonly rows: readonly FactRow[] }) {
   return (
     <dl className="sheet-facts">
-      {rows.map((row) => (
-        <div key={row.label + row.value}>
+      {rows.map((row, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: two facts may say the same
+        <div key={index}>
           <dt>{row.label}</dt>
           <dd className="fact-value">{row.value}</dd>
           {row.note === undefined ? null : <dd className="fact-note">{row.note}</dd>}
@@ -233,15 +230,17 @@ function Table({ table }: { readonly table: Extract<Block, { type: 'table' }> })
           <thead>
             <tr>
               {table.head.map((head, column) => (
-                <th key={head} scope="col" className={isNumber(column)}>
+                // biome-ignore lint/suspicious/noArrayIndexKey: heads stand in their columns
+                <th key={column} scope="col" className={isNumber(column)}>
                   {head}
                 </th>
               ))}
             </tr>
           </thead>
           <tbody>
-            {table.rows.map((row) => (
-              <tr key={row.join('|')}>
+            {table.rows.map((row, index) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: two rows may say the same
+              <tr key={index}>
                 {row.map((cell, column) => (
                   // biome-ignore lint/suspicious/noArrayIndexKey: cells stand in their columns
                   <td key={column} className={isNumber(column)}>

@@ -1,7 +1,9 @@
 // Contrast as WCAG 2.2 defines it (relative luminance; success criteria 1.4.3, 1.4.6, 1.4.11).
 
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import css from './tokens.css?raw';
+
+const css = readFileSync(new URL('../src/style/tokens.css', import.meta.url), 'utf8');
 
 function tokensOf(selector: string): Readonly<Record<string, string>> {
   const block = css.slice(css.indexOf('{', css.indexOf(selector)));
