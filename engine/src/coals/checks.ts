@@ -7,7 +7,7 @@ import { type Kelvin, kelvin, kelvinDifference, minutes, toFahrenheit } from '..
 import type { Check, CheckWay, CoalRequest } from './coal-plan.ts';
 import type { Counted } from './count.ts';
 import { upMinute } from './count.ts';
-import { movesAt } from './moves.ts';
+import { type MoveChoice, movesAt } from './moves.ts';
 import { replayedFrom } from './replay.ts';
 import type { OvenMoment, RunSetting } from './run.ts';
 import { isBaked } from './split.ts';
@@ -31,10 +31,15 @@ export const checksFor = (wish: CheckWish): readonly Check[] => {
   const { loadInMinute, outMinute } = wish.counted.run;
   const stay = outMinute - loadInMinute;
   const at = (share: number) => Math.round(loadInMinute + share * stay);
+  // One set of moves for both looks into a full oven: minutes apart they do the same.
+  const moves = movesAt({ ...wish, minute: at(TOP_LOOK_SHARE) });
   return [
     ...(wish.request.wish.preheat ? [emptyCheck(wish)] : []),
-    fullCheck(wish, at(TOP_LOOK_SHARE), [{ by: 'nose' }, { by: 'top-colour', colour: 'straw' }]),
-    fullCheck(wish, at(LAST_LOOK_SHARE), [
+    fullCheck(wish, { minute: at(TOP_LOOK_SHARE), moves }, [
+      { by: 'nose' },
+      { by: 'top-colour', colour: 'straw' },
+    ]),
+    fullCheck(wish, { minute: at(LAST_LOOK_SHARE), moves }, [
       { by: 'top-colour', colour: 'brown' },
       { by: 'bottom-corner', colour: 'brown' },
     ]),
@@ -94,12 +99,17 @@ export const flourColour = (oven: Kelvin): 'pale' | 'straw' | 'brown' | 'dark' =
   return fahrenheit < 425 ? 'brown' : 'dark';
 };
 
-const fullCheck = (wish: CheckWish, minute: number, ways: readonly CheckWay[]): Check => ({
-  minute: minutes(minute),
+interface Look {
+  readonly minute: number;
+  readonly moves: MoveChoice;
+}
+
+const fullCheck = (wish: CheckWish, look: Look, ways: readonly CheckWay[]): Check => ({
+  minute: minutes(look.minute),
   oven: 'full',
   ways,
-  costs: lookCost(wish, minute, PEEK_SECONDS),
-  ...movesAt({ ...wish, minute }),
+  costs: lookCost(wish, look.minute, PEEK_SECONDS),
+  ...look.moves,
 });
 
 const potChecks = (wish: CheckWish): readonly Check[] => {
@@ -109,11 +119,13 @@ const potChecks = (wish: CheckWish): readonly Check[] => {
   const up = upMinute(counted.feed, counted.run) ?? Math.round((loadInMinute + outMinute) / 2);
   const looks = request.wish.method === 'boil' ? 'rolling' : 'shivering';
   const minute = Math.min(outMinute - 1, Math.ceil((up + 1) / 5) * 5);
-  return minute > loadInMinute ? [fullCheck(wish, minute, [{ by: 'simmer', looks }])] : [];
+  if (minute <= loadInMinute) return [];
+  const moves = movesAt({ ...wish, minute });
+  return [fullCheck(wish, { minute, moves }, [{ by: 'simmer', looks }])];
 };
 
 const RECOVERED_KELVIN = 1;
-const WATCH_MINUTES = 15;
+const WATCH_MINUTES = 10;
 
 /** What a look costs: the drop one minute later, and the minutes until it is made up. */
 const lookCost = (wish: CheckWish, minute: number, openSeconds: number): Check['costs'] => {

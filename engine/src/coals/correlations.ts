@@ -2,6 +2,8 @@
 // Sources: churchillChu1975, churchillBernstein1977, bergman2011 (ch. 7, 9), ussa1976 for the air.
 // Weak spot: an oven is not an infinite plate; the fitted coal strength absorbs part of that.
 
+import { cube } from './parameters.ts';
+
 const GRAVITY = 9.80665; // m/s2, standard gravity, exact (CGPM 1901)
 const GAS_CONSTANT_AIR = 287.053; // J/kgK, ussa1976 (R*/M0)
 const SPECIFIC_HEAT_AIR = 1006; // J/kgK, dry air near 300 K
@@ -40,8 +42,8 @@ export const rayleighNumber = (
   differenceKelvin: number,
   lengthMetres: number,
 ): number =>
-  (((GRAVITY * Math.abs(differenceKelvin)) / filmKelvin) * lengthMetres ** 3 * air.prandtl) /
-  air.kinematicViscosity ** 2;
+  (((GRAVITY * Math.abs(differenceKelvin)) / filmKelvin) * cube(lengthMetres) * air.prandtl) /
+  (air.kinematicViscosity * air.kinematicViscosity);
 
 /** Natural convection from an upright plate. @source churchillChu1975 (bergman2011 eq. 9.26) */
 export const nusseltUprightPlate = (rayleigh: number, prandtl: number): number =>
@@ -96,7 +98,7 @@ export const nusseltPlateAlong = (reynolds: number, prandtl: number): number =>
 
 /** Still-air and wind coefficients together. @source bergman2011 ch. 9.9 (n = 3), from memory */
 export const mixedCoefficient = (natural: number, forced: number): number =>
-  forced === 0 ? natural : Math.cbrt(natural ** 3 + forced ** 3);
+  forced === 0 ? natural : Math.cbrt(cube(natural) + cube(forced));
 
 interface Surface {
   readonly surfaceKelvin: number;

@@ -2,7 +2,7 @@
 //
 // What a wanted temperature means: the mean inside the oven over the time the load is in (in a
 // cold start over its second half, for a pot from its boil on). What a chart's printed temperature
-// is taken to mean stands in charts.ts.
+// is taken to mean stands in charts.ts. Sources: coalsOvenModelNotes (network), splitByMethod.
 
 import type { CoalRequest } from './coal-plan.ts';
 import { type FedRun, type FeedWish, fedRun, laid } from './feeding.ts';
@@ -49,28 +49,40 @@ export const countCoals = (request: CoalRequest, setting: RunSetting): Counted =
       isPinned ? 0 : next.wished - attempt.wished,
       counted.run.additions.length > 0 ? next.need.hold - attempt.need.hold : 0,
     );
-    if (change < CLOSE_COALS * handfulOf(request)) break;
+    if (change < closeCoals(need) * handfulOf(request)) break;
     attempt = isPinned ? { ...next, wished: attempt.wished } : next;
     counted = tried(request, setting, attempt);
   }
   return { ...counted, need };
 };
 
-const CLOSE_COALS = 0.7;
+/** Near enough to stop searching; water evens out what a bread would feel. */
+const closeCoals = (need: HeatNeed): number => (need.upKelvin > 0 ? 2 : 0.5);
+
+/** Additions may be sized up or down by this share of what the steady network asks for. */
+const FEED_REASON = { least: 0.6, most: 1.25 } as const;
+
+const withinFeed = (hold: number, steady: number): number =>
+  Math.min(FEED_REASON.most * steady, Math.max(FEED_REASON.least * steady, hold));
 
 const corrected = (request: CoalRequest, counted: Counted, { need, wished }: Attempt): Attempt => {
   const { early, late } = meansWhileIn(counted.feed, counted.run);
   const coals = (mean: number | undefined) =>
     mean === undefined ? 0 : (request.wish.wanted - mean) * need.perKelvin;
-  const hold = Math.min(1.25 * need.hold, Math.max(0.6 * need.hold, need.hold + coals(late)));
+  // What was added in the first half hour shares the blame for it.
+  const isFedEarly = counted.run.additions.some(
+    (addition) => addition.minute < counted.run.loadInMinute + EARLY_MINUTES / 2,
+  );
+  const feedBlame = isFedEarly && need.upKelvin === 0 ? 0.5 : 0;
+  const hold = withinFeed(need.hold + coals(late) + feedBlame * coals(early), counted.need.hold);
   return {
-    wished: withinReason(wished + coals(early), request, counted.need),
+    wished: withinReason(wished + (1 - feedBlame) * coals(early), request, counted.need),
     need: { ...need, hold, heatUp: need.upKelvin > 0 ? need.heatUp : hold },
   };
 };
 
 /** The steady answer may be corrected, not overturned; hot iron needs less than any air does. */
-const REASON = { least: 0.85, leastWhenHot: 0.5, most: 1.4 } as const;
+const REASON = { least: 0.9, leastWhenHot: 0.5, most: 1.4 } as const;
 
 // A pot never gets fewer than its boil wants.
 const withinReason = (wished: number, request: CoalRequest, need: HeatNeed): number => {

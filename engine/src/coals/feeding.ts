@@ -51,10 +51,14 @@ const PREHEAT_MOST_MINUTES = 30;
 const FIRST_MINUTE = 15;
 /** Between two additions; coals that burn away faster are tended every five minutes. */
 const SPACING_MINUTES = 10;
+const LOOK_AHEAD = 10;
 const SHORT_BURNOUT = 30;
 const LAST_BEFORE_OUT = 10; // coals laid later warm nothing that matters
 /** An addition is sized for this long ahead, within what one set can do. */
 const FEED_AHEAD = { least: 15, most: 30, shareOfBurnout: 0.4 } as const;
+/** A pot's water carries it over a dip, so that it is tended less often; tuned as SAG. */
+const POT_SAG = 0.7;
+const POT_SPACING_MINUTES = 20;
 /** From here on ash lies thick enough to be cleared first; common practice, no source. */
 const ASHY_MINUTE = 30;
 /** Add when the coals ahead fall below this share of the need; tuned, see the header. */
@@ -122,9 +126,9 @@ const additionAt = (
   if (!isTended(wish, moment, last) || left < LAST_BEFORE_OUT) return;
   const need = needAt(wish, moment);
   const burnoutMinutes = wish.setting.burnoutMinutes;
-  const soon = { minutes: spacing(wish), burnoutMinutes };
+  const soon = { minutes: LOOK_AHEAD, burnoutMinutes };
   const standing = aheadIn(moment.coals, 'above', soon) + aheadIn(moment.coals, 'below', soon);
-  if (standing >= SAG * need) return;
+  if (standing >= (isHeld(wish, moment) ? POT_SAG : SAG) * need) return;
   const { least, most, shareOfBurnout } = FEED_AHEAD;
   const ahead = Math.min(most, Math.max(least, shareOfBurnout * burnoutMinutes));
   const span = { minutes: Math.min(ahead, left), burnoutMinutes };
@@ -134,17 +138,22 @@ const additionAt = (
   return { minute: minutes(minute), above, below, clearAsh: minute >= ASHY_MINUTE };
 };
 
-const spacing = (wish: FeedWish): number =>
-  wish.setting.burnoutMinutes < SHORT_BURNOUT ? EVERY_MINUTES : SPACING_MINUTES;
-
-const isTended = (wish: FeedWish, { minute }: OvenMoment, last: number): boolean =>
-  minute >= FIRST_MINUTE && minute % EVERY_MINUTES === 0 && minute - last >= spacing(wish);
-
-const needAt = (wish: FeedWish, moment: OvenMoment): number => {
-  const { need } = wish;
-  if (moment.load === undefined) return need.heatUp;
-  return wish.setting.load.temperature(moment.load) < need.upKelvin ? need.heatUp : need.hold;
+const spacing = (wish: FeedWish, moment: OvenMoment): number => {
+  if (wish.setting.burnoutMinutes < SHORT_BURNOUT) return EVERY_MINUTES;
+  return isHeld(wish, moment) ? POT_SPACING_MINUTES : SPACING_MINUTES;
 };
+
+const isTended = (wish: FeedWish, moment: OvenMoment, last: number): boolean =>
+  moment.minute >= FIRST_MINUTE &&
+  moment.minute % EVERY_MINUTES === 0 &&
+  moment.minute - last >= spacing(wish, moment);
+
+/** A pot that has come up and is only held. */
+const isHeld = ({ need, setting }: FeedWish, { load }: OvenMoment): boolean =>
+  need.upKelvin > 0 && load !== undefined && setting.load.temperature(load) >= need.upKelvin;
+
+const needAt = (wish: FeedWish, moment: OvenMoment): number =>
+  wish.need.upKelvin > 0 && !isHeld(wish, moment) ? wish.need.heatUp : wish.need.hold;
 
 const addTo = (
   wish: FeedWish,

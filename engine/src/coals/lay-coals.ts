@@ -12,8 +12,10 @@ import type {
   CurvePoint,
   EnergyBalance,
   Move,
+  Turn,
 } from './coal-plan.ts';
 import { type Counted, countCoals } from './count.ts';
+import type { FedRun } from './feeding.ts';
 import { fuelPiece, shovelsFor } from './fuel.ts';
 import { finishAbove, type MoveWish, movesAt } from './moves.ts';
 import { setAbove, setBelow } from './placement.ts';
@@ -24,7 +26,7 @@ import { replayed } from './replay.ts';
 import type { OvenMoment, RunSetting } from './run.ts';
 import { scaledSite, siteFor } from './site.ts';
 import { isBaked } from './split.ts';
-import { turnsFor } from './turning.ts';
+import { turnsFor, withVisits } from './turning.ts';
 import { unevennessFor } from './unevenness.ts';
 
 /** One step of the charts, 25 F: the range that a cook calls "at heat". */
@@ -76,9 +78,7 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
   const stay = { loadInMinute, outMinute };
   const edges = edgesOf(request, setting, counted);
   const isWood = request.fuel.kind === 'wood-coals';
-  const turns = isBaked(request.wish.method)
-    ? turnsFor(loadInMinute, outMinute - loadInMinute)
-    : [];
+  const turns = turnsOf(request, run);
   const coalsInAll = additions.reduce(
     (sum, addition) => sum + addition.above + addition.below,
     counts.above + counts.below,
@@ -110,6 +110,17 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
     energy: energyOf(request, setting, run.moments.at(-1)),
     notices: [...siteNotices(request), ...planNotices(request, counted)],
   };
+};
+
+const turnsOf = (request: CoalRequest, run: FedRun): readonly Turn[] => {
+  if (!isBaked(request.wish.method)) return [];
+  const { loadInMinute, outMinute, additions } = run;
+  const even = turnsFor(loadInMinute, outMinute - loadInMinute);
+  return withVisits(
+    even,
+    additions.map((addition) => addition.minute),
+    run,
+  );
 };
 
 const inShovels = (addition: Addition): Addition => ({

@@ -127,6 +127,7 @@ const momentAfter = (from: OvenMoment, plain: PlainMove): OvenMoment => {
   if (plain.do === 'add-below') return withCoals(from, laid({ above: 0, below: coals }));
   if (plain.do === 'take-above') return taken(from, 'above', coals);
   if (plain.do === 'take-below') return taken(from, 'below', coals);
+  if (plain.do === 'screen-wind') return { ...from, skin: undefined };
   if (plain.do !== 'below-to-above') return from;
   return { ...from, coals: from.coals.map((group) => ({ ...group, place: 'above' as const })) };
 };

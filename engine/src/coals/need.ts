@@ -7,6 +7,7 @@ import type { CoalRequest } from './coal-plan.ts';
 import { laid, type Need } from './feeding.ts';
 import { coalsToHold, type HoldCase } from './hold.ts';
 import type { LoadState } from './load.ts';
+import { parameter } from './parameters.ts';
 import { type Room, roomFor } from './room.ts';
 import { minuteLater, type RunSetting, startMoment, withLoadIn } from './run.ts';
 import { isPotMethod, shareAboveFor } from './split.ts';
@@ -20,9 +21,9 @@ export interface HeatNeed extends Need {
 }
 
 const UP_BELOW_BOIL_KELVIN = 2;
-/** A pot should boil by half its time, within an hour at the latest; ours. */
+/** A pot should boil by half its time, within five quarters of an hour at the latest; ours. */
 const UP_SHARE = 0.5;
-const UP_MOST_MINUTES = 60;
+const UP_MOST_MINUTES = 75;
 const UP_LEAST_MINUTES = 15;
 
 export const heatNeedFor = (request: CoalRequest, setting: RunSetting): HeatNeed => {
@@ -67,7 +68,7 @@ export const holdCaseFor = (
 export const heldWatts = (request: CoalRequest): number => {
   const { load, wish } = request;
   const isPot = isPotMethod(wish.method);
-  const start = isPot ? stateBroughtUp(request) : load.start;
+  const start = isPot ? broughtUp(request).state : load.start;
   const spans = isPot ? 1 : Math.max(1, Math.round(wish.minutes));
   let state: LoadState = start;
   let joules = 0;
@@ -81,13 +82,23 @@ export const heldWatts = (request: CoalRequest): number => {
 
 const MOST_SPANS = 400;
 
-const stateBroughtUp = ({ load, wish, air }: CoalRequest): LoadState => {
+interface BroughtUp {
+  readonly state: LoadState;
+  /** Heat that it took. */
+  readonly joules: number;
+}
+
+const broughtUp = ({ load, wish, air }: CoalRequest): BroughtUp => {
   const hot = Math.max(wish.wanted, air.boiling + 60) as Kelvin;
   const up = Math.min(wish.wanted, air.boiling) - UP_BELOW_BOIL_KELVIN;
   let state = load.start;
-  for (let span = 0; span < MOST_SPANS && load.temperature(state) < up; span++)
-    state = load.after(state, (load.heatInto(state, hot) * 30) as Joules);
-  return state;
+  let joules = 0;
+  for (let span = 0; span < MOST_SPANS && load.temperature(state) < up; span++) {
+    const taken = load.heatInto(state, hot) * 30;
+    state = load.after(state, taken as Joules);
+    joules += taken;
+  }
+  return { state, joules };
 };
 
 interface BringUp {
@@ -101,19 +112,22 @@ interface BringUp {
 
 const MOST_TRIES = 6;
 
-// Few coals first, then a quarter more each time: a person would not tell finer.
+// From a little under what the heat balance says, a tenth more each time until the pot is up.
 const coalsToBringUp = (wish: BringUp): number => {
   const most = wish.room.lidAll + wish.room.floorAll;
   const deadline = Math.round(
     Math.min(UP_MOST_MINUTES, Math.max(UP_LEAST_MINUTES, wish.request.wish.minutes * UP_SHARE)),
   );
-  let coals = Math.min(most, Math.max(6, wish.hold));
+  const intoLoad = broughtUp(wish.request).joules / (deadline * 60 * parameter('lidCoalWatts'));
+  let coals = Math.min(most, Math.max(LEAST_COALS, wish.hold, intoLoad + wish.hold / 2));
   for (let attempt = 0; attempt < MOST_TRIES && coals < most; attempt++) {
     if (isUpBy(wish, coals, deadline)) return coals;
-    coals = Math.min(most, coals * 1.25);
+    coals = Math.min(most, coals * 1.1);
   }
   return coals;
 };
+
+const LEAST_COALS = 6; // fewer do not keep each other alight; common practice, no source
 
 /** What does not fit under the floor of a slow pot goes on its lid. */
 export const spilled = (

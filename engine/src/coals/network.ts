@@ -4,7 +4,7 @@
 
 import { plateCoefficient, wallCoefficient } from './correlations.ts';
 import type { OvenBody } from './geometry.ts';
-import { parameter, STEFAN_BOLTZMANN } from './parameters.ts';
+import { cube, fourth, parameter, STEFAN_BOLTZMANN } from './parameters.ts';
 
 /** Air round the oven, as raw SI numbers. */
 export interface Outside {
@@ -41,8 +41,8 @@ export interface Flows {
 
 const SIGMA_IN = parameter('emissivityInside') * STEFAN_BOLTZMANN;
 const SIGMA_OUT = parameter('emissivityOutside') * STEFAN_BOLTZMANN;
-const COAL_FOURTH = parameter('coalKelvin') ** 4;
-const COAL_SPAN = COAL_FOURTH - parameter('chartAirKelvin') ** 4;
+const COAL_FOURTH = fourth(parameter('coalKelvin'));
+const COAL_SPAN = COAL_FOURTH - fourth(parameter('chartAirKelvin'));
 const LID_COAL_WATTS = parameter('lidCoalWatts');
 const FLOOR_COAL_WATTS = LID_COAL_WATTS * parameter('floorToLidDelivery');
 const COVER = parameter('coverSquareMetresPerCoal');
@@ -53,9 +53,9 @@ const LEAST_FOURTH = 1e9; // (178 K)^4: no cavity is colder; keeps the root real
 export const cavityFourth = (body: OvenBody, iron: IronState, sinkWatts: number): number => {
   const area = body.lidArea + body.wallArea + body.floorArea;
   const radiated =
-    body.lidArea * iron.lid ** 4 +
-    body.wallArea * iron.wall ** 4 +
-    body.floorArea * iron.floor ** 4;
+    body.lidArea * fourth(iron.lid) +
+    body.wallArea * fourth(iron.wall) +
+    body.floorArea * fourth(iron.floor);
   return Math.max(LEAST_FOURTH, (radiated - sinkWatts / SIGMA_IN) / area); // star node
 };
 
@@ -63,7 +63,7 @@ export const cavityKelvin = (body: OvenBody, iron: IronState, sinkWatts: number)
   Math.sqrt(Math.sqrt(cavityFourth(body, iron, sinkWatts)));
 
 // A hot face takes less from a coal: net radiation between coal and iron, 1 for iron at mild air.
-const acceptance = (ironKelvin: number) => (COAL_FOURTH - ironKelvin ** 4) / COAL_SPAN;
+const acceptance = (ironKelvin: number) => (COAL_FOURTH - fourth(ironKelvin)) / COAL_SPAN;
 
 export const freeLidArea = (body: OvenBody, covering: number): number =>
   body.lidArea * (1 - Math.min(MOST_COVERED, (covering * COVER) / body.lidArea)) + body.rimArea;
@@ -83,7 +83,8 @@ export const skinAt = (body: OvenBody, iron: IronState, outside: Outside): Skin 
 });
 
 const skinLoss = (area: number, coefficient: number, ironKelvin: number, airKelvin: number) =>
-  area * (coefficient * (ironKelvin - airKelvin) + SIGMA_OUT * (ironKelvin ** 4 - airKelvin ** 4));
+  area *
+  (coefficient * (ironKelvin - airKelvin) + SIGMA_OUT * (fourth(ironKelvin) - fourth(airKelvin)));
 
 export interface Moment {
   readonly body: OvenBody;
@@ -97,9 +98,9 @@ export interface Moment {
 /** All flows at one moment. */
 export const flowsAt = (moment: Moment, iron: IronState): Flows => {
   const { body, outside, supply, skin } = moment;
-  const fourth = cavityFourth(body, iron, moment.sinkWatts);
+  const cavity = cavityFourth(body, iron, moment.sinkWatts);
   const inwards = (area: number, ironKelvin: number) =>
-    SIGMA_IN * area * (ironKelvin ** 4 - fourth);
+    SIGMA_IN * area * (fourth(ironKelvin) - cavity);
   const fromAbove = supply.above * LID_COAL_WATTS * acceptance(iron.lid);
   const fromBelow = supply.below * FLOOR_COAL_WATTS * acceptance(iron.floor);
   const lidToWall = body.lidToWall * (iron.lid - iron.wall);
@@ -115,7 +116,7 @@ export const flowsAt = (moment: Moment, iron: IronState): Flows => {
     intoLid: fromAbove - lidLoss - lidToWall - inwards(body.lidArea, iron.lid),
     intoWall: lidToWall + floorToWall - wallLoss - inwards(body.wallArea, iron.wall),
     intoFloor: fromBelow - floorToWall - inwards(body.floorArea, iron.floor),
-    ovenKelvin: Math.sqrt(Math.sqrt(fourth)),
+    ovenKelvin: Math.sqrt(Math.sqrt(cavity)),
   };
 };
 
@@ -135,7 +136,7 @@ export type Matrix = readonly [
 /** d(flow into each lump)/d(temperature of each lump), skin and sink held [W/K]. */
 export const slopesAt = (moment: Moment, iron: IronState): Matrix => {
   const { body, supply, skin } = moment;
-  const cubes = [4 * iron.lid ** 3, 4 * iron.wall ** 3, 4 * iron.floor ** 3] as const;
+  const cubes = [4 * cube(iron.lid), 4 * cube(iron.wall), 4 * cube(iron.floor)] as const;
   const areas = [body.lidArea, body.wallArea, body.floorArea] as const;
   const all = areas[0] + areas[1] + areas[2];
   const exchange = (to: 0 | 1 | 2, from: 0 | 1 | 2) =>

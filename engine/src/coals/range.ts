@@ -1,4 +1,5 @@
 // Which requests can be answered at all, and which answers are weaker than they look?
+// Source: the span of chartReprinted and ovenSizing; wind and air as far as the model was swept.
 
 import { type Notice, notice, type Refusal, refusal } from '../notice/notice.ts';
 import type { CoalRequest } from './coal-plan.ts';

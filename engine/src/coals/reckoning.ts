@@ -1,17 +1,16 @@
 // Why this count? The chart's, ours, and a whole number for everything that moved it.
 //
 // Each thing is switched on in turn on the steady network and its change rounded; the rounding line
-// takes up what is left, so the lines add up exactly.
+// takes up what is left, so the lines add up exactly. Source: chartReprinted for the chart's count.
 
-import { kelvin } from '../quantity/unit.ts';
 import { burnoutMinutes } from './burn.ts';
 import { chartCount, charts, usualOven } from './charts.ts';
 import type { ChartCount, CoalRequest, CountReason, Reckoning } from './coal-plan.ts';
-import { type Counted, countCoals } from './count.ts';
+import { type Counted, HOT_IRON_KELVIN } from './count.ts';
 import { fuelPiece, thinAirStrength } from './fuel.ts';
 import { ovenBody } from './geometry.ts';
 import { coalsToHold, type HoldCase } from './hold.ts';
-import { ageFactor, heldWatts } from './need.ts';
+import { ageFactor, firstCoals, heldWatts } from './need.ts';
 import { parameter } from './parameters.ts';
 import type { RunSetting } from './run.ts';
 import { groundFactor } from './site.ts';
@@ -115,11 +114,9 @@ const lastSteps = (
   counted: Counted,
 ): readonly Step[] => {
   const { above, below } = counted.counts;
-  const cool = kelvin(setting.outside.airKelvin);
-  const isHot = request.ironAtStart > cool + 10;
-  const fromCool = isHot
-    ? countCoals({ ...request, ironAtStart: cool, pins: {} }, setting).wished
-    : counted.wished;
+  const isHot = request.ironAtStart > setting.outside.airKelvin + HOT_IRON_KELVIN;
+  // A cold oven's count is what the first guess says; two whole searches would cost as much again.
+  const fromCool = isHot ? firstCoals(request, setting, counted.need) : counted.wished;
   const isPinned = request.pins.above !== undefined || request.pins.below !== undefined;
   const wished = Math.min(MOST_SHOWN, counted.wished);
   return [

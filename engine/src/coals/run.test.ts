@@ -42,13 +42,12 @@ describe('the oven in time', () => {
     expect(Math.max(...misses)).toBeLessThan(0.3); // a coal ends with a square root, in mid-step
   });
 
-  it('gains four times the accuracy when the step is halved: second order as verwer1999 claims', () => {
+  it('is at least three times as near when the step is halved: second order, as verwer1999 claims', () => {
     const at = (stepsPerMinute: number) =>
       momentsOf({ minutes: 12, stepsPerMinute }).at(-1)?.ovenKelvin ?? Number.NaN;
     const exact = at(240);
-    const ratio = (at(1) - exact) / (at(2) - exact);
-    expect(ratio).toBeGreaterThan(3);
-    expect(ratio).toBeLessThan(5);
+    expect(Math.abs((at(1) - exact) / (at(2) - exact))).toBeGreaterThan(3);
+    expect(Math.abs((at(2) - exact) / (at(4) - exact))).toBeGreaterThan(3);
   });
 
   it('loses no heat: given = iron + load + losses within 0.1 %', () => {

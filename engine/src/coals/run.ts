@@ -4,7 +4,7 @@
 import { strengthAt } from './burn.ts';
 import type { OvenBody } from './geometry.ts';
 import type { Load, LoadState } from './load.ts';
-import { cavityKelvin, type IronState, type Outside, type Supply } from './network.ts';
+import { cavityKelvin, type IronState, type Outside, type Skin, type Supply } from './network.ts';
 import { parameter, STEFAN_BOLTZMANN } from './parameters.ts';
 import { loadWatts, stepOven } from './step.ts';
 
@@ -34,6 +34,8 @@ export interface RunSetting {
 export interface OvenMoment {
   readonly minute: number;
   readonly iron: IronState;
+  /** Coefficients of the last step, kept to save work; undefined where the air has changed. */
+  readonly skin?: Skin | undefined;
   readonly coals: readonly CoalGroup[];
   /** Undefined while the oven is empty. */
   readonly load: LoadState | undefined;
@@ -157,7 +159,7 @@ const stepLater = (setting: RunSetting, moment: OvenMoment, span: Span): OvenMom
   const stepSetting = { body: setting.body, outside: setting.outside, load: inside };
   const stepped = stepOven(
     stepSetting,
-    { iron: moment.iron, load: moment.load ?? [] },
+    { iron: moment.iron, load: moment.load ?? [], skin: moment.skin },
     {
       seconds,
       supplyBefore: supplyOf(moment.coals, strengths),
@@ -169,6 +171,7 @@ const stepLater = (setting: RunSetting, moment: OvenMoment, span: Span): OvenMom
   return {
     minute: moment.minute,
     iron: stepped.iron,
+    skin: stepped.skin,
     coals: later,
     load: inside ? stepped.load : undefined,
     ovenKelvin: cavityKelvin(setting.body, stepped.iron, takenWatts),

@@ -13,6 +13,7 @@ import {
   type IronState,
   type Moment,
   type Outside,
+  type Skin,
   type Supply,
   skinAt,
   slopesAt,
@@ -31,6 +32,8 @@ export interface StepSetting {
 export interface StepState {
   readonly iron: IronState;
   readonly load: LoadState;
+  /** Coefficients of the step before; a start has none. */
+  readonly skin?: Skin | undefined;
 }
 
 export interface StepCase {
@@ -40,6 +43,24 @@ export interface StepCase {
   /** Heat that leaves through the open mouth [W]; 0 with the lid on. */
   readonly openWatts: number;
 }
+
+/**
+ * Coefficients at the middle of the step, from those of the step before: one costly evaluation a
+ * step, and second order all the same.
+ */
+const skinAtMidStep = (
+  setting: StepSetting,
+  state: StepState,
+  step: StepCase,
+  sinkWatts: number,
+): Skin => {
+  const { body, outside } = setting;
+  const skin = state.skin ?? skinAt(body, state.iron, outside);
+  const moment: Moment = { body, outside, supply: step.supplyBefore, sinkWatts, skin };
+  const solve = stageSolver(body, slopesAt(moment, state.iron), step.seconds);
+  const rate = solve(rates(body, flowsAt(moment, state.iron)));
+  return skinAt(body, moved(state.iron, rate, step.seconds / 2), outside);
+};
 
 /** New state and the heat that went each way [J]. */
 export interface Stepped extends StepState {
@@ -54,14 +75,17 @@ const STEADY_INTAKE_WATTS = 0.3;
 /** The oven after `seconds`. */
 export const stepOven = (setting: StepSetting, state: StepState, step: StepCase): Stepped => {
   const first = loadWatts(setting, state, step.openWatts);
-  const guess = ironAfterStep(setting, state.iron, step, first + step.openWatts);
+  const skin = skinAtMidStep(setting, state, step, first + step.openWatts);
+  const sink = (watts: number) => ({ skin, sinkWatts: watts + step.openWatts });
+  const guess = ironAfterStep(setting, state.iron, step, sink(first));
   const guessLoad = loadAfter(setting, state.load, first * step.seconds);
   const last = loadWatts(setting, { iron: guess.iron, load: guessLoad }, step.openWatts);
   const isSteady = Math.abs(last - first) < STEADY_INTAKE_WATTS;
   const taken = isSteady ? first : (first + last) / 2;
-  const ended = isSteady ? guess : ironAfterStep(setting, state.iron, step, taken + step.openWatts);
+  const ended = isSteady ? guess : ironAfterStep(setting, state.iron, step, sink(taken));
   return {
     iron: ended.iron,
+    skin,
     load: isSteady ? guessLoad : loadAfter(setting, state.load, taken * step.seconds),
     givenJoules: ended.givenJoules,
     lossJoules: ended.lossJoules + step.openWatts * step.seconds,
@@ -115,26 +139,20 @@ const ironAfterStep = (
   setting: StepSetting,
   iron: IronState,
   step: StepCase,
-  sinkWatts: number,
+  { skin, sinkWatts }: { readonly skin: Skin; readonly sinkWatts: number },
 ): IronStep => {
   const { body, outside } = setting;
-  const momentOf = (at: IronState, supply: Supply): Moment => ({
-    body,
-    outside,
-    supply,
-    sinkWatts,
-    skin: skinAt(body, at, outside),
-  });
-  const before = momentOf(iron, step.supplyBefore);
+  const momentOf = (supply: Supply): Moment => ({ body, outside, supply, sinkWatts, skin });
+  const before = momentOf(step.supplyBefore);
   const flowsBefore = flowsAt(before, iron);
   const solve = stageSolver(body, slopesAt(before, iron), step.seconds);
   const one = solve(rates(body, flowsBefore)); // verwer1999 eq. 2.6, first stage
   const ahead = moved(iron, one, step.seconds);
-  const flowsAhead = flowsAt(momentOf(ahead, step.supplyAfter), ahead);
+  const flowsAhead = flowsAt(momentOf(step.supplyAfter), ahead);
   const push = rates(body, flowsAhead);
   const two = solve([push[0] - 2 * one[0], push[1] - 2 * one[1], push[2] - 2 * one[2]]);
   const ended = moved(moved(iron, one, 1.5 * step.seconds), two, 0.5 * step.seconds);
-  const flowsEnded = flowsAt(momentOf(ended, step.supplyAfter), ended);
+  const flowsEnded = flowsAt(momentOf(step.supplyAfter), ended);
   const half = step.seconds / 2; // trapezium: its own quadrature, so the balance tests the step
   return {
     iron: ended,

@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { degrees, minutes } from '../quantity/unit.ts';
-import { afterTurn, remainder, remainderOf, STAND_AT_START, turnsFor } from './turning.ts';
+import {
+  afterTurn,
+  remainder,
+  remainderOf,
+  STAND_AT_START,
+  turnsFor,
+  withVisits,
+} from './turning.ts';
 
 const turn = (kind: 'food' | 'oven-with-lid' | 'lid-alone', angle: number) => ({
   minute: minutes(10),
@@ -99,5 +106,13 @@ describe('turns of a bake', () => {
       [50, 90],
       [65, 90],
     ]);
+  });
+
+  it('move to an addition that is near, so that one visit does both', () => {
+    const stay = { loadInMinute: 20, outMinute: 80 };
+    const at = (visits: readonly number[]) =>
+      withVisits(turnsFor(20, 60), visits.map(minutes), stay).map((each) => each.minute);
+    expect(at([45, 60])).toEqual([35, 50, 65]);
+    expect(at([52])).toEqual([35, 52, 65]);
   });
 });

@@ -1,7 +1,7 @@
 // Turning, exactly: where do the food and the lid stand after a row of turns, and what is evened?
 // Sources: turningRule, coalsOvenModelNotes 5.6 (|sum i^k|/n).
 
-import { type Degrees, degrees, minutes } from '../quantity/unit.ts';
+import { type Degrees, degrees, type Minutes, minutes } from '../quantity/unit.ts';
 import type { Turn } from './coal-plan.ts';
 
 /** Angles over the ground, clockwise seen from above, 0 … 360. */
@@ -59,6 +59,30 @@ export const turnsFor = (loadInMinute: number, stayMinutes: number): readonly Tu
     kind: 'food' as const,
     angle,
   }));
+};
+
+const ONE_VISIT_MINUTES = 5; // nobody goes to an oven twice within five minutes
+const LONGEST_SHIFTED_DWELL = LONGEST_DWELL_MINUTES + 2;
+
+/**
+ * Turns moved to the minute of an addition that is near, so that one visit does both; a turn stays
+ * where moving it would leave a dwell of more than 17 minutes.
+ */
+export const withVisits = (
+  turns: readonly Turn[],
+  visits: readonly Minutes[],
+  stay: { readonly loadInMinute: number; readonly outMinute: number },
+): readonly Turn[] => {
+  const moved: Turn[] = [];
+  for (const [index, turn] of turns.entries()) {
+    const before = moved.at(-1)?.minute ?? stay.loadInMinute;
+    const after = turns[index + 1]?.minute ?? stay.outMinute;
+    const visit = visits.find((minute) => Math.abs(minute - turn.minute) < ONE_VISIT_MINUTES);
+    const dwell = visit === undefined ? Infinity : Math.max(visit - before, after - visit);
+    const fits = visit !== undefined && visit > before && dwell <= LONGEST_SHIFTED_DWELL;
+    moved.push(fits ? { ...turn, minute: visit } : turn);
+  }
+  return moved;
 };
 
 /** Share of a one-sided heat left by these turns, dwells weighed by their minutes. */
