@@ -20,5 +20,6 @@ export { fireAndCareSheet } from './sheet/fire-and-care.ts';
 export { handSheet } from './sheet/hand-sheet.ts';
 export { mealSummary } from './sheet/meal-summary.ts';
 export { provisionsSheet } from './sheet/provisions-sheet.ts';
+export { turnPicture } from './sheet/turn-part.ts';
 export { type Names, type SayOptions, sayFor } from './speak.ts';
 export { JOB_NAME, jobSentence } from './words/jobs.ts';

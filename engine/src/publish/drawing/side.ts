@@ -175,17 +175,24 @@ function spreadAcross(set: CoalSet, apart: number): readonly number[] {
 function food(view: SideView, shape: Shape): string {
   const { floorY, scale } = shape;
   const [left, right] = foodWidth(view, shape);
-  const box = (top: number, radius: number, more: Record<string, string | number>) =>
-    element('rect', {
-      x: left,
-      y: floorY - top,
-      width: right - left,
-      height: top,
-      rx: Math.min(radius, top / 2),
-      ...more,
-    });
   const raw = view.load.thickness * scale;
   const risen = view.load.risenHeight * scale;
+  const cuts = cutPieces(view, shape);
+  const boxes = (top: number, radius: number, more: Record<string, string | number>) =>
+    cuts
+      .map(([from, to]) =>
+        element('rect', {
+          x: from,
+          y: floorY - top,
+          width: to - from,
+          height: top,
+          rx: Math.min(radius, top / 2, (to - from) / 2),
+          'stroke-width': 1.5,
+          stroke: ink.ink,
+          ...more,
+        }),
+      )
+      .join('');
   const paper = line(left - 8, floorY - 1, right + 8, floorY - 1, {
     class: 'paper',
     stroke: ink.steel,
@@ -194,22 +201,27 @@ function food(view: SideView, shape: Shape): string {
   });
   return group(
     { class: 'food' },
-    risen > raw + 2
-      ? box(risen, 30, {
-          fill: 'none',
-          stroke: ink.ink,
-          'stroke-width': 1.5,
-          'stroke-dasharray': '4 3',
-        })
-      : '',
-    box(raw, view.load.shape === 'pot' ? 2 : 12, {
-      fill: ink.oat,
-      stroke: ink.ink,
-      'stroke-width': 1.5,
-    }),
+    risen > raw + 2 ? boxes(risen, 30, { fill: 'none', 'stroke-dasharray': '4 3' }) : '',
+    boxes(raw, view.load.shape === 'pot' ? 2 : 12, { fill: ink.oat }),
     view.isLined ? paper : '',
   );
 }
+
+/** Pieces that lie under the cut, as wide as it cuts them; else the food as one. */
+function cutPieces(view: SideView, shape: Shape): readonly (readonly [number, number])[] {
+  const middle = (shape.left + shape.right) / 2;
+  const cut = view.load.pieces.flatMap(
+    ({ x, y, diameter }): readonly (readonly [number, number])[] => {
+      const half = Math.sqrt(Math.max(0, (diameter / 2) ** 2 - y ** 2)) * shape.scale;
+      const at = middle + x * shape.scale;
+      return half < LEAST_CUT ? [] : [[at - half, at + half]];
+    },
+  );
+  return cut.length === 0 ? [foodWidth(view, shape)] : cut;
+}
+
+/** A sliver narrower than this reads as a smudge. */
+const LEAST_CUT = 8;
 
 /** A pot's food touches the wall; a disc stands free as wide as its plan area says. */
 function foodWidth(view: SideView, shape: Shape): readonly [number, number] {

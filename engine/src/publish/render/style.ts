@@ -39,6 +39,7 @@ figure svg { display: block; width: 100%; height: auto; }
 .drawings { display: flex; gap: 4mm; align-items: flex-start; break-inside: avoid; }
 .drawings figure { flex: 1; max-width: 82mm; margin: 1mm 0; }
 .dish-card figure.wide { max-width: 168mm; }
+figure:has(.drawing-turn) { max-width: 132mm; }
 table { border-collapse: collapse; width: 100%; margin: 1mm 0 3mm; }
 caption { text-align: left; color: var(--soft); padding-bottom: 1mm; }
 th, td { text-align: left; vertical-align: top; padding: 1.15mm 3mm 1.15mm 0; border-bottom: 1px solid var(--line); }

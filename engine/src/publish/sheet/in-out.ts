@@ -30,24 +30,24 @@ export function inOutBlocks(
 }
 
 function intoLines(dish: DishPlan, { coals }: LoadPlan, oven: CampOven): readonly string[] {
-  const isHot = coals.loadInMinute > 0;
-  const noun = loadNoun(dish);
-  const free =
-    oven.keptFreeOf.length > 0 ? 'Own spoon, own cloth, own board; hands washed first.' : undefined;
+  const isLined = isBread(dish) && loadNoun(dish) === 'dough';
   const lines = [
-    free,
-    isBread(dish)
-      ? 'Wipe the wall and the inside of the lid with a thin film of fat before any coals are on.'
-      : 'A thin film of fat inside before any coals are on.',
-    isBread(dish)
+    oven.keptFreeOf.length > 0 ? 'Own spoon, own cloth, own board; hands washed first.' : undefined,
+    `Wipe a thin film of fat over floor${isBread(dish) ? ', wall and the inside of the lid' : ' and wall'} before any coals are on.`,
+    isLined
       ? 'Cut a circle of baking paper a hand wider than the floor, with two long tabs to lift by.'
       : undefined,
-    isHot
-      ? `Hot oven: lid to the stand, lower the ${noun} in by the tabs, gloves on both hands, lid straight back.`
-      : `Cold oven: ${noun} in, lid on, then lay the coals.`,
+    coals.loadInMinute > 0
+      ? `Hot oven: lid to the stand, ${intoHot(dish, isLined)}, gloves on both hands, lid straight back.`
+      : `Cold oven: ${loadNoun(dish) === 'pot' ? 'food' : loadNoun(dish)} in, lid on, then lay the coals.`,
     'Handle of the lid east and west, chalk mark to the north, as in the drawing.',
   ];
   return lines.filter((line) => line !== undefined);
+}
+
+function intoHot(dish: DishPlan, isLined: boolean): string {
+  if (isLined) return 'lower the dough in by the tabs';
+  return loadNoun(dish) === 'batter' ? 'pour the batter in' : 'set it in';
 }
 
 function doneBlocks({ bake }: LoadPlan, say: Say): readonly Block[] {
@@ -98,8 +98,10 @@ function outLines(dish: DishPlan, oven: CampOven, say: Say): readonly string[] {
     isHeavy ? 'This oven is lifted by two people.' : undefined,
     ...(isBread(dish)
       ? [
-          'A thin knife round the edge; lift out by the tabs. If it sticks: lid on, no coals, five minutes, and try again.',
-          'Peel the paper off, tap the bottom, stand it on a rack so that steam does not soften the crust.',
+          loadNoun(dish) === 'dough'
+            ? 'A thin knife round the edge; lift out by the tabs. If it sticks: lid on, no coals, five minutes, and try again.'
+            : 'A thin knife round the edge, a board over it, turn both over. If it sticks: lid on, no coals, five minutes, and try again.',
+          'Tap the bottom, stand it on a rack so that steam does not soften the crust.',
           ...cutLines(dish),
         ]
       : []),

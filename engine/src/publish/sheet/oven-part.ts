@@ -21,6 +21,7 @@ import {
   sentenceCase,
   woodPhrase,
 } from './phrases.ts';
+import { turnBlocks } from './turn-part.ts';
 import { happenings, whenRows } from './when.ts';
 
 /** Wind that moves no leaf and bends no heat: lower bound of light air (wmo306). */
@@ -52,28 +53,11 @@ export function ovenBlocks({ plan, dish, part, say }: OvenPart): readonly Block[
       parts: [{ text: 'Minutes count from "coals on"; the clock stands beside them.' }],
     },
     { type: 'steps', rows: whenRows(plan, dish, part, say) },
-    ...unevenBlocks(part, say),
+    ...turnBlocks(part.coals, say),
     ...checksAndMoves(dish, part, wood, say),
     { type: 'heading', text: 'From the side' },
     { type: 'drawing', wide: true, ...side({ plan, dish, part, say }, oven, wood) },
     ...curvePart({ plan, dish, part, say }),
-  ];
-}
-
-/** What turning is for, in degrees: the side that browns first, and what is left of it. */
-function unevenBlocks({ coals }: LoadPlan, say: Say): readonly Block[] {
-  const { unturned, turned, windward } = coals.unevenness;
-  if (coals.turns.length === 0 || unturned < 3) return [];
-  const side = windward ? 'the windward side' : 'one side';
-  return [
-    {
-      type: 'paragraph',
-      parts: [
-        {
-          text: `Left unturned, ${side} runs about ${say.difference(unturned)} hotter than the other and browns first; turned as said, about ${say.difference(turned)}.`,
-        },
-      ],
-    },
   ];
 }
 
@@ -164,7 +148,7 @@ function side({ plan, dish, part, say }: OvenPart, oven: CampOven, wood: boolean
     above: coals.above,
     below: coals.below,
     hearth,
-    isLined: isBread(dish),
+    isLined: isBread(dish) && loadNoun(dish) === 'dough',
     labels,
     alt,
   });

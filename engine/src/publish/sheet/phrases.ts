@@ -55,7 +55,7 @@ export function additionPhrase(addition: Addition, wood: boolean): string {
   return said.length === 0 ? 'a few coals' : said.join(' and ');
 }
 
-export function turnPhrase({ kind, angle }: Turn): string {
+export function turnPhrase({ kind, angle }: Pick<Turn, 'kind' | 'angle'>): string {
   const share = shareOfTurn(Math.abs(angle));
   const way = angle < 0 ? 'anticlockwise' : 'clockwise';
   if (kind === 'oven-with-lid') {
@@ -69,6 +69,18 @@ export function turnPhrase({ kind, angle }: Turn): string {
     'Handle and chalk mark now stand over the ground as before; ' +
     `the food has moved ${share} against both sets of coals.`
   );
+}
+
+const BEFORE = 'before; the wedge is the food';
+
+/** Captions of the drawing, one a state. */
+export function turnCaptions({ kind, angle }: Pick<Turn, 'kind' | 'angle'>): readonly string[] {
+  const share = shareOfTurn(Math.abs(angle));
+  const way = angle < 0 ? 'anticlockwise' : 'clockwise';
+  if (kind === 'lid-alone') return [BEFORE, `lid alone, ${share} ${way}`];
+  const both = `1  oven with its lid, ${share} ${way}`;
+  if (kind === 'oven-with-lid') return [BEFORE, both];
+  return [BEFORE, both, `2  lid alone, ${share} back`];
 }
 
 /** One line for a list: the card has the whole of it. */

@@ -1,0 +1,48 @@
+// How to turn, once on every card that turns: the drawing and what the turn is worth.
+
+import type { CoalPlan, Turn } from '../../coals/coal-plan.ts';
+import type { Block } from '../document.ts';
+import { turnDrawing } from '../drawing/turn.ts';
+import type { Say } from '../say.ts';
+import { turnCaptions, turnPhrase } from './phrases.ts';
+
+export function turnBlocks(coals: CoalPlan, say: Say): readonly Block[] {
+  const kinds = new Map(coals.turns.map((turn) => [`${turn.kind} ${turn.angle}`, turn]));
+  if (kinds.size === 0) return [];
+  return [
+    { type: 'heading', text: 'The turn' },
+    ...[...kinds.values()].map(
+      (turn) => ({ type: 'drawing', wide: true, ...turnPicture(turn) }) as const,
+    ),
+    ...unevenBlocks(coals, say),
+  ];
+}
+
+/** Handle, chalk mark and ears as witnesses; the wedge is the food. */
+export function turnPicture(turn: Pick<Turn, 'kind' | 'angle'>) {
+  const alt = `${turnPhrase(turn)} The wedge beside the lid shows which way the food lies.`;
+  return { alt, svg: turnDrawing({ turn, captions: turnCaptions(turn), alt }) };
+}
+
+/** Less than this can't be seen on a crust (ours, no source). */
+const SEEN_KELVIN = 3;
+
+/** What turning is for, in degrees: the side that browns first, and what is left of it. */
+function unevenBlocks({ unevenness }: CoalPlan, say: Say): readonly Block[] {
+  const { unturned, turned, windward } = unevenness;
+  if (unturned < SEEN_KELVIN) return [];
+  const side = windward ? 'the windward side' : 'one side';
+  const left = turned < SEEN_KELVIN ? 'hardly at all' : `about ${say.difference(turned)}`;
+  return [
+    {
+      type: 'paragraph',
+      parts: [
+        {
+          text:
+            `Left unturned, ${side} runs about ${say.difference(unturned)} hotter than the other ` +
+            `and browns first; turned as said, ${left}.`,
+        },
+      ],
+    },
+  ];
+}
