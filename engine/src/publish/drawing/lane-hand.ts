@@ -28,6 +28,7 @@ export function handLane(work: readonly WorkBox[], axis: LaneAxis, top: number) 
       text: String(thing.number),
       size: 11.5,
       anchor: 'middle',
+      halo: true,
     }),
   );
   const numberRows = outside.reduce((most, { row }) => Math.max(most, row + 1), 0);

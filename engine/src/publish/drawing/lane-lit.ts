@@ -69,7 +69,14 @@ function numberRows(lit: readonly LitPoint[], axis: LaneAxis, base: number): rea
     if (taken.some((other) => Math.abs(other - x) < 27)) return [];
     taken.push(x);
     return [
-      words({ x, y: base + 15, text: String(Math.round(at.lit)), size: 12, anchor: 'middle' }),
+      words({
+        x,
+        y: base + 15,
+        text: String(Math.round(at.lit)),
+        size: 12,
+        anchor: 'middle',
+        halo: true,
+      }),
       words({
         x,
         y: base + 31,
@@ -77,6 +84,7 @@ function numberRows(lit: readonly LitPoint[], axis: LaneAxis, base: number): rea
         size: 12,
         bold: true,
         anchor: 'middle',
+        halo: true,
       }),
     ];
   });

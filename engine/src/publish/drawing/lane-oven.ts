@@ -63,6 +63,7 @@ export function ovenLane(spans: readonly SpanBar[], axis: LaneAxis, top: number)
           y: top + LANE.box + 12 + row * LANE.numberRow,
           text: thing.span.text,
           size: 12,
+          halo: true,
         }),
       ),
     ),

@@ -18,7 +18,7 @@ export interface DayDrawing {
   readonly countsCoals: boolean;
   readonly servings: readonly { readonly at: number; readonly text: string }[];
   readonly words: { readonly name: string; readonly lit: string; readonly onOvens: string };
-  /** The boxes are explained once, under the first strip. */
+  /** The boxes are explained once, under the last strip. */
   readonly hasKey: boolean;
   readonly alt: string;
 }

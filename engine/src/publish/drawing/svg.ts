@@ -83,10 +83,21 @@ export interface Words {
   readonly bold?: boolean;
   readonly anchor?: 'start' | 'middle' | 'end';
   readonly fill?: string;
+  /** Ground around the letters, where a line may run beneath them. */
+  readonly halo?: boolean;
 }
 
 /** One line of text; the class carries nothing that the attributes don't. */
-export const words = ({ x, y, text, size = 13, bold = false, anchor, fill = ink.ink }: Words) =>
+export const words = ({
+  x,
+  y,
+  text,
+  size = 13,
+  bold = false,
+  anchor,
+  fill = ink.ink,
+  halo = false,
+}: Words) =>
   element(
     'text',
     {
@@ -97,6 +108,9 @@ export const words = ({ x, y, text, size = 13, bold = false, anchor, fill = ink.
       'font-size': size,
       'font-weight': bold ? 650 : undefined,
       'text-anchor': anchor === 'start' ? undefined : anchor,
+      stroke: halo ? ink.sheet : undefined,
+      'stroke-width': halo ? 3 : undefined,
+      'paint-order': halo ? 'stroke' : undefined,
     },
     escapeText(text),
   );

@@ -30,7 +30,10 @@ export function daySheet(plan: MealPlan, say: Say): SheetDocument {
       ),
       ...adviceBlocks(plan, say),
       { type: 'heading', text: 'In order' },
-      { type: 'steps', rows: numberedJobs(plan).map((each) => jobRow(each, plan, say)) },
+      {
+        type: 'steps',
+        rows: numberedJobs(plan).map((each) => jobRow(each, plan, say, plan.camp.hands.length > 1)),
+      },
       ...lightingBlocks(plan, say),
       ...noticeBlocks(
         day.notices.filter(({ level }) => level === 'doubt' || level === 'note'),
@@ -83,8 +86,8 @@ function drawingBlocks(plan: MealPlan, say: Say): readonly Block[] {
   if (times.length === 0) return [];
   const from = Math.floor(Math.min(...times) / 15) * 15;
   const to = Math.ceil((Math.max(...times) + 1) / 15) * 15;
-  return strips(plan, jobs, [from, to]).map((stretch, index) =>
-    stripBlock({ plan, jobs, stretch, isFirst: index === 0, say }),
+  return strips(plan, jobs, [from, to]).map((stretch, index, all) =>
+    stripBlock({ plan, jobs, stretch, isLast: index === all.length - 1, say }),
   );
 }
 
@@ -115,11 +118,11 @@ interface Strip {
   readonly plan: MealPlan;
   readonly jobs: readonly NumberedJob[];
   readonly stretch: Stretch;
-  readonly isFirst: boolean;
+  readonly isLast: boolean;
   readonly say: Say;
 }
 
-function stripBlock({ plan, jobs, stretch: [from, to], isFirst, say }: Strip): Block {
+function stripBlock({ plan, jobs, stretch: [from, to], isLast, say }: Strip): Block {
   const { daySheet: day, camp } = plan;
   const used = camp.ovens.filter(({ id }) => day.spans.some(({ oven }) => oven === id));
   const alt = `Lanes of ${camp.hands.length} hands and ${used.length} ovens from ${say.clock(from)} to ${say.clock(to)}; the list below has every job in order.`;
@@ -143,7 +146,7 @@ function stripBlock({ plan, jobs, stretch: [from, to], isFirst, say }: Strip): B
     countsCoals: camp.fuel.kind === 'briquettes',
     servings: servingMarks(plan, say).filter(({ at }) => from <= at && at <= to),
     words: { name: 'Coals', lit: 'lit', onOvens: 'needed on ovens' },
-    hasKey: isFirst,
+    hasKey: isLast,
     alt,
   });
   return { type: 'drawing', wide: true, svg, alt };

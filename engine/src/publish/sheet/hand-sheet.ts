@@ -1,10 +1,11 @@
 // One person's own sheet: only what these hands do, in order.
 
 import type { MealPlan } from '../../meal.ts';
-import type { SheetDocument } from '../document.ts';
+import type { SheetDocument, StepRow } from '../document.ts';
 import type { Say } from '../say.ts';
 import { stripBlocks } from './dish-card.ts';
-import { jobRow, numberedJobs } from './job-list.ts';
+import { jobRow, type NumberedJob, numberedJobs } from './job-list.ts';
+import { listed, sentenceCase } from './phrases.ts';
 
 /**
  * The jobs of one pair of hands, numbered as on the day sheet.
@@ -17,7 +18,7 @@ export function handSheet(plan: MealPlan, handId: string, say: Say): SheetDocume
   const jobs = numberedJobs(plan).filter(({ job }) => job.hands.includes(handId));
   return {
     kind: 'hand-sheet',
-    title: hand.name,
+    title: sentenceCase(hand.name),
     eyebrow: `${plan.camp.title} · here ${say.clock(hand.from)} to ${say.clock(hand.to)}`,
     blocks: [
       ...(jobs.length === 0
@@ -30,9 +31,16 @@ export function handSheet(plan: MealPlan, handId: string, say: Say): SheetDocume
                 { text: ', numbered as on the day sheet.' },
               ],
             } as const,
-            { type: 'steps', rows: jobs.map((each) => jobRow(each, plan, say)) } as const,
+            { type: 'steps', rows: jobs.map((each) => ownRow(each, plan, handId, say)) } as const,
           ]),
       ...stripBlocks(plan, say),
     ],
   };
+}
+
+/** One's own name is known; who helps is not. */
+function ownRow(each: NumberedJob, plan: MealPlan, handId: string, say: Say): StepRow {
+  const row = jobRow(each, plan, say, false);
+  const others = each.job.hands.filter((id) => id !== handId).map(say.hand);
+  return others.length === 0 ? row : { ...row, what: `${row.what} (with ${listed(others)})` };
 }

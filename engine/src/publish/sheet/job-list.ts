@@ -19,12 +19,18 @@ export const numberedJobs = (plan: MealPlan): readonly NumberedJob[] =>
     .sort((left, right) => left.start - right.start)
     .map((job, index) => ({ job, number: index + 1 }));
 
-export function jobRow({ job, number }: NumberedJob, plan: MealPlan, say: Say): StepRow {
+/** One job as a row; `isNamed` says who does it, on a sheet that is not one person's own. */
+export function jobRow(
+  { job, number }: NumberedJob,
+  plan: MealPlan,
+  say: Say,
+  isNamed: boolean,
+): StepRow {
   return {
     when: String(number),
     clock: say.clock(job.start),
     what: jobSentence(job, plan, say),
-    who: listed(job.hands.map(say.hand)),
+    ...(isNamed ? { who: listed(job.hands.map(say.hand)) } : {}),
     ...(job.kind === 'call' ? { strong: true } : {}),
     ...noteOf(job, say),
   };

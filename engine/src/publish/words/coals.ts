@@ -23,6 +23,9 @@ export const coalsWords: Words = {
       : `Your own ${counts(values)} are kept. ${gives(values, about, say)}`,
   COALS_PIN_OVERFILLS: (_values, about, say) =>
     `More coals than lie flat on ${say.ovenName(about.oven ?? '')}: heaped ones roll off.`,
+  COALS_FUEL_SHORT: (values, about, say) =>
+    `${say.ovenName(about.oven ?? '')} alone burns ${say.mass(number(values, 'massGrams'))} of charcoal; ` +
+    `you have ${say.mass(number(values, 'onHandGrams'))}.`,
   COALS_HEAT_WANDERS: (values, about, say) =>
     `${say.ovenName(about.oven ?? '')} drifts to about ${say.oven(number(values, 'farthestKelvin'))} ` +
     `near minute ${number(values, 'minute')}: make the check there.`,
