@@ -67,7 +67,7 @@ function OpenCamp({ draft, root }: OpenCampProps) {
       <div className="camp">
         <ChangeForms form={form} />
         <div className={isStale ? 'is-stale' : undefined} aria-busy={isStale}>
-          <Computing isBusy={isStale} failure={failure} />
+          <Computing isBusy={isStale} failure={failure} isBehind={form.troubles.length > 0} />
           <Troubles answer={answer} />
           {sheets === undefined ? null : (
             <>
@@ -102,13 +102,32 @@ function Troubles({ answer }: { readonly answer: MealAnswer | undefined }) {
       <ul>
         {answer.troubles.slice(0, 6).map((each) => (
           <li key={each.path + each.code}>
-            <code>{each.path}</code>: found {each.found}, wanted {each.wanted}.
+            {placeWords(each.path)}: found {each.found}, wanted {each.wanted}.
           </li>
         ))}
       </ul>
     </div>
   );
 }
+
+/** The group of fields that a place of the file stands in. */
+function placeWords(path: string): string {
+  const [first = ''] = path.split(/[.[]/);
+  return groupWords[first] ?? path;
+}
+
+const groupWords: Readonly<Record<string, string>> = {
+  mouths: 'Mouths',
+  menu: 'Serving time',
+  weather: 'Weather',
+  ovens: 'Ovens',
+  fuel: 'Fuel',
+  gear: 'Fuel',
+  recipes: 'Recipes',
+  place: 'Place and name',
+  title: 'Place and name',
+  date: 'Place and name',
+};
 
 function DemoWord({ file }: { readonly file: DraftFile }) {
   const shelf = useShelf();

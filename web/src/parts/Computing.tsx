@@ -3,9 +3,11 @@
 interface ComputingProps {
   readonly isBusy: boolean;
   readonly failure?: string | undefined;
+  /** What is shown leaves out something that can't be read yet. */
+  readonly isBehind?: boolean;
 }
 
-export function Computing({ isBusy, failure }: ComputingProps) {
+export function Computing({ isBusy, failure, isBehind = false }: ComputingProps) {
   if (failure !== undefined && !isBusy) {
     return (
       <p className="word is-trouble" role="alert">
@@ -16,7 +18,11 @@ export function Computing({ isBusy, failure }: ComputingProps) {
   }
   return (
     <p className={`computing no-print ${isBusy ? 'is-busy' : ''}`} role="status">
-      {isBusy ? 'Working it out; the sheet below is from before' : 'Up to date'}
+      {isBusy
+        ? 'Working it out; the sheet below is from before'
+        : isBehind
+          ? 'Waiting'
+          : 'Up to date'}
     </p>
   );
 }

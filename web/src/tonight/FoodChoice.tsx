@@ -17,10 +17,18 @@ interface ChoiceProps {
 const OWN = 'own';
 type OwnFood = Extract<TonightFood, { kind: OwnKind }>;
 
-/** Common practice, no source: a dough for one 12-inch oven. */
-const usualOwn: OwnFood = { kind: 'yeast-bread', thicknessMetres: 0.04, massGrams: 800 };
+const INCH_METRES = 0.0254;
+const OUNCE_GRAMS = 28.349523125;
+
+/** Common practice, no source: a dough that rises within a regular 12-inch oven. */
+const usualOwn = (isUs: boolean): OwnFood => ({
+  kind: 'yeast-bread',
+  thicknessMetres: isUs ? INCH_METRES : 0.025,
+  massGrams: isUs ? 28 * OUNCE_GRAMS : 800,
+});
 
 export function FoodChoice({ wish, change }: ChoiceProps) {
+  const isUs = useReader().reader.measures === 'us';
   const [starters, setStarters] = useState<readonly Starter[]>([]);
   useEffect(() => {
     void ask({ ask: 'starters' }).then(setStarters);
@@ -38,7 +46,7 @@ export function FoodChoice({ wish, change }: ChoiceProps) {
           ...starters.map(({ id, name }) => ({ value: id, label: name })),
           { value: OWN, label: 'A dough of my own' },
         ]}
-        onChoose={(value) => change({ what: value === OWN ? usualOwn : { starter: value } })}
+        onChoose={(value) => change({ what: value === OWN ? usualOwn(isUs) : { starter: value } })}
       />
       {own === undefined ? null : <OwnDough own={own} onChange={(what) => change({ what })} />}
     </div>
@@ -56,9 +64,6 @@ interface OwnDoughProps {
   readonly own: OwnFood;
   readonly onChange: (own: OwnFood) => void;
 }
-
-const INCH_METRES = 0.0254;
-const OUNCE_GRAMS = 28.349523125;
 
 function OwnDough({ own, onChange }: OwnDoughProps) {
   const isUs = useReader().reader.measures === 'us';

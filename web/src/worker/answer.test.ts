@@ -31,10 +31,11 @@ describe('the front door', () => {
   });
 
   it('has a card for a dough of one’s own, by kind, thickness and amount', () => {
-    const own = { kind: 'quick-bread', thicknessMetres: 0.05, massGrams: 900 } as const;
+    const own = { kind: 'quick-bread', thicknessMetres: 0.03, massGrams: 900 } as const;
     const { card } = tonight(wishFor(own));
     expect(card.title).toBe('Your quick bread');
     expect(JSON.stringify(card)).toContain('900');
+    expect(card.blocks.find((block) => block.type === 'figures')).toBeDefined();
   });
 
   it('serves as soon as it can be, where no time is wished', () => {
