@@ -31,6 +31,9 @@ function meanRoot(from: number, to: number): number {
 export const strengthAt = (burnt: number): number =>
   burnt < 1 ? Math.sqrt(1 - burnt) / CHART_MEAN : 0;
 
+/** Where a coal has just the strength that a chart counts on. */
+export const MID_LIFE_BURNT = 1 - CHART_MEAN ** 2;
+
 /** Mean of `strengthAt` between two stages of burning. */
 export const meanStrength = (fromBurnt: number, toBurnt: number): number =>
   toBurnt - fromBurnt < 1e-9

@@ -23,6 +23,11 @@ export const coalsCodes = {
     when: 'A pinned count is more than lies flat on this lid or under this floor.',
     next: 'Lay fewer, or heap them and expect them to roll off.',
   },
+  COALS_FUEL_SHORT: {
+    kind: 'notice',
+    when: 'This dish alone burns more charcoal than the cook has.',
+    next: 'Get more, screen the oven, or shorten the bake.',
+  },
   COALS_HEAT_WANDERS: {
     kind: 'notice',
     when: 'The simulated heat leaves the wanted range for longer than ten minutes.',

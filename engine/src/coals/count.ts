@@ -122,6 +122,7 @@ const feedWish = (
     setting,
     need,
     shareAbove: all > 0 ? counts.above / all : need.shareAbove,
+    heldShareAbove: need.shareAbove,
     room: need.room,
     stayMinutes: Math.max(1, Math.round(request.wish.minutes)),
     readyKelvin: request.wish.preheat ? request.wish.wanted - READY_KELVIN : 0,
@@ -199,3 +200,10 @@ export const upMinute = (feed: FeedWish, run: FedRun): number | undefined =>
     (moment) =>
       moment.load !== undefined && feed.setting.load.temperature(moment.load) >= feed.need.upKelvin,
   )?.minute;
+
+/** First sets and all additions. */
+export const coalsInAll = ({ counts, run }: Counted): number =>
+  run.additions.reduce(
+    (sum, addition) => sum + addition.above + addition.below,
+    counts.above + counts.below,
+  );

@@ -34,7 +34,10 @@ export interface Need {
 export interface FeedWish {
   readonly setting: RunSetting;
   readonly need: Need;
+  /** Share of the first set that lies above. */
   readonly shareAbove: number;
+  /** The same for what is added once a pot has come up: the method's own share. */
+  readonly heldShareAbove: number;
   readonly room: Room;
   readonly stayMinutes: number;
   /** The empty oven is loaded when it is this hot; 0 for a load that starts in a cold oven. */
@@ -132,8 +135,9 @@ const additionAt = (
   const { least, most, shareOfBurnout } = FEED_AHEAD;
   const ahead = Math.min(most, Math.max(least, shareOfBurnout * burnoutMinutes));
   const span = { minutes: Math.min(ahead, left), burnoutMinutes };
-  const above = addTo(wish, moment, { place: 'above', want: need * wish.shareAbove, span });
-  const below = addTo(wish, moment, { place: 'below', want: need * (1 - wish.shareAbove), span });
+  const share = isHeld(wish, moment) ? wish.heldShareAbove : wish.shareAbove;
+  const above = addTo(wish, moment, { place: 'above', want: need * share, span });
+  const below = addTo(wish, moment, { place: 'below', want: need * (1 - share), span });
   if (above + below === 0) return;
   return { minute: minutes(minute), above, below, clearAsh: minute >= ASHY_MINUTE };
 };

@@ -86,4 +86,29 @@ describe('coals that hold a heat', () => {
     expect(rows.length).toBe(8);
     expect(Math.max(...misses)).toBeLessThan(8);
   });
+
+  it.each([
+    ['air at 100 F', { airKelvin: fromFahrenheit(100) }, 0.94],
+    ['air at 40 F', { airKelvin: fromFahrenheit(40) }, 1.06],
+    ['air at 0 F', { airKelvin: fromFahrenheit(0) }, 1.15],
+    ['wind of 1 m/s', { wind: 1 }, 1.04],
+    ['wind of 2 m/s', { wind: 2 }, 1.11],
+    ['wind of 4 m/s', { wind: 4 }, 1.24],
+    ['wind of 6 m/s', { wind: 6 }, 1.35],
+  ])(
+    'take in %s the share that coalsOvenModelNotes 5.4 reckons, within 0.03',
+    (_, change, times) => {
+      const coals = (of: Change) => coalsToHold({ ...holdOf(of), sinkWatts: 109.4 });
+      expect(Math.abs(coals(change) / coals({}) - times)).toBeLessThan(0.03);
+    },
+  );
+
+  it('heat a 12 inch oven pair by pair as coalsOvenModelNotes 5.3 lists, within 6 F', () => {
+    const listed = [309, 339, 366, 391, 414, 436, 457];
+    const misses = listed.map((fahrenheit, pair) => {
+      const cell = { ovenInches: 12, heatFahrenheit: 0, above: 16 + pair, below: 7 + pair };
+      return Math.abs(modelFahrenheit(cell) - fahrenheit);
+    });
+    expect(Math.max(...misses)).toBeLessThan(6);
+  });
 });

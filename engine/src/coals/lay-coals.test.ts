@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { type Change, coalRequest } from '../../validation/coals/requests.ts';
 import type { HeatMethod } from '../menu/recipe.ts';
 import { isRefusal } from '../notice/notice.ts';
-import { kelvin, toFahrenheit } from '../quantity/unit.ts';
+import { grams, kelvin, metres, toFahrenheit } from '../quantity/unit.ts';
 import type { CoalPlan } from './coal-plan.ts';
 import { coalsCodes } from './codes.ts';
-import { layCoals } from './lay-coals.ts';
+import { draftCoals, layCoals } from './lay-coals.ts';
 import { COAL_WIDTH } from './room.ts';
 
 const SEED = 20262;
@@ -310,6 +310,27 @@ describe('checks and moves', () => {
     const each = ((add?.effect ?? 0) * 1.8) / (add?.coals ?? 1);
     expect(each).toBeGreaterThan(5);
     expect(each).toBeLessThan(25);
+  });
+});
+
+describe('a draft', () => {
+  it('has the curve and the minutes of the plan, and refuses what the plan refuses', () => {
+    const draft = draftCoals(coalRequest({ wind: 1 }));
+    if (isRefusal(draft)) throw new Error(draft.code);
+    const plan = planOf({ wind: 1 });
+    expect(draft.curve.map((point) => point.oven)).toEqual(plan.curve.map((point) => point.oven));
+    expect([draft.loadInMinute, draft.outMinute]).toEqual([plan.loadInMinute, plan.outMinute]);
+    expect(draftCoals(coalRequest({ wind: 40 }))).toEqual(layCoals(coalRequest({ wind: 40 })));
+  });
+});
+
+describe('a deep oven', () => {
+  it('takes about one coal more, as coalsOvenModelNotes 5.3 reckons for a 12 inch oven', () => {
+    const request = coalRequest();
+    const deep = { ...request.oven, depth: metres(0.127), mass: grams(10_433) }; // 5 inch, 23 lb
+    const plan = layCoals({ ...request, oven: { ...deep, style: 'deep' } });
+    if (isRefusal(plan)) throw new Error(plan.code);
+    expect(plan.reckoning.because).toContainEqual({ cause: 'depth', coals: 1 });
   });
 });
 

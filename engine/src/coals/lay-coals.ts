@@ -7,6 +7,7 @@ import { bandFactors } from './band.ts';
 import { checksFor } from './checks.ts';
 import type {
   Addition,
+  Check,
   CoalPlan,
   CoalRequest,
   CurvePoint,
@@ -14,7 +15,7 @@ import type {
   Move,
   Turn,
 } from './coal-plan.ts';
-import { type Counted, countCoals } from './count.ts';
+import { type Counted, coalsInAll, countCoals } from './count.ts';
 import type { FedRun } from './feeding.ts';
 import { fuelPiece, shovelsFor } from './fuel.ts';
 import { finishAbove, type MoveWish, movesAt } from './moves.ts';
@@ -53,6 +54,28 @@ export const layCoals = (request: CoalRequest): OrRefusal<CoalPlan> => {
   return outOfReach ?? planFrom(request, setting, counted);
 };
 
+/** As much of a plan as the bake needs to tell its minutes. */
+export type CoalDraft = Pick<CoalPlan, 'loadInMinute' | 'outMinute' | 'curve'>;
+
+/**
+ * The counts' curve alone, without band, checks, moves and reckoning: a third of the work, for
+ * whoever asks several times before the minutes in the oven are settled.
+ *
+ * @refuses  as layCoals
+ */
+export const draftCoals = (request: CoalRequest): OrRefusal<CoalDraft> => {
+  const trouble = coalTrouble(request);
+  if (trouble) return trouble;
+  const counted = countCoals(request, siteFor(request));
+  const { moments, loadInMinute, outMinute } = counted.run;
+  const draft = {
+    loadInMinute: minutes(loadInMinute),
+    outMinute: minutes(outMinute),
+    curve: curveOf(request, counted, { low: moments, high: moments }),
+  };
+  return reachTrouble(request, counted) ?? draft;
+};
+
 const reachTrouble = (request: CoalRequest, counted: Counted) => {
   const { pins, wish } = request;
   const isPinned = pins.above !== undefined || pins.below !== undefined;
@@ -77,12 +100,10 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
   const { loadInMinute, outMinute, additions } = run;
   const stay = { loadInMinute, outMinute };
   const edges = edgesOf(request, setting, counted);
+  const checks = checksFor({ request, setting, counted, ...edges });
   const isWood = request.fuel.kind === 'wood-coals';
   const turns = turnsOf(request, run);
-  const coalsInAll = additions.reduce(
-    (sum, addition) => sum + addition.above + addition.below,
-    counts.above + counts.below,
-  );
+  const all = coalsInAll(counted);
   return {
     load: request.loadId,
     oven: request.oven.id,
@@ -102,11 +123,11 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
     curve: curveOf(request, counted, edges),
     turns,
     additions: isWood ? additions.map(inShovels) : additions,
-    checks: checksFor({ request, setting, counted, ...edges }),
-    moves: generalMoves({ request, setting, counted }),
+    checks,
+    moves: generalMoves({ request, setting, counted }, checks),
     unevenness: unevennessFor({ setting, request, piecesAbove: counts.above, turns, stay }),
-    fuelMass: grams(coalsInAll * fuelPiece(request.fuel).pieceGrams),
-    coalsInAll,
+    fuelMass: grams(all * fuelPiece(request.fuel).pieceGrams),
+    coalsInAll: all,
     energy: energyOf(request, setting, run.moments.at(-1)),
     notices: [...siteNotices(request), ...planNotices(request, counted)],
   };
@@ -129,11 +150,15 @@ const inShovels = (addition: Addition): Addition => ({
   shovelsBelow: shovelsFor(addition.below),
 });
 
-/** Moves in the middle of the time in the oven; for a bake also the finish from above. */
-const generalMoves = (wish: Omit<MoveWish, 'minute'>): readonly Move[] => {
+/** Moves while the load is in, as at the first look; for a bake also the finish from above. */
+const generalMoves = (
+  wish: Omit<MoveWish, 'minute'>,
+  checks: readonly Check[],
+): readonly Move[] => {
   const { loadInMinute, outMinute } = wish.counted.run;
   const minute = Math.round((loadInMinute + outMinute) / 2);
-  const { ifHot, ifCool } = movesAt({ ...wish, minute });
+  const look = checks.find((check) => check.oven === 'full');
+  const { ifHot, ifCool } = look ?? movesAt({ ...wish, minute });
   const finish =
     wish.request.wish.method === 'bake'
       ? finishAbove({ ...wish, minute: Math.max(loadInMinute, outMinute - FINISH_MINUTES) })

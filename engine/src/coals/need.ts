@@ -2,7 +2,7 @@
 // Sources: hold.ts, run.ts. Weak spot: "up" is a mean temperature of the load, near the boil.
 
 import type { Joules, Kelvin } from '../quantity/unit.ts';
-import { LAID_BURNT, meanStrength } from './burn.ts';
+import { LAID_BURNT, MID_LIFE_BURNT, meanStrength } from './burn.ts';
 import type { CoalRequest } from './coal-plan.ts';
 import { laid, type Need } from './feeding.ts';
 import { coalsToHold, type HoldCase } from './hold.ts';
@@ -112,7 +112,7 @@ interface BringUp {
 
 const MOST_TRIES = 6;
 
-// From a little under what the heat balance says, a tenth more each time until the pot is up.
+// From what the heat balance says, more by as much as the pot stayed short, until it is up.
 const coalsToBringUp = (wish: BringUp): number => {
   const most = wish.room.lidAll + wish.room.floorAll;
   const deadline = Math.round(
@@ -121,12 +121,15 @@ const coalsToBringUp = (wish: BringUp): number => {
   const intoLoad = broughtUp(wish.request).joules / (deadline * 60 * parameter('lidCoalWatts'));
   let coals = Math.min(most, Math.max(LEAST_COALS, wish.hold, intoLoad + wish.hold / 2));
   for (let attempt = 0; attempt < MOST_TRIES && coals < most; attempt++) {
-    if (isUpBy(wish, coals, deadline)) return coals;
-    coals = Math.min(most, coals * 1.1);
+    const share = shareUpBy(wish, coals, deadline);
+    if (share >= 1) return coals;
+    coals = Math.min(most, coals * Math.min(MORE.most, Math.max(MORE.least, share ** -MORE.power)));
   }
   return coals;
 };
 
+/** Next try beside the last. */
+const MORE = { least: 1.05, most: 1.6, power: 0.6 } as const;
 const LEAST_COALS = 6; // fewer do not keep each other alight; common practice, no source
 
 /** What does not fit under the floor of a slow pot goes on its lid. */
@@ -138,17 +141,29 @@ export const spilled = (
   return { above: wish.all - below, below };
 };
 
-const isUpBy = (wish: BringUp, coals: number, deadline: number): boolean => {
+/** How much of its way up the pot has made by the deadline; 1 or more = it is up. */
+const shareUpBy = (wish: BringUp, coals: number, deadline: number): number => {
   const { request, setting } = wish;
   const counts = spilled({ below: coals * (1 - wish.shareAbove), all: coals }, wish.room);
-  const start = startMoment({ ironKelvin: request.ironAtStart, coals: laid(counts) });
+  const start = startMoment({ ironKelvin: request.ironAtStart, coals: midLife(counts) });
+  const kept = { ...setting, burnoutMinutes: KEPT_MINUTES };
   let moment = withLoadIn(start, setting.load);
-  while (moment.minute < deadline) {
-    moment = minuteLater(setting, moment);
-    if (setting.load.temperature(moment.load ?? []) >= wish.upKelvin) return true;
+  const cold = setting.load.temperature(setting.load.start);
+  let reached = cold;
+  while (moment.minute < deadline && reached < wish.upKelvin) {
+    moment = minuteLater(kept, moment);
+    reached = setting.load.temperature(moment.load ?? []);
   }
-  return false;
+  const way = wish.upKelvin - cold;
+  return way > 0 ? Math.max(LEAST_SHARE, ((reached as number) - cold) / way) : 1;
 };
+
+const LEAST_SHARE = 0.1;
+/** Coals that are added to as they fade, as the plan will do: they stay in mid-life. */
+const KEPT_MINUTES = 1e9;
+
+const midLife = (counts: { readonly above: number; readonly below: number }) =>
+  laid(counts).map((group) => ({ ...group, burnt: MID_LIFE_BURNT }));
 
 /** Coals to lay at first: what holds, corrected for how old they will be while the load is in. */
 export const firstCoals = (request: CoalRequest, setting: RunSetting, need: HeatNeed): number =>

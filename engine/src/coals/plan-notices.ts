@@ -2,7 +2,7 @@
 
 import { type Notice, type NoticeValues, notice } from '../notice/notice.ts';
 import type { CoalRequest } from './coal-plan.ts';
-import { type Counted, upMinute } from './count.ts';
+import { type Counted, coalsInAll, upMinute } from './count.ts';
 
 /** The heat may leave the wanted step by as much again before it is worth a word. */
 const WANDERS_KELVIN = 28; // two steps of the charts
@@ -13,6 +13,7 @@ const SHORT_OF_READY_KELVIN = 14;
 export const planNotices = (request: CoalRequest, counted: Counted): readonly Notice[] => [
   ...countNotices(request, counted),
   ...heatNotices(request, counted),
+  ...fuelNotices(request, counted),
 ];
 
 const countNotices = (request: CoalRequest, counted: Counted): readonly Notice[] => {
@@ -71,4 +72,12 @@ const farthestAstray = (request: CoalRequest, counted: Counted): NoticeValues | 
   if (astray.length <= WANDERS_MINUTES) return;
   const far = astray.reduce((one, other) => (other.off > one.off ? other : one));
   return { farthestKelvin: far.moment.ovenKelvin, minute: far.moment.minute };
+};
+
+const fuelNotices = ({ fuel, oven }: CoalRequest, counted: Counted): readonly Notice[] => {
+  if (fuel.kind !== 'briquettes' || fuel.onHand === undefined) return [];
+  const massGrams = coalsInAll(counted) * fuel.pieceMass;
+  if (massGrams <= fuel.onHand) return [];
+  const values = { massGrams, onHandGrams: fuel.onHand };
+  return [notice('COALS_FUEL_SHORT', 'stop', { oven: oven.id }, values)];
 };
