@@ -1,6 +1,7 @@
 // Every screen on a phone and at a desk, on both grounds: nothing wider than the screen, and no
 // serious fault that axe (WCAG 2.2 A and AA rules) can find.
 
+import { join } from 'node:path';
 import axe from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
@@ -95,17 +96,26 @@ describeInBrowser('every screen', () => {
         [phone, 'light'],
         [phone, 'dark'],
         [desk, 'light'],
+        [desk, 'dark'],
       ] as const) {
         const page = await freshPage(browser, { ...options, colorScheme });
         await visit(page, served.address);
         const width = await page.evaluate(() => document.documentElement.scrollWidth);
         expect(width).toBeLessThanOrEqual(options.viewport!.width);
         expect(await seriousFaults(page)).toEqual([]);
+        await takePicture(page, `${name} ${options.viewport!.width} ${colorScheme}`);
         await page.context().close();
       }
     });
   }
 });
+
+/** With EMBERWRIGHT_PICTURES=folder each screen is also kept as a picture, to be looked at. */
+async function takePicture(page: Page, name: string): Promise<void> {
+  const folder = process.env.EMBERWRIGHT_PICTURES;
+  if (folder === undefined) return;
+  await page.screenshot({ path: join(folder, `${name.replaceAll(' ', '-')}.png`) });
+}
 
 /** Faults that axe calls serious or critical, with the element that has each. */
 async function seriousFaults(page: Page): Promise<readonly string[]> {

@@ -119,6 +119,7 @@ function placeWords(path: string): string {
 const groupWords: Readonly<Record<string, string>> = {
   mouths: 'Mouths',
   menu: 'Serving time',
+  hands: 'Hands',
   weather: 'Weather',
   ovens: 'Ovens',
   fuel: 'Fuel',

@@ -3,7 +3,7 @@
 import { type ReactNode, useState } from 'react';
 import type { DraftForm } from '../draft/DraftField.tsx';
 import { FuelGroup, OvensGroup, WeatherGroup } from './change-fire.tsx';
-import { MouthsGroup, PlaceGroup, ServingGroup } from './change-people.tsx';
+import { HandsGroup, MouthsGroup, PlaceGroup, ServingGroup } from './change-people.tsx';
 import { RecipesGroup } from './change-recipes.tsx';
 
 export function ChangeForms({ form }: { readonly form: DraftForm }) {
@@ -14,6 +14,7 @@ export function ChangeForms({ form }: { readonly form: DraftForm }) {
         <summary className="changes-head">Change this camp</summary>
         <MouthsGroup form={form} />
         <ServingGroup form={form} />
+        <HandsGroup form={form} />
         <WeatherGroup form={form} />
         <OvensGroup form={form} />
         <FuelGroup form={form} />

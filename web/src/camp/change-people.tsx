@@ -15,7 +15,7 @@ import { Field } from '../parts/Field.tsx';
 import { readClock, writeClock } from '../parts/read-text.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
 import { AddButton, ChangeGroup, ChangeItem } from './ChangeForms.tsx';
-import { itemsAt, wordOf } from './draft-lists.ts';
+import { freshId, itemsAt, wordOf } from './draft-lists.ts';
 
 interface GroupProps {
   readonly form: DraftForm;
@@ -108,6 +108,47 @@ function WholeMeal({ form }: GroupProps) {
 function dishName(form: DraftForm, dish: Readonly<Record<string, unknown>>): string {
   const recipe = itemsAt(form.file, ['recipes']).find((each) => each.id === dish.recipe);
   return wordOf(dish.name, wordOf(recipe?.name, wordOf(dish.id, 'A dish')));
+}
+
+const skills = [
+  { value: 'new', label: 'new to it' },
+  { value: 'steady', label: 'steady' },
+  { value: 'camp-cook', label: 'a camp cook' },
+];
+
+export function HandsGroup({ form }: GroupProps) {
+  const hands = itemsAt(form.file, ['hands']);
+  const add = () => {
+    const id = freshId(hands, 'hand');
+    const { from = '08:00', to = '22:00' } = hands[0] ?? {};
+    const name = `Hand ${hands.length + 1}`;
+    form.set(['hands'], [...hands, { id, name, skill: 'steady', from, to }]);
+  };
+  return (
+    <ChangeGroup title="Hands" now={`${hands.length}`}>
+      {hands.map((hand, index) => (
+        <ChangeItem
+          key={wordOf(hand.id, String(index))}
+          name={wordOf(hand.name, wordOf(hand.id))}
+          onRemove={hands.length > 1 ? () => form.set(['hands', index], undefined) : undefined}
+        >
+          <TextField form={form} path={['hands', index, 'name']} label="Who" />
+          <PickField
+            form={form}
+            path={['hands', index, 'skill']}
+            label="Skill"
+            options={skills}
+            usual="steady"
+          />
+          <div className="field-row">
+            <ClockField form={form} path={['hands', index, 'from']} label="Helps from" />
+            <ClockField form={form} path={['hands', index, 'to']} label="until" />
+          </div>
+        </ChangeItem>
+      ))}
+      <AddButton what="a helper" onAdd={add} />
+    </ChangeGroup>
+  );
 }
 
 const grounds = ['soil', 'grass', 'gravel', 'sand', 'rock', 'snow', 'paving'].map((value) => ({
