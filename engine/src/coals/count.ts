@@ -39,21 +39,37 @@ const READY_KELVIN = 3;
  */
 export const countCoals = (request: CoalRequest, setting: RunSetting): Counted => {
   const need = heatNeedFor(request, setting);
-  let attempt: Attempt = { need, wished: firstCoals(request, setting, need) };
-  let counted = tried(request, setting, attempt);
+  const first: Attempt = { need, wished: firstCoals(request, setting, need) };
   const { above, below } = request.pins;
-  const isPinned = above !== undefined && below !== undefined;
+  if (above !== undefined && below !== undefined)
+    return asPinned(request, setting, { ...first, pinned: above + below });
+  return { ...searched(request, setting, first), need };
+};
+
+// What the cook laid is kept up, not brought to what we would have laid.
+const asPinned = (
+  request: CoalRequest,
+  setting: RunSetting,
+  { need, wished, pinned }: Attempt & { readonly pinned: number },
+): Counted => {
+  const kept = { ...need, hold: pinned, heatUp: pinned };
+  return { ...tried(request, setting, { need: kept, wished }), need };
+};
+
+const searched = (request: CoalRequest, setting: RunSetting, first: Attempt): Counted => {
+  let attempt = first;
+  let counted = tried(request, setting, attempt);
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const next = corrected(request, counted, attempt);
     const change = Math.hypot(
-      isPinned ? 0 : next.wished - attempt.wished,
+      next.wished - attempt.wished,
       counted.run.additions.length > 0 ? next.need.hold - attempt.need.hold : 0,
     );
-    if (change < closeCoals(need) * handfulOf(request)) break;
-    attempt = isPinned ? { ...next, wished: attempt.wished } : next;
+    if (change < closeCoals(first.need) * handfulOf(request)) break;
+    attempt = next;
     counted = tried(request, setting, attempt);
   }
-  return { ...counted, need };
+  return counted;
 };
 
 /** Near enough to stop searching; water evens out what a bread would feel. */
