@@ -69,8 +69,8 @@ function declareOvertime(draft: Draft): void {
 const LATENESS_TRIED = [0, 1, 2, 3, 5, 7, 10, 15, 20, 30, 45, 60, 90, 120, 180, 240, 360, 600];
 
 /** Pulls allowed: many to be on time, few for each lateness that is tried after. Tuned for speed. */
-const PULLS_FIRST = 60;
-const PULLS_LATER = 15;
+const PULLS_FIRST = 40;
+const PULLS_LATER = 8;
 
 /** False if it came out late or was forced. */
 function placeInTime(draft: Draft, group: number, offset: number): boolean {
@@ -124,7 +124,7 @@ function narrow(
 ): number {
   const gap = found.late - found.failed - 1;
   if (gap < 1) return found.late;
-  const step = Math.ceil(gap / 15);
+  const step = Math.ceil(gap / 8);
   takeBack(draft, group, found.before);
   for (let late = found.failed + 1; late < found.late; late += step) {
     if (placeGroup(draft, group, { ...found, late })) return late;

@@ -2,25 +2,19 @@
 // it better is told, with the lateness of that plan. These are not the only things that help.
 
 import { clockMinutes, minutes } from '../quantity/unit.ts';
-import type { Advice, DaySheet, TimetableRequest } from './day-sheet.ts';
-import type { TimetableOptions } from './plan-timetable.ts';
+import type { Advice, TimetableRequest } from './day-sheet.ts';
 
-type Planner = (request: TimetableRequest, options: TimetableOptions) => DaySheet;
-
-/** Re-planning is dear: a quick look is enough for advice, as each plan found stands for itself. */
-const QUICK = { decodes: 1, isAdvised: false };
-
+/**
+ * @param worstFor  really plans a request; its worst lateness, infinite if it can't be carried out
+ * @param lateNow   what a relaxation has to beat
+ */
 export function advise(
   request: TimetableRequest,
-  plan: Planner,
+  worstFor: (eased: TimetableRequest) => number,
   lateNow: number,
 ): readonly Advice[] {
-  const worst = (sheet: DaySheet) =>
-    sheet.notices.some((each) => each.level === 'stop' && each.code !== 'TIMETABLE_LATE')
-      ? Number.POSITIVE_INFINITY
-      : Math.max(0, ...sheet.servings.map((serving) => serving.lateBy));
   return relaxations(request).flatMap(({ change, amount, request: eased }) => {
-    const late = worst(plan(eased, QUICK));
+    const late = worstFor(eased);
     if (!Number.isFinite(late) || late >= lateNow) return [];
     return [{ change, amount, lateBy: minutes(late) }];
   });

@@ -48,7 +48,7 @@ function stepOf(request: TimetableRequest, job: Job): RecipeStep | undefined {
 /** As many as the step says, as far as there are so many; a heavy oven is lifted by two. */
 function manned(request: TimetableRequest, job: Job): readonly Violation[] {
   const step = stepOf(request, job);
-  const isLift = (job.kind === 'load' || job.kind === 'take-out') && isHeavy(request, job.oven);
+  const isLift = job.kind === 'take-out' && isHeavy(request, job.oven);
   const isWork = !WAITING.has(job.kind) && (step === undefined || step.hands > 0);
   const asked = job.load === undefined || job.kind === 'brown' ? Math.ceil(step?.hands ?? 0) : 0;
   const wanted = Math.max(asked, isLift ? 2 : 0, isWork ? 1 : 0);

@@ -68,6 +68,11 @@ export const timetableCodes = {
     when: 'a dish kept free of something can not be made before the others without spoiling',
     next: 'Cover the flour, wash hands and table, use its own tools.',
   },
+  TIMETABLE_RISE_HURRIED: {
+    kind: 'notice',
+    when: 'supper is in time only if the dough rises quicker than likely, but within its band',
+    next: 'Warmer water, a warmer place, or serve later.',
+  },
   TIMETABLE_LEFT: {
     kind: 'notice',
     when: 'work that can be left found no free hand within their hours',

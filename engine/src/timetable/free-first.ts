@@ -9,9 +9,15 @@ import type { DishTasks, Making } from './making.ts';
 export function freeFromLags(
   making: Making,
   dishes: readonly DishTasks[],
-  contradiction: () => readonly number[] | undefined,
+  wish: {
+    /** Do the lags and the serving times contradict each other as they stand? */
+    readonly contradiction: () => readonly number[] | undefined;
+    /** False: not first, and said so. */
+    readonly isFirst: boolean;
+  },
 ): void {
   const { builder, request } = making;
+  const { contradiction, isFirst } = wish;
   const isLateAnyway = contradiction() !== undefined;
   for (const free of dishes) {
     const away = keptFrom(request.camp, free.work);
@@ -25,7 +31,8 @@ export function freeFromLags(
         builder.lag(first, make, { least: 0 });
       }
     }
-    if (isLateAnyway || contradiction() === undefined) continue;
+    if (builder.lags.length === before) continue;
+    if (isFirst && (isLateAnyway || contradiction() === undefined)) continue;
     builder.lags.length = before;
     const about = { dish: free.work.dish.id };
     making.notices.push(notice('TIMETABLE_FREE_FROM_NOT_FIRST', 'danger', about));

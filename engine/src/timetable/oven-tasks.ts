@@ -70,7 +70,6 @@ function coreTasks(at: OvenWork, rise: RecipeStep | undefined) {
   const lay = layTask(at);
   const load = add(at, 'load', loadMinutes, {
     say: loadStep?.say,
-    people: liftPeople(at),
     values: { minute: loadIn },
   });
   const minutes = cookMinutes(dish, work);
@@ -229,11 +228,15 @@ function atMinute(
   return task;
 }
 
+/** A pot is stirred every so often once browning is over (which is stirring enough). */
 function stirMinutes(dish: DishWork, loadIn: number, out: number): readonly number[] {
   if (!isPot(dish) || isBread(dish)) return [];
+  const browning = dish.recipe.steps.filter((step) => step.kind === 'brown' && step.hands > 0);
+  const busy = browning.reduce((sum, step) => sum + step.minutes, 0);
+  const from = loadIn + (browning.length > 0 ? habits.BROWN_FROM + busy : 0);
   const minutes: number[] = [];
-  for (let at = loadIn + habits.STIR_EVERY; at <= out - 10; at += habits.STIR_EVERY) {
-    minutes.push(at);
+  for (let at = from + habits.STIR_EVERY; at <= out - 10; at += habits.STIR_EVERY) {
+    minutes.push(Math.round(at));
   }
   return minutes;
 }

@@ -3,9 +3,10 @@
 import { type Notice, notice } from '../notice/notice.ts';
 import { minutes } from '../quantity/unit.ts';
 import type { Plan } from '../solver/problem.ts';
-import { searchPlan } from '../solver/search.ts';
+import { type Found, searchPlan } from '../solver/search.ts';
 import { advise } from './advise.ts';
 import type { DaySheet, Serving, TimetableRequest } from './day-sheet.ts';
+import { hurryDough } from './hurry.ts';
 import { layOut } from './lay-out.ts';
 import { provenTrouble } from './proof.ts';
 import { type DayWork, dayWork } from './work.ts';
@@ -35,29 +36,80 @@ const DECODES = 16;
 export function planTimetable(request: TimetableRequest, options: TimetableOptions = {}): DaySheet {
   if (request.camp.hands.length === 0) return withoutHands();
   if (request.dishes.length === 0) return emptySheet([]);
-  const day = dayWork(request);
-  const { decodes = DECODES, seed = 1, isAdvised = true } = options;
-  const found = searchPlan(day.problem, { seed, decodes });
-  const laid = layOut(request, day, found.plan);
-  const proven = provenTrouble(request, day);
+  const { isAdvised = true } = options;
+  const best = tryEasing(request, options);
+  const { day, found, laid, extra } = best;
+  const proven = found.status === 'late' ? provenTrouble(request, day) : [];
   const isProven = proven.length > 0;
-  const advice =
-    isAdvised && found.status === 'late'
-      ? advise(request, planTimetable, worstOf(found.plan.broken.length, laid.servings))
-      : [];
+  const worstFor = (eased: TimetableRequest) => attempt(eased, QUICK, best).worst;
+  const isShort = isAdvised && found.status === 'late';
   return {
     status: isProven ? 'impossible' : found.status === 'late' ? 'late' : 'planned',
     ...laid,
-    advice,
+    advice: isShort ? advise(request, worstFor, best.worst) : [],
     notices: [
       ...proven,
       ...lateNotices(laid.servings),
       ...brokenNotices(day, found.plan),
       ...leftNotices(day, found.plan),
       ...pinWaits(request, laid.servings),
+      ...extra,
       ...day.notices,
     ],
   };
+}
+
+interface Attempt {
+  readonly day: DayWork;
+  readonly found: Found;
+  readonly laid: ReturnType<typeof layOut>;
+  /** Worst lateness; infinite where something is broken. */
+  readonly worst: number;
+  readonly extra: readonly Notice[];
+  readonly isFreeFromFirst: boolean;
+}
+
+/** Advice re-plans several times: a quick look is enough, as each plan found stands for itself. */
+const QUICK: TimetableOptions = { decodes: 1 };
+
+/** As wished; if late, with the dough hurried, then with a free-from dish not first, then both. */
+function tryEasing(request: TimetableRequest, options: TimetableOptions): Attempt {
+  const plain = attempt(request, options, { isFreeFromFirst: true });
+  if (plain.worst === 0) return plain;
+  const hurried = hurriedAttempt(request, options, plain);
+  if (hurried !== undefined) return hurried;
+  if (!request.dishes.some((work) => work.dish.freeFrom)) return plain;
+  const unordered = attempt(request, options, { isFreeFromFirst: false });
+  if (plain.worst - unordered.worst < WORTH_NOT_FIRST) return plain;
+  return hurriedAttempt(request, options, unordered) ?? unordered;
+}
+
+/** On time by a quicker rise, or undefined. */
+function hurriedAttempt(
+  request: TimetableRequest,
+  options: TimetableOptions,
+  late: Attempt,
+): Attempt | undefined {
+  const hurried = late.worst === 0 ? undefined : hurryDough(request, late.worst);
+  if (hurried === undefined) return undefined;
+  const eased = attempt(hurried.request, options, late);
+  return eased.worst === 0 ? { ...eased, extra: hurried.notices } : undefined;
+}
+
+/** A free-from dish gives up being first only if all is served this much sooner [min]. */
+const WORTH_NOT_FIRST = 15;
+
+function attempt(
+  request: TimetableRequest,
+  options: TimetableOptions,
+  wish: { readonly isFreeFromFirst: boolean },
+): Attempt {
+  const { decodes = DECODES, seed = 1 } = options;
+  const day = dayWork(request, wish);
+  const found = searchPlan(day.problem, { seed, decodes });
+  const laid = layOut(request, day, found.plan);
+  const worst = worstOf(found.plan.broken.length, laid.servings);
+  return { day, found, laid, worst, extra: [], isFreeFromFirst: wish.isFreeFromFirst };
 }
 
 /** What advice has to beat: anything does, if the plan at hand can't even be carried out. */

@@ -24,7 +24,10 @@ export interface DayWork {
 /** Room after the last serving or the last hour of hands, for lateness [min]. */
 const ROOM_AFTER = 12 * 60;
 
-export function dayWork(request: TimetableRequest): DayWork {
+export function dayWork(
+  request: TimetableRequest,
+  wish: { readonly isFreeFromFirst: boolean } = { isFreeFromFirst: true },
+): DayWork {
   const builder = new Builder();
   const crews = crewsOf(request.camp);
   const making: Making = { request, builder, crews, uses: [], notices: [] };
@@ -36,7 +39,10 @@ export function dayWork(request: TimetableRequest): DayWork {
   addStore(making);
   pinNotices(making);
   const problemOf = () => withReleases(builder.problem(clockOf(request), unitsOf(request)));
-  freeFromLags(making, dishes, () => contradictionIn(problemOf(), { isDueFixed: true }));
+  freeFromLags(making, dishes, {
+    contradiction: () => contradictionIn(problemOf(), { isDueFixed: true }),
+    isFirst: wish.isFreeFromFirst,
+  });
   const notices = [...making.notices, ...crews.notices()];
   return { problem: problemOf(), meanings: builder.meanings, dishes, notices };
 }

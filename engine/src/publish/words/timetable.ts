@@ -81,6 +81,10 @@ export const timetableWords: Words = {
   TIMETABLE_FREE_FROM_NOT_FIRST: (_values, about, say) =>
     `${say.dish(about.dish ?? '')} can not be mixed first without spoiling: cover the flour, wash ` +
     'hands and table, and use only its own tools.',
+  TIMETABLE_RISE_HURRIED: (values, about, say) =>
+    `${say.dish(about.dish ?? '')} is in time only if its dough rises in ` +
+    `${say.minutes(num(values, 'hurriedMinutes'))}; likely is ` +
+    `${say.minutes(num(values, 'likelyMinutes'))}, so keep it warmer, or call later if it is slow.`,
   TIMETABLE_LEFT: (values) =>
     `Nobody has time in their hours for ${CHORES[String(values.what)] ?? String(values.what)}: do ` +
     'it before, after, or when there is a moment.',
