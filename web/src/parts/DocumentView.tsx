@@ -141,7 +141,9 @@ function BlockView({ block, level }: { readonly block: Block; readonly level: Le
     case 'why':
       return (
         <details className="sheet-why">
-          <summary>{block.question}</summary>
+          <summary>
+            <span>{block.question}</span>
+          </summary>
           <div>
             <Blocks blocks={block.blocks} level={level} />
           </div>
