@@ -45,28 +45,30 @@ const readers = (command: Command) =>
     .helpOption('--help', 'show this');
 
 function tonightCommand(shell: Shell, end: (code: ExitCode) => void): Command {
-  return readers(new Command('tonight'))
-    .description(
-      'One bread, one oven, tonight: a dish card. What you leave out is assumed, and said.',
-    )
-    .requiredOption('--what <bread>', 'a starter (see: emberwright starters) or a recipe file')
-    .requiredOption('--oven <size>', 'its diameter: "12 in"')
-    .option('--deep', 'it is a deep one')
-    .option('--eat-at <time>', 'when it is on the table: 18:30; left out: as soon as can be')
-    .option('--now <time>', 'the time it is; left out: the clock of this computer')
-    .option(
-      '--amount <much>',
-      '"500 g" of dough, "2 cups" of flour, "8 portions", or how thick: "1 in"',
-    )
-    .option('--air <heat>', 'frost, cold, mild, hot, or "45 F"')
-    .option('--wind <sign>', '"leaves rustle", "ash drifts" … or "3 m/s"')
-    .option('--height <height>', 'above the sea: "2100 m", or by the boil: "boils at 198 F"')
-    .option('--fuel <kind>', 'briquettes or wood')
-    .option('--screens <count>', 'wind screens you set up')
-    .option('--thermometer', 'you have one')
-    .option('--above <coals>', 'your own count on the lid; it is kept and judged')
-    .option('--below <coals>', 'your own count below; it is kept and judged')
-    .option('--page <file>', 'also write the card as a page to print')
+  return readers(
+    new Command('tonight')
+      .description(
+        'One bread, one oven, tonight: a dish card. What you leave out is assumed, and said.',
+      )
+      .requiredOption('--what <bread>', 'a starter (see: emberwright starters) or a recipe file')
+      .requiredOption('--oven <size>', 'its diameter: "12 in"')
+      .option('--deep', 'it is a deep one')
+      .option('--eat-at <time>', 'when it is on the table: 18:30; left out: as soon as can be')
+      .option('--now <time>', 'the time it is; left out: the clock of this computer')
+      .option(
+        '--amount <much>',
+        '"500 g" of dough, "2 cups" of flour, "8 portions", or how thick: "1 in"',
+      )
+      .option('--air <heat>', 'frost, cold, mild, hot, or "45 F"')
+      .option('--wind <sign>', '"leaves rustle", "ash drifts" … or "3 m/s"')
+      .option('--height <height>', 'above the sea: "2100 m", or by the boil: "boils at 198 F"')
+      .option('--fuel <kind>', 'briquettes or wood')
+      .option('--screens <count>', 'wind screens you set up')
+      .option('--thermometer', 'you have one')
+      .option('--above <coals>', 'your own count on the lid; it is kept and judged')
+      .option('--below <coals>', 'your own count below; it is kept and judged')
+      .option('--page <file>', 'also write the card as a page to print'),
+  )
     .addHelpText('after', `\n${TONIGHT_EXAMPLES}\n\n${EXIT_HELP}\n`)
     .action((options) => end(tonight(options, shell)));
 }
@@ -78,14 +80,18 @@ const TONIGHT_EXAMPLES = `For example:
   emberwright tonight --what corn-bread --oven "12 in" --fuel wood --page card.html`;
 
 function planCommand(shell: Shell, end: (code: ExitCode) => void): Command {
-  return readers(new Command('plan'))
-    .description('Plans a camp: what is served when, who does what, how many coals, what is short.')
-    .argument('<camp file>', 'a camp file; - reads it from the input')
-    .option('--dish <id>', 'only the card of this dish')
-    .option('--hand <id>', "only this person's jobs")
-    .option('--sheets <folder>', 'write every sheet as a page to print, with an index')
-    .option('--now <time>', 'plan from this time on: nothing starts before it')
-    .option('--json', 'print the whole plan for other programs')
+  return readers(
+    new Command('plan')
+      .description(
+        'Plans a camp: what is served when, who does what, how many coals, what is short.',
+      )
+      .argument('<camp file>', 'a camp file; - reads it from the input')
+      .option('--dish <id>', 'only the card of this dish')
+      .option('--hand <id>', "only this person's jobs")
+      .option('--sheets <folder>', 'write every sheet as a page to print, with an index')
+      .option('--now <time>', 'plan from this time on: nothing starts before it')
+      .option('--json', 'print the whole plan for other programs'),
+  )
     .addHelpText('after', `\n${PLAN_EXAMPLES}\n\n${EXIT_HELP}\n`)
     .action((path, options) => end(plan(path, options, shell)));
 }

@@ -29,6 +29,13 @@ function dayWord(day: number): string {
   return day < 0 ? `${-day} days before` : `${day} days after`;
 }
 
+/** For the axis of a drawing, where there is no room for words: `00:30 +1` is the next day. */
+export function axisClock(clockMinutes: number, spoken: (minutes: number) => string): string {
+  const day = Math.floor(Math.round(clockMinutes) / DAY_MINUTES);
+  const time = spoken(clockMinutes - day * DAY_MINUTES);
+  return day === 0 ? time : `${time} ${day > 0 ? '+' : ''}${day}`;
+}
+
 /** `1 h 20 min`. */
 export function minutesWord(minutes: number): string {
   const whole = Math.round(minutes);

@@ -107,7 +107,7 @@ function grid({ x, ticks, lastMinute }: Axes, { clockAt }: CurveDrawing): string
       }),
     ]),
     ...minutes.flatMap((minute) => {
-      const anchor = x(minute) > RIGHT - 26 ? 'end' : 'middle';
+      const anchor = x(minute) > RIGHT - 36 ? 'end' : 'middle';
       return [
         line(x(minute), BOTTOM, x(minute), BOTTOM + 5, { stroke: ink.soft }),
         words({ x: x(minute), y: BOTTOM + 20, text: `${minute}`, size: 13, bold: true, anchor }),

@@ -68,13 +68,14 @@ function numberRows(lit: readonly LitPoint[], axis: LaneAxis, base: number): rea
     const x = axis.x(at.at);
     if (taken.some((other) => Math.abs(other - x) < 27)) return [];
     taken.push(x);
+    const anchor = x > LANE.right - 12 ? 'end' : 'middle';
     return [
       words({
         x,
         y: base + 15,
         text: String(Math.round(at.lit)),
         size: 12,
-        anchor: 'middle',
+        anchor,
         halo: true,
       }),
       words({
@@ -83,7 +84,7 @@ function numberRows(lit: readonly LitPoint[], axis: LaneAxis, base: number): rea
         text: String(Math.round(at.onOvens)),
         size: 12,
         bold: true,
-        anchor: 'middle',
+        anchor,
         halo: true,
       }),
     ];

@@ -97,7 +97,7 @@ function hours(axis: LaneAxis, [top, bottom]: Reach, day: DayDrawing): string {
         y: top - 14,
         text: day.clockAt(minute),
         size: 12,
-        anchor: axis.x(minute) > LANE.right - 18 ? 'end' : 'middle',
+        anchor: axis.x(minute) > LANE.right - 40 ? 'end' : 'middle',
         fill: ink.soft,
       }),
     ]),

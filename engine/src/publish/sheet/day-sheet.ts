@@ -8,6 +8,7 @@ import type { SpanBar } from '../drawing/lane-oven.ts';
 import { dayDrawing } from '../drawing/lanes.ts';
 import { noticeBlocks, refusalBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
+import { axisClock } from '../speak-time.ts';
 import { isFireJob, JOB_NAME, ovenWord } from '../words/jobs.ts';
 import { advicePhrase } from './advice.ts';
 import { assumedBlocks, stripBlocks } from './dish-card.ts';
@@ -129,7 +130,7 @@ function stripBlock({ plan, jobs, stretch: [from, to], isLast, say }: Strip): Bl
   const svg = dayDrawing({
     from,
     to,
-    clockAt: (minute) => say.clock(minute),
+    clockAt: (minute) => axisClock(minute, say.clock),
     hands: camp.hands.map(({ id, name }) => ({
       name,
       work: jobs
@@ -198,7 +199,7 @@ export const servedTimes = (servings: readonly Serving[]): readonly number[] =>
   );
 
 function servingMarks({ daySheet: day }: MealPlan, say: Say) {
-  return servedTimes(day.servings).map((at) => ({ at, text: `serve ${say.clock(at)}` }));
+  return servedTimes(day.servings).map((at) => ({ at, text: `serve ${axisClock(at, say.clock)}` }));
 }
 
 /** Coals to light and what they are for, as numbers; wood camps feed a fire, without counts. */

@@ -10,6 +10,7 @@ import { type FromAbove, floorDrawing, lidDrawing } from '../drawing/from-above.
 import { sideDrawing } from '../drawing/side.ts';
 import type { Say } from '../say.ts';
 import { fraction } from '../speak-number.ts';
+import { axisClock } from '../speak-time.ts';
 import { checkBlocks } from './check-phrases.ts';
 import { isBread, loadNoun, momentsOf } from './moments.ts';
 import type { Where } from './phrases.ts';
@@ -213,7 +214,8 @@ function curvePart({ plan, dish, part, say }: OvenPart): readonly Block[] {
         coals,
         measures: say.measures,
         events: events.map(({ minute, brief }) => ({ minute, text: brief })),
-        clockAt: (minute) => (moments.zero === undefined ? '' : say.clock(moments.zero + minute)),
+        clockAt: (minute) =>
+          moments.zero === undefined ? '' : axisClock(moments.zero + minute, say.clock),
         words: { axis: `Oven, ${unit}`, wanted: `wanted ${wanted}`, band: 'eight times in ten' },
         alt,
       }),

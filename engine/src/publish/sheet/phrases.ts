@@ -22,8 +22,13 @@ export function layoutPhrase(set: CoalSet, where: Where): string {
 /** The same for wood coals: rings and shovels. */
 export function woodPhrase(set: CoalSet, where: Where): string {
   if (set.pieces === 0) return where === 'above' ? 'none above' : 'none below';
-  const rings = `${ringsWord(set.rings)} ${where === 'above' ? 'on the rim' : 'under rim, middle empty'}`;
+  const rings = `${ringsWord(set.rings)} ${woodLies(set, where)}`;
   return set.shovels === undefined ? rings : `${shovelsWord(set.shovels)}, ${rings}`;
+}
+
+function woodLies({ spread }: CoalSet, where: Where): string {
+  if (where === 'below') return spread === 0 ? 'under rim, middle empty' : 'under the floor';
+  return spread === 0 ? 'on the rim' : 'from the rim inwards';
 }
 
 /** The line that is as big as the dish's name. */
