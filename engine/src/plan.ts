@@ -6,7 +6,14 @@ import { bakeFor, heatWishFor, loadFor } from './bake/index.ts';
 import type { Air, Camp, CampOven } from './camp/camp.ts';
 import { airAt, campTrouble } from './camp/index.ts';
 import type { CoalPlan } from './coals/coal-plan.ts';
-import { ashOverMinutes, coalLifeMinutes, ironAfter, layCoals } from './coals/index.ts';
+import {
+  ashOverMinutes,
+  type CoalDraft,
+  coalLifeMinutes,
+  draftCoals,
+  ironAfter,
+  layCoals,
+} from './coals/index.ts';
 import type { Formula } from './formula/formula.ts';
 import { formulaFor } from './formula/index.ts';
 import type { Assumption, DishPlan, LoadPlan, MealPlan } from './meal.ts';
@@ -181,48 +188,61 @@ interface LoadWish extends DishWish {
 
 /**
  * Coals and bake settle each other: the bake sets how long the coals must hold, the curve they give
- * sets how long the bake takes. Two rounds close it to within three minutes in all demo camps; a
- * bake that still differs keeps its own minutes and the coals last for them.
+ * sets how long the bake takes. Drafts of the coals, a quarter of the work, go round until the two
+ * agree within three minutes; then the coals are laid in full. A bake that still differs after the
+ * last round keeps its own minutes and its coals last for them.
  */
 function planLoad(wish: LoadWish): OrRefusal<LoadPlan> {
-  const { camp, dish, recipe, load, formula, stage } = wish;
-  const rest = recipe.target.rest;
-  const pinned = dish.pins.bakeMinutes;
-  const airOf = (bake: Minutes): Air =>
-    airAt(camp, clockMinutes(dish.serveAt - rest - bake / 2), {
-      screened: camp.gear.windScreens > 0,
-    });
+  const { dish, load, stage } = wish;
   stage('bake');
-  let air = airOf(minutes(30));
-  const first = heatWishFor({ recipe, load, minutes: minutes(30), air });
-  const least = wish.safety.least?.core;
-  const asked = {
-    load,
-    recipe,
-    formula,
-    wanted: first.wanted,
-    ...(least === undefined ? {} : { leastCore: least }),
-  };
-  let bake: BakePlan = bakeFor({ ...asked, air });
-  let coals: CoalPlan | undefined;
-  for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    const stay = pinned ?? bake.minutes;
-    air = airOf(stay);
+  const bakeIn = bakeAsked(wish);
+  let air = airOver(wish, minutes(30));
+  let bake = bakeIn(air);
+  let stay = dish.pins.bakeMinutes ?? bake.minutes;
+  for (let round = 0; round < MOST_DRAFTS && dish.pins.bakeMinutes === undefined; round += 1) {
+    air = airOver(wish, stay);
     stage('coals');
-    const outcome = layCoals(coalRequest({ ...wish, air, stay }));
-    if (isRefusal(outcome)) return outcome;
-    coals = outcome;
+    const draft = draftCoals(coalRequest({ ...wish, air, stay }));
+    if (isRefusal(draft)) return draft;
     stage('bake');
-    bake = bakeFor({ ...asked, air, curve: coals.curve, loadInMinute: coals.loadInMinute });
-    if (Math.abs(bake.minutes - stay) <= CLOSE_ENOUGH_MINUTES || pinned !== undefined) break;
+    bake = bakeIn(air, draft);
+    const isSettled = Math.abs(bake.minutes - stay) <= CLOSE_ENOUGH_MINUTES;
+    stay = bake.minutes;
+    if (isSettled) break;
   }
-  if (!coals) throw new Error(`planLoad: no coals for ${load.id} after ${MOST_ROUNDS} rounds`);
+  air = airOver(wish, stay);
+  stage('coals');
+  const coals = layCoals(coalRequest({ ...wish, air, stay }));
+  if (isRefusal(coals)) return coals;
+  stage('bake');
+  bake = bakeIn(air, coals);
   rememberOven(wish.ovens, { oven: load.oven, dish, coals });
   return { load, air, coals, bake };
 }
 
-const MOST_ROUNDS = 3;
+const MOST_DRAFTS = 3;
 const CLOSE_ENOUGH_MINUTES = 3;
+
+/** The air at the oven in the middle of a bake of these minutes. */
+const airOver = ({ camp, dish, recipe }: LoadWish, stay: Minutes): Air =>
+  airAt(camp, clockMinutes(dish.serveAt - recipe.target.rest - stay / 2), {
+    screened: camp.gear.windScreens > 0,
+  });
+
+/** The bake of this load, in still wanted heat or along a curve. */
+function bakeAsked({ load, recipe, formula, safety }: LoadWish) {
+  const least = safety.least?.core;
+  return (air: Air, coals?: CoalDraft): BakePlan =>
+    bakeFor({
+      load,
+      recipe,
+      formula,
+      air,
+      wanted: heatWishFor({ recipe, load, minutes: minutes(30), air }).wanted,
+      ...(least === undefined ? {} : { leastCore: least }),
+      ...(coals === undefined ? {} : { curve: coals.curve, loadInMinute: coals.loadInMinute }),
+    });
+}
 
 /** What an oven held last: how hot its iron was, and when. */
 type OvenHistory = Map<string, { readonly outAt: ClockMinutes; readonly iron: Kelvin }>;
