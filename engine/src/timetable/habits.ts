@@ -58,7 +58,7 @@ export const COALS_DOWN = 30;
 /** Lit coals had better not wait longer than this. */
 export const COALS_WAIT_LIKED = 20;
 /** Coals may always wait this long, even if they then have to last a little past their life. */
-export const COALS_WAIT_ALWAYS = 10;
+export const COALS_WAIT_ALWAYS = 20;
 
 /** A two-person lift. */
 export const HEAVY_DIAMETER_METRES = 0.35; // 14 inches are 0.3556 m

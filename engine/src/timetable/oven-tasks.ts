@@ -284,8 +284,11 @@ function drawCoals(
   const needed = Math.min(next, out) - draw.minute;
   const isFed = at.making.request.camp.fuel.kind === 'wood-coals';
   sayIfOld(at, needed);
-  const left = Math.floor(at.making.request.coalLife - needed);
-  const waitMost = isFed ? Number.POSITIVE_INFINITY : Math.max(habits.COALS_WAIT_ALWAYS, left);
+  const life = Math.floor(at.making.request.coalLife);
+  const left = life - Math.ceil(needed);
+  const waitMost = isFed
+    ? Number.POSITIVE_INFINITY
+    : Math.min(life, Math.max(habits.COALS_WAIT_ALWAYS, left));
   at.making.uses.push({ task, amount, waitMost });
 }
 

@@ -196,6 +196,8 @@ describe('wishes that can not be met', () => {
       oneBread({ camp: { hands: [brief], ovens: [make.oven('A', 12)] } }),
     );
     expect(sheet.status).toBe('impossible');
+    const proofs = ['TIMETABLE_TOO_SOON', 'TIMETABLE_HOURS_TOO_SHORT'];
+    expect(codes(sheet).some((code) => proofs.includes(code))).toBe(true);
     expect(sheet.servings).toHaveLength(1);
   });
 
@@ -214,6 +216,65 @@ describe('wishes that can not be met', () => {
     expect(checkTimetable(request, sheet)).toEqual([]);
     const help = sheet.advice.find((each) => each.change === 'one-more-hand');
     expect(help?.lateBy).toBe(0);
+  });
+});
+
+describe('what gives way when supper would be late', () => {
+  it('counts a rise shorter, inside its band, and says so (4 minutes short: cut by 5)', () => {
+    const request = pilcrowCreek();
+    const dishes = request.dishes.map((work) =>
+      work.rise === undefined
+        ? work
+        : { ...work, rise: { ...work.rise, first: minutes(84), least: minutes(60) } },
+    );
+    const sheet = planTimetable({ ...request, dishes });
+    expect(sheet.status).toBe('planned');
+    const said = sheet.notices.find((each) => each.code === 'TIMETABLE_RISE_HURRIED');
+    expect(said?.values).toEqual({ likelyMinutes: 84, hurriedMinutes: 79 });
+    const rise = sheet.jobs.find((job) => job.kind === 'rise')!;
+    expect(rise.end - rise.start).toBe(79);
+  });
+
+  it('never cuts a rise past its band', () => {
+    const request = pilcrowCreek();
+    const dishes = request.dishes.map((work) =>
+      work.rise === undefined
+        ? work
+        : { ...work, rise: { ...work.rise, first: minutes(84), least: minutes(82) } },
+    );
+    const sheet = planTimetable({ ...request, dishes });
+    expect(codes(sheet)).not.toContain('TIMETABLE_RISE_HURRIED');
+    expect(sheet.servings.find((each) => each.dish === 'loaf')!.lateBy).toBeGreaterThan(0);
+  });
+
+  it('mixes a batter that can not stand after the dough, never beside it, and says so', () => {
+    const dough = make.recipe(
+      'dough',
+      'yeast-bread',
+      [
+        make.step('mix', 10, { table: true }),
+        make.step('rise', 120, { hands: 0, after: [['mix', 0, 0]] }),
+        make.step('shape', 5, { table: true, after: [['rise', 0, 20]] }),
+      ],
+      { canWait: 10, ingredients: [make.wheat] },
+    );
+    const batter = make.recipe('batter', 'corn-bread', [make.step('mix', 8)], { canWait: 10 });
+    const camp = make.camp({
+      hands: [steady, make.hand('other', 'steady', ['9:00', '20:00'])],
+      ovens: [make.oven('A', 12), make.oven('B', 12)],
+      chimneys: 2,
+      strictGluten: true,
+    });
+    const request = make.request(camp, [
+      make.work(dough, make.dish('loaf', dough, '13:00'), [{ oven: 'A', coals: [16, 8], out: 40 }]),
+      make.work(batter, make.dish('free', batter, '13:00', { freeFrom: true }), [
+        { oven: 'B', coals: [16, 8], out: 30 },
+      ]),
+    ]);
+    const sheet = planTimetable(request);
+    expect(sheet.status).toBe('planned');
+    expect(codes(sheet)).toContain('TIMETABLE_FREE_FROM_NOT_FIRST');
+    expect(checkTimetable(request, sheet)).toEqual([]);
   });
 });
 
