@@ -22,6 +22,7 @@ import {
   sentenceCase,
   woodPhrase,
 } from './phrases.ts';
+import { rescueBlocks } from './rescue-part.ts';
 import { turnBlocks } from './turn-part.ts';
 import { happenings, whenRows } from './when.ts';
 
@@ -55,7 +56,8 @@ export function ovenBlocks({ plan, dish, part, say }: OvenPart): readonly Block[
     },
     { type: 'steps', rows: whenRows(plan, dish, part, say) },
     ...turnBlocks(part.coals, say),
-    ...checksAndMoves(dish, part, wood, say),
+    ...checks(dish, part, wood, say),
+    ...rescueBlocks(dish, part.coals, say),
     { type: 'heading', text: 'From the side' },
     { type: 'drawing', wide: true, ...side({ plan, dish, part, say }, oven, wood) },
     ...curvePart({ plan, dish, part, say }),
@@ -169,30 +171,10 @@ const HEARTH = {
   'fire-table': 'Fire table',
 } as const;
 
-function checksAndMoves(
-  dish: DishPlan,
-  { coals }: LoadPlan,
-  wood: boolean,
-  say: Say,
-): readonly Block[] {
-  const checks = coals.checks.flatMap((check) => checkBlocks(check, wood, loadNoun(dish), say));
-  const told = new Set(
-    coals.checks.flatMap((check) => [...check.ifHot, ...check.ifCool]).map((move) => move.do),
-  );
-  const others = coals.moves.filter((move) => !told.has(move.do));
+function checks(dish: DishPlan, { coals }: LoadPlan, wood: boolean, say: Say): readonly Block[] {
   return [
     { type: 'heading', text: 'Checks: every count is only a start' },
-    ...checks,
-    ...(others.length === 0
-      ? []
-      : [
-          { type: 'heading', text: 'Other moves' } as const,
-          {
-            type: 'list',
-            tick: false,
-            items: others.map((move) => sentenceCase(movePhrase(move, wood, say))),
-          } as const,
-        ]),
+    ...coals.checks.flatMap((check) => checkBlocks(check, wood, loadNoun(dish), say)),
   ];
 }
 
