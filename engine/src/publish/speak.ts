@@ -100,7 +100,7 @@ function lengthUs(metres: number): string {
 }
 
 function lengthMetric(metres: number): string {
-  if (Math.abs(metres) < 0.02) return `${roundTo(metres * 1000, 1)}${NO_BREAK}mm`;
+  if (Math.abs(metres) < 0.0095) return `${roundTo(metres * 1000, 1)}${NO_BREAK}mm`;
   if (Math.abs(metres) < 0.095) return `${decimal(metres * 100, 1)}${NO_BREAK}cm`;
   if (Math.abs(metres) >= 0.995) return `${decimal(metres, 1)}${NO_BREAK}m`;
   return `${roundTo(metres * 100, 1)}${NO_BREAK}cm`;

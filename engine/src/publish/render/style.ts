@@ -57,7 +57,7 @@ thead { display: table-header-group; }
 .steps .strong td, .steps .strong th { font-weight: 700; border-top: 1.5px solid var(--ink); }
 .steps .strong small, .steps .strong .who { font-weight: 400; }
 .facts { display: grid; grid-template-columns: max-content 1fr; margin: 1mm 0 3mm; }
-.facts dt, .facts dd { margin: 0; padding: 1mm 5mm 1mm 0; border-bottom: 1px solid var(--line); }
+.facts dt, .facts dd { break-inside: avoid; margin: 0; padding: 1mm 5mm 1mm 0; border-bottom: 1px solid var(--line); }
 .facts dt { color: var(--soft); }
 .facts dd { font-weight: 600; padding-right: 0; }
 .facts small { font-weight: 400; }
@@ -103,6 +103,7 @@ summary::-webkit-details-marker { display: none; }
   .sheet { max-width: none; padding: 0; margin: 0; background: none; }
   .sheet + .sheet { margin-top: 0; }
   .sheet.day-sheet { page: wide; }
+  .dish-card figure.wide { max-width: 148mm; }
   svg, .flag, .notice, .strip { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
 }
 `;

@@ -14,14 +14,7 @@ import { axisClock } from '../speak-time.ts';
 import { checkBlocks } from './check-phrases.ts';
 import { isBread, loadNoun, momentsOf } from './moments.ts';
 import type { Where } from './phrases.ts';
-import {
-  isWood,
-  layoutPhrase,
-  movePhrase,
-  placementLine,
-  sentenceCase,
-  woodPhrase,
-} from './phrases.ts';
+import { isWood, layoutPhrase, placementLine, sentenceCase, woodPhrase } from './phrases.ts';
 import { rescueBlocks } from './rescue-part.ts';
 import { turnBlocks } from './turn-part.ts';
 import { happenings, whenRows } from './when.ts';
