@@ -8,10 +8,13 @@ import type { Formula } from './formula/formula.ts';
 import type { DishPortions, OvenLoad } from './menu/load.ts';
 import type { Menu, MenuDish } from './menu/menu.ts';
 import type { Recipe } from './menu/recipe.ts';
+import type { Assumption } from './menu/tonight.ts';
 import type { Notice, Refusal } from './notice/notice.ts';
 import type { Provisions } from './provisions/provisions.ts';
 import type { CampSafety, DishSafety } from './safety/care.ts';
 import type { DaySheet } from './timetable/day-sheet.ts';
+
+export type { Assumption } from './menu/tonight.ts';
 
 export interface MealPlan {
   readonly camp: Camp;
@@ -25,24 +28,6 @@ export interface MealPlan {
   readonly refusals: readonly Refusal[];
   /** What was assumed because the cook did not say; keys are paths in the camp. */
   readonly assumed: readonly Assumption[];
-}
-
-export interface Assumption {
-  readonly what:
-    | 'fuel'
-    | 'piece-mass'
-    | 'chimneys'
-    | 'hands'
-    | 'air'
-    | 'wind'
-    | 'ground'
-    | 'elevation'
-    | 'depth'
-    | 'greased'
-    | 'cold-oven'
-    | 'screen'
-    | 'mouths';
-  readonly value: number | string;
 }
 
 export interface DishPlan {

@@ -2,10 +2,6 @@
 // file is enough. All of it is common practice, no source, unless it says otherwise.
 
 export const USUAL = {
-  /** Gust over mean wind of a light breeze: from memory. */
-  gustPerWind: 1.5,
-  /** A usual chimney full of briquettes: from memory. */
-  chimneyfulCoals: 100,
   /** Half an hour at least for a wood fire; a bed of coals takes longer. */
   feederLeadMinutes: 60,
   stepMinutes: 5,

@@ -161,7 +161,7 @@ function recipeToFile(recipe: Recipe): FileRecipe {
 function ingredientToFile(ingredient: Ingredient): FileIngredient {
   const named = foodNamed(ingredient.name);
   const food = ingredient.food === undefined ? named : foodWithKey(ingredient.food);
-  const doubts = allergensNamed(ingredient.name, food).checkLabel;
+  const doubts = allergensNamed(`${ingredient.name} ${ingredient.note ?? ''}`, food).checkLabel;
   const cleared = doubts.filter(
     (allergen) =>
       !ingredient.checkLabel.includes(allergen) && !ingredient.allergens.includes(allergen),

@@ -65,7 +65,7 @@ export function ingredientFromFile(written: FileIngredient, where: Where): ReadI
  * and clear a doubt by a label that was read, but never talk an allergen away.
  */
 function allergensOf(written: FileIngredient, food: Food | undefined) {
-  const known = allergensNamed(written.name, food);
+  const known = allergensNamed(`${written.name} ${written.note ?? ''}`, food);
   const allergens = together(known.allergens, written.contains);
   const cleared = [...allergens, ...(written.labelSaysFree ?? [])];
   return {

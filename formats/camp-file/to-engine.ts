@@ -145,7 +145,8 @@ function weatherHourFromFile(hour: FileWeatherHour): WeatherHour {
     at: clockMinutes(readClock(hour.at)!),
     air: kelvin(readQuantity('temperature', hour.air)!),
     wind: metresPerSecond(wind),
-    gust: inside('speed', hour.gust, metresPerSecond) ?? metresPerSecond(wind * USUAL.gustPerWind),
+    gust:
+      inside('speed', hour.gust, metresPerSecond) ?? metresPerSecond(wind * usualCamp.gustPerWind),
     windFrom: directionOf(hour.windFrom),
     ...given<Partial<WeatherHour>>({
       humidity: inside('share', hour.humidity, ratio),
@@ -224,7 +225,7 @@ function fuelFromFile(fuel: FileFuel): Fuel {
 function gearFromFile(gear: FileGear, fuel: FileFuel | undefined): Gear {
   return {
     chimneys: gear.chimneys ?? (fuel?.kind === 'wood-coals' ? 0 : usualCamp.chimneys),
-    chimneyfulCoals: gear.chimneyfulCoals ?? USUAL.chimneyfulCoals,
+    chimneyfulCoals: gear.chimneyfulCoals ?? usualCamp.chimneyfulCoals,
     lidStands: gear.lidStands ?? 1,
     tables: gear.tables ?? 1,
     windScreens: gear.windScreens ?? 0,

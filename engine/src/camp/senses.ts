@@ -108,5 +108,7 @@ export const usualCamp = {
   hearth: 'ground',
   pieceMass: grams(25),
   chimneys: 1,
+  chimneyfulCoals: 100, // a usual chimney full of briquettes; from memory, no source
   hands: 1,
+  gustPerWind: 1.5, // of a light breeze; from memory, no source
 } as const;

@@ -49,6 +49,7 @@ const wordsOf = (text: string): readonly string[] =>
 const singular = (word: string) =>
   word
     .replace(/ies$/, 'y')
+    .replace(/(lea|loa|hal)ves$/, '$1f')
     .replace(/oes$/, 'o')
     .replace(/(ch|sh|x)es$/, '$1')
     .replace(/([^su])s$/, '$1');

@@ -19,9 +19,9 @@ export { type DishToLay, type OvenShares, shareOvens } from './share.ts';
 // The first door
 export { starters, starterWithId } from './starters.ts';
 export {
+  type Assumption,
   campForTonight,
   type Tonight,
   type TonightAnswers,
-  type TonightAssumption,
 } from './tonight.ts';
 export { type MenuTrouble, menuTrouble } from './trouble.ts';

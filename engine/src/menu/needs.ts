@@ -1,7 +1,6 @@
 // Who can't eat what: allergens and ways of eating against what is in a dish.
 
 import type { Allergen, Camp, Need } from '../camp/camp.ts';
-import { allergensNamed } from '../larder/allergens.ts';
 import { foodWithKey } from '../larder/larder.ts';
 import { foodNamed } from '../larder/name.ts';
 import type { Ingredient, Recipe } from './recipe.ts';
@@ -34,31 +33,33 @@ export function unfitBecause(need: Need, recipe: Recipe): string | undefined {
 const breaks = (found: Allergen, need: Allergen) =>
   found === need || (need === 'gluten' && found === 'wheat');
 
-/** Allergens of a dish: as the ingredients say, as the cook says, as the larder knows. */
+/**
+ * Allergens of a dish: as the ingredients say, as the cook says. What the larder knows for certain
+ * is added once more, so that an ingredient that nobody filled in still errs on the safe side.
+ */
 export function allergensIn(recipe: Recipe): readonly Allergen[] {
   const found = new Set<Allergen>(recipe.contains);
   for (const each of recipe.ingredients) {
-    for (const allergen of [...each.allergens, ...packetWords(each).allergens]) found.add(allergen);
+    for (const allergen of [...each.allergens, ...(foodOf(each)?.allergens ?? [])]) {
+      found.add(allergen);
+    }
   }
   return [...found].sort();
 }
 
-/** Allergens that may be in it: read the label. Never one that is surely in it. */
+/**
+ * Allergens that may be in it: read the label. Never one that is surely in it, and only what the
+ * ingredient says: the larder filled its doubts in when it was read, and a label clears them.
+ */
 export function labelsToCheck(
   recipe: Recipe,
 ): readonly { ingredient: string; allergen: Allergen }[] {
   const sure = allergensIn(recipe);
   return recipe.ingredients.flatMap((each) => {
-    const check = new Set([...each.checkLabel, ...packetWords(each).checkLabel]);
-    return [...check]
+    return [...new Set(each.checkLabel)]
       .filter((allergen) => !sure.includes(allergen))
       .map((allergen) => ({ ingredient: each.name, allergen }));
   });
-}
-
-function packetWords(ingredient: Ingredient) {
-  const words = `${ingredient.name} ${ingredient.note ?? ''}`;
-  return allergensNamed(words, foodOf(ingredient));
 }
 
 /** The larder's food of an ingredient: by its key, else by its name. */

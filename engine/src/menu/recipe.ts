@@ -45,6 +45,7 @@ export interface Ingredient {
   readonly food?: string;
   readonly part: FoodPart;
   readonly allergens: readonly Allergen[];
+  /** Labels still to be read; filled in from the larder, empty once they are read. */
   readonly checkLabel: readonly Allergen[];
   readonly note?: string;
 }

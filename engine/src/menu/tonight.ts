@@ -65,8 +65,8 @@ export interface TonightAnswers {
   readonly pins?: DishPins;
 }
 
-/** The same shape as the meal's `Assumption`. */
-export interface TonightAssumption {
+/** What was assumed because the cook did not say. */
+export interface Assumption {
   readonly what:
     | 'fuel'
     | 'piece-mass'
@@ -87,11 +87,10 @@ export interface TonightAssumption {
 export interface Tonight {
   readonly camp: Camp;
   readonly menu: Menu;
-  readonly assumed: readonly TonightAssumption[];
+  readonly assumed: readonly Assumption[];
   readonly notices: readonly Notice[];
 }
 
-const CHIMNEYFUL_COALS = 100; // a usual chimney full of briquettes; from memory, no source
 const HANDS_STAY_MINUTES = 180; // after serving: washing up and dousing; ours
 const FIRE_AND_HANDS_MINUTES = 65; // fire, washing, greasing, turning with one pair of hands; ours
 const HANDS_MOST = 12;
@@ -232,7 +231,7 @@ function campOf(answers: TonightAnswers, wanted: Wanted): Omit<Camp, 'ovens'> {
     fuel: answers.fuel ?? usualFuel,
     gear: {
       chimneys: answers.chimneys ?? usualCamp.chimneys,
-      chimneyfulCoals: CHIMNEYFUL_COALS,
+      chimneyfulCoals: usualCamp.chimneyfulCoals,
       lidStands: 1,
       tables: 1,
       windScreens: answers.windScreens ?? 0,
@@ -249,7 +248,7 @@ function weatherOf({ weather, now }: TonightAnswers, { serveAt }: Wanted): Camp[
   const hour = {
     air: kelvin(weather?.airKelvin ?? usualWeather.air),
     wind,
-    gust: metresPerSecond(1.5 * wind), // gusts half as strong again; common practice, no source
+    gust: metresPerSecond(usualCamp.gustPerWind * wind),
     windFrom: degrees(weather?.windFromDegrees ?? usualWeather.windFrom),
   };
   const until = serveAt + HANDS_STAY_MINUTES;
@@ -283,10 +282,10 @@ function handsOf({ hands, now }: TonightAnswers, { serveAt }: Wanted): Camp['han
 function assumedBy(
   answers: TonightAnswers,
   { oven, portions }: { oven: CampOven; portions: number },
-): readonly TonightAssumption[] {
+): readonly Assumption[] {
   const { weather } = answers;
   const saidDepth = answers.oven.depth ?? answers.oven.style;
-  const rows: readonly (readonly [unknown, TonightAssumption['what'], number | string])[] = [
+  const rows: readonly (readonly [unknown, Assumption['what'], number | string])[] = [
     [answers.fuel, 'fuel', usualFuel.kind],
     [answers.fuel, 'piece-mass', usualCamp.pieceMass],
     [answers.chimneys, 'chimneys', usualCamp.chimneys],

@@ -1,6 +1,7 @@
 // A plain camp, dish and recipe for the tests of menu/ and formula/, to be changed where it matters.
 
 import type { Camp, CampOven } from '../../src/camp/camp.ts';
+import { allergensNamed } from '../../src/larder/allergens.ts';
 import { foodNamed } from '../../src/larder/name.ts';
 import type { MenuDish } from '../../src/menu/menu.ts';
 import { nominalOven } from '../../src/menu/nominal-oven.ts';
@@ -75,8 +76,7 @@ export function ingredientMade(name: string, mass: number, note?: string): Ingre
     asWritten: `${mass} g`,
     ...(food === undefined ? {} : { food: food.key }),
     part: food?.part ?? 'other',
-    allergens: food?.allergens ?? [],
-    checkLabel: food?.checkLabel ?? [],
+    ...allergensNamed(`${name} ${note ?? ''}`, food),
     ...(note === undefined ? {} : { note }),
   };
 }
