@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { readNumber } from '#engine';
 import { isDate, readClock, readDirection, writeClock, writeDirection } from './clock-text.ts';
-import { readNumber } from './number-text.ts';
 import {
   type QuantityKind,
   quantityPattern,
@@ -108,6 +108,9 @@ describe('numbers as a cook writes them', () => {
     ['1,234.5', 1234.5],
     ['1,5', 1.5],
     ['.5', 0.5],
+    ['-3 3/4', -3.75],
+    ['− 4', -4],
+    ['2⅔', 2 + 2 / 3],
   ])('reads "%s"', (text, wanted) => expect(readNumber(text)).toBe(wanted));
 
   it.each(['', '1/0', '1,23,4', '1e9', '0x10', '--1', '1.2.3'])('does not read "%s"', (text) =>

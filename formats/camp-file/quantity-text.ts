@@ -2,17 +2,18 @@
 // What each unit is worth is quantity/'s business; here are only the names that a file may use.
 
 import {
+  fractionSigns,
   fromCelsius,
   fromFahrenheit,
   fromUnit,
   inUnit,
   kelvin,
+  readNumber,
   type SiOf,
   toCelsius,
   toFahrenheit,
   type UnitName,
 } from '#engine';
-import { readNumber } from './number-text.ts';
 
 export type QuantityKind =
   | 'length'
@@ -101,7 +102,9 @@ const UNITS: Readonly<Record<QuantityKind, readonly WrittenUnit[]>> = {
   share: [times('%', 0.01, ['percent', 'per cent'])],
 };
 
-const QUANTITY = /^([-+−]?\s*[\d.,/½¼¾\s]+?)\s*([^\d.,/½¼¾\s].*)$/u;
+/** What a number is written with, its sign left out. */
+const DIGITS = `\\d.,/⁄${Object.keys(fractionSigns).join('')}`;
+const QUANTITY = new RegExp(`^([-+−]?\\s*[${DIGITS}\\s]+?)\\s*([^${DIGITS}\\s].*)$`, 'u');
 
 /** The quantity inside (SI; minutes for a duration), or undefined where it can't be read. */
 export function readQuantity(kind: QuantityKind, text: string): number | undefined {
@@ -167,5 +170,5 @@ export function quantityPattern(kind: QuantityKind): string {
   const names = UNITS[kind].flatMap((unit) => [unit.sign, unit.sign.toLowerCase(), ...unit.also]);
   const words = [...new Set(names)].map((name) => name.replace(/[/.]/g, '\\$&')).join('|');
   const hours = kind === 'duration' ? '|^\\d{1,3}\\s*h\\s+\\d{1,2}\\s*min$' : '';
-  return `^\\s*[-+−]?\\s*[\\d.,/½¼¾ ]+\\s*(${words})\\.?\\s*$${hours}`;
+  return `^\\s*[-+−]?\\s*[${DIGITS} ]+\\s*(${words})\\.?\\s*$${hours}`;
 }

@@ -2,10 +2,11 @@ import { describe, expect, it } from 'vitest';
 import table from '../../data/larder.json' with { type: 'json' };
 import cups from '../../validation/larder/measured-cup.json' with { type: 'json' };
 import rows from '../../validation/larder/sr28-rows.json' with { type: 'json' };
+import { cookMeasureFor } from '../quantity/cook-measure.ts';
 import { grams } from '../quantity/unit.ts';
 import { allergensNamed } from './allergens.ts';
 import { foods, foodWithKey } from './larder.ts';
-import { gramsOf, measureOf } from './measure.ts';
+import { gramsOf } from './measure.ts';
 import { foodNamed } from './name.ts';
 
 type Cells = readonly (string | number | null)[];
@@ -106,10 +107,10 @@ describe('a cup of it', () => {
   it('goes to grams and back', () => {
     const flour = foodWithKey('all-purpose-flour')!;
     expect(gramsOf(flour, 2.5, 'cup')).toBe(312.5);
-    expect(measureOf(flour, grams(312.5))).toEqual({ amount: 2.5, measure: 'cup' });
+    expect(cookMeasureFor(grams(312.5), flour.measures)).toEqual({ amount: 2.5, measure: 'cup' });
     expect(gramsOf(flour, 1, 'each')).toBeUndefined();
-    expect(measureOf(foodWithKey('lamb')!, grams(500))).toBeUndefined();
-    expect(measureOf(flour, grams(0))).toBeUndefined();
+    expect(cookMeasureFor(grams(500), foodWithKey('lamb')!.measures)).toBeUndefined();
+    expect(cookMeasureFor(grams(0), flour.measures)).toBeUndefined();
   });
 });
 

@@ -1,6 +1,5 @@
-// Between spoons and grams, for one food.
+// From spoons to grams, for one food; the way back is quantity's cookMeasureFor.
 
-import { type CookMeasure, cookMeasureFor } from '../quantity/cook-measure.ts';
 import { type Grams, grams } from '../quantity/unit.ts';
 import type { Food, Measure } from './food.ts';
 
@@ -9,7 +8,3 @@ export function gramsOf(food: Food, amount: number, measure: Measure): Grams | u
   const each = food.measures[measure];
   return each === undefined ? undefined : grams(amount * each);
 }
-
-/** The nearest household measure that can be measured; undefined where the food has none. */
-export const measureOf = (food: Food, mass: Grams): CookMeasure | undefined =>
-  cookMeasureFor(mass, food.measures);

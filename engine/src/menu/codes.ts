@@ -63,6 +63,11 @@ export const menuCodes = {
     when: 'The batch fits into no oven of the camp, nor into several, nor in two turns.',
     next: 'Make less, or bring the larger oven that is named.',
   },
+  MENU_TOO_THICK: {
+    kind: 'refusal',
+    when: 'The thickness that is fixed, once risen, is higher than any oven of the camp allows.',
+    next: 'Make it thinner, or leave the thickness out.',
+  },
   MENU_NO_OVEN: {
     kind: 'refusal',
     when: 'A dish needs an oven and the camp has none that it may use.',

@@ -19,7 +19,7 @@ const MOST_PIECES = 100;
  * pieces as lie flat, three quarters of the capacity for pots.
  */
 export function massToFill(oven: CampOven, recipe: Recipe): Grams {
-  const lot = lotsOf(asDish(recipe), recipe, WHOLE)[0];
+  const lot = wholeLot(recipe);
   if (lot === undefined) return recipeMass(recipe);
   if (lot.lie === 'pieces') return grams((mostPieces(oven, lot) * lot.mass) / lot.count);
   if (lot.lie === 'pot') return grams(COMFORTABLE_FILL * workingMass(oven, recipe.kind));
@@ -51,6 +51,10 @@ function mostPieces(oven: CampOven, lot: Lot): number {
   }
   return 1;
 }
+
+/** All of a recipe as it would be laid; undefined where it makes nothing. */
+export const wholeLot = (recipe: Recipe): Lot | undefined =>
+  lotsOf(asDish(recipe), recipe, WHOLE)[0];
 
 const asDish = (recipe: Recipe): MenuDish => ({
   id: recipe.id,

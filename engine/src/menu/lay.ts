@@ -175,7 +175,9 @@ const heights = (oven: CampOven, thickness: number, risen: number) => ({
   headroom: metres(oven.depth - risen),
 });
 
-const heightFill = (oven: CampOven, risen: number) => risen / (oven.depth - LEAST_HEADROOM_METRES);
+/** An oven no deeper than the room under its lid holds nothing. */
+const heightFill = (oven: CampOven, risen: number) =>
+  risen / Math.max(1e-6, oven.depth - LEAST_HEADROOM_METRES);
 
 /** Thickness of raw dough that a kind is made for, where the recipe does not say. */
 export const usualThickness = (kind: RecipeKind): Metres => metres(USUAL_MILLIMETRES[kind] / 1000);

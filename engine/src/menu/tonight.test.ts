@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import ovenTable from '../../data/ovens.json' with { type: 'json' };
 import ranges from '../../validation/formula/published-ranges.json' with { type: 'json' };
 import service from '../../validation/menu/service-portions.json' with { type: 'json' };
 import { campTrouble } from '../camp/trouble.ts';
@@ -159,5 +160,46 @@ describe('a camp for tonight', () => {
       }),
       { seed: 9, numRuns: 300 },
     );
+  });
+});
+
+describe('a thickness that is fixed too high', () => {
+  const thick = (thicknessMetres: number, what = 'soda-bread', inches = 12) =>
+    campForTonight(
+      answers({
+        what,
+        oven: { diameterMetres: fromUnit(inches, 'inch') },
+        amount: { thicknessMetres },
+      }),
+    );
+  const refusalOf = (outcome: ReturnType<typeof campForTonight>) => {
+    if (!isRefusal(outcome)) throw new Error('not refused');
+    return outcome;
+  };
+
+  it('is refused with the thickest that fits: that goes in, a millimetre more does not', () => {
+    const refused = refusalOf(thick(0.08));
+    expect(refused.code).toBe('MENU_TOO_THICK');
+    expect(refused.about.dish).toBe('soda-bread');
+    const most = Number(refused.values.mostMetres);
+    expect(most).toBeGreaterThan(0.02);
+    const fits = thick(most - 1e-6);
+    expect(isRefusal(fits)).toBe(false);
+    expect(loadsOf(fits as Tonight)).toHaveLength(1);
+    expect(isRefusal(thick(most + 0.001))).toBe(true);
+  });
+
+  it('names no oven but one that a source vouches for: rows graded A to C (ovenSizing)', () => {
+    const vouched = ovenTable.rows.filter((row) => row.grade !== 'D');
+    const sizes = vouched.map((row) => `${row.style} ${row.diameterInches}`);
+    let named = 0;
+    for (let millimetres = 20; millimetres <= 120; millimetres += 2) {
+      const outcome = thick(millimetres / 1000, 'soda-bread', 8);
+      if (!isRefusal(outcome) || outcome.values.diameterMetres === undefined) continue;
+      named += 1;
+      const inches = Math.round(Number(outcome.values.diameterMetres) / 0.0254);
+      expect(sizes).toContain(`${outcome.values.style} ${inches}`);
+    }
+    expect(named).toBeGreaterThan(0);
   });
 });

@@ -17,12 +17,13 @@ import {
   metres,
   metresPerSecond,
 } from '../quantity/unit.ts';
-import { massToFill } from './fill-oven.ts';
+import { massToFill, wholeLot } from './fill-oven.ts';
 import type { DishPins, Menu, MenuDish } from './menu.ts';
 import { isKnownSize, nominalOven } from './nominal-oven.ts';
 import { recipeMass } from './pieces.ts';
 import type { Recipe } from './recipe.ts';
 import { starterWithId } from './starters.ts';
+import { tooThick } from './too-small.ts';
 import { workMinutes } from './work-minutes.ts';
 
 export interface TonightAnswers {
@@ -103,6 +104,7 @@ const MOST_MASS_GRAMS = 200_000; // ours, as in trouble.ts
  * @refuses MENU_STARTER_UNKNOWN — no ready recipe of this name
  * @refuses MENU_OVEN_SIZE_UNKNOWN — outside 8 … 16 inches
  * @refuses MENU_AMOUNT_IMPOSSIBLE, MENU_AMOUNT_ABSURD — the amount asked for
+ * @refuses MENU_TOO_THICK — the thickness asked for does not go under the lid
  * @refuses MENU_SERVE_PAST — to be served before now
  * @notice  MENU_OVEN_BETWEEN_SIZES — the oven was reckoned between two sizes of the table
  */
@@ -114,6 +116,9 @@ export function campForTonight(answers: TonightAnswers): OrRefusal<Tonight> {
   if (!isKnownSize(answers.oven.diameterMetres)) return sizeRefusal(answers);
   const recipe = withThickness(found, answers);
   const oven = ovenOf(answers);
+  const lot = wholeLot(recipe);
+  const thick = lot === undefined ? undefined : tooThick(lot, [oven]);
+  if (thick !== undefined) return thick;
   const portions = portionsOf(recipe, oven, answers);
   if (isRefusal(portions)) return portions;
   const serveAt = answers.when.serveAt ?? soonest(recipe, answers.now);

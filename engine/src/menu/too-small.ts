@@ -4,6 +4,7 @@ import ovenTable from '../../data/ovens.json' with { type: 'json' };
 import type { CampOven } from '../camp/camp.ts';
 import { type Refusal, refusal } from '../notice/notice.ts';
 import { fromUnit } from '../quantity/convert.ts';
+import { type Metres, metres } from '../quantity/unit.ts';
 import { fitsIn, layIn } from './lay.ts';
 import { type Lot, partOfLot } from './lots.ts';
 import { nominalOven } from './nominal-oven.ts';
@@ -16,13 +17,61 @@ export function tooSmall(lot: Lot, ovens: readonly CampOven[], { pin }: { pin?: 
     return refusal('MENU_PIN_UNKNOWN', [`menu.${lot.dish.id}.pins.oven`, 'ovens'], about, { pin });
   }
   if (ovens.length === 0) return refusal('MENU_NO_OVEN', conflicts, about);
+  const thick = tooThick(lot, ovens);
+  if (thick !== undefined) return thick;
   const biggest = Math.max(...ovens.map((oven) => biggestMass(lot, oven)));
   const enough = smallestOvenFor(lot);
   return refusal('MENU_OVEN_TOO_SMALL', conflicts, about, {
     massGrams: lot.mass,
     biggestGrams: Math.floor(biggest),
-    ...(enough === undefined ? {} : { diameterMetres: enough.diameter, style: enough.style }),
+    ...suggested(enough),
   });
+}
+
+const suggested = (oven: CampOven | undefined) =>
+  oven === undefined ? {} : { diameterMetres: oven.diameter, style: oven.style };
+
+/**
+ * Where the cook has fixed a thickness at which not even a mouthful fits under any lid: how thick
+ * it may be at most. Undefined where the thickness is not what is in the way.
+ */
+export function tooThick(lot: Lot, ovens: readonly CampOven[]): Refusal | undefined {
+  const { thickness } = lot.recipe.target;
+  if (thickness === undefined) return undefined;
+  const most = Math.max(...ovens.map((oven) => mostThickness(lot, oven)));
+  if (thickness <= most) return undefined;
+  const mouthful = ofThickness(lot, thickness);
+  return refusal(
+    'MENU_TOO_THICK',
+    [`recipes.${lot.recipe.id}.target.thickness`, 'ovens'],
+    { dish: lot.dish.id, recipe: lot.recipe.id },
+    {
+      thicknessMetres: thickness,
+      mostMetres: most,
+      ...suggested(smallestOvenFor(mouthful)),
+    },
+  );
+}
+
+const THICKEST_METRES = 0.5;
+const MOUTHFUL = 0.001;
+
+/** Bisection on the thickness of a mouthful, 40 halvings; a batter has none of its own. */
+function mostThickness(lot: Lot, oven: CampOven): number {
+  let [fits, tooMuch] = [0, THICKEST_METRES];
+  for (let halving = 0; halving < 40; halving++) {
+    const middle = (fits + tooMuch) / 2;
+    if (fitsIn(layIn(oven, ofThickness(lot, metres(middle))))) fits = middle;
+    else tooMuch = middle;
+  }
+  return fits;
+}
+
+/** A piece, or a mouthful of a round, so small that only its thickness can be in the way. */
+function ofThickness(lot: Lot, thickness: Metres): Lot {
+  const { target } = lot.recipe;
+  const part = partOfLot(lot, MOUTHFUL / lot.count, 1);
+  return { ...part, recipe: { ...lot.recipe, target: { ...target, thickness } } };
 }
 
 /** The largest part of the lot that this oven holds; bisection on the part, 40 halvings. */
@@ -44,8 +93,10 @@ function biggestCount(lot: Lot, oven: CampOven): number {
   return 0;
 }
 
+/** Only sizes that a source vouches for: nobody is sent to look for an oven from memory. */
 function smallestOvenFor(lot: Lot): CampOven | undefined {
   return ovenTable.rows
+    .filter((row) => row.grade !== 'D')
     .map((row) => nominalOven(fromUnit(row.diameterInches, 'inch'), styleOf(row.style)))
     .filter((oven) => fitsIn(layIn(oven, lot)))
     .sort((a, b) => a.capacity - b.capacity)[0];

@@ -9,7 +9,7 @@ export {
   cookMeasureText,
   type GramsPerMeasure,
 } from './cook-measure.ts';
-export { fractionText } from './fraction.ts';
+export { fractionSigns, fractionText } from './fraction.ts';
 // As people write it
 export {
   type Amount,
@@ -18,6 +18,7 @@ export {
   type LengthRead,
   readAmount,
   readLength,
+  readNumber,
   readTemperature,
   sizeOfUnit,
   type TemperatureRead,

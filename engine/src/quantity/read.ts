@@ -201,11 +201,11 @@ function readNumbers(text: string, mayBeNegative = false): Numbers | Unread {
   if (text.length > LONGEST_TEXT) return unread(text.slice(0, LONGEST_TEXT), 'too-long');
   const trimmed = text.trim().replace(/^(?:about|ca\.|~)\s*/iu, '');
   const isNegative = mayBeNegative && trimmed.startsWith(MINUS);
-  const first = readNumber(isNegative ? trimmed.slice(1) : trimmed);
+  const first = firstNumber(isNegative ? trimmed.slice(1) : trimmed);
   if (isUnread(first)) return { ...first, text };
   const low = isNegative ? -first.value : first.value;
   const after = /^\s*(?:[-–—]|to(?!\p{L}))\s*/iu.exec(first.rest);
-  const second = after ? readNumber(first.rest.slice(after[0].length)) : undefined;
+  const second = after ? firstNumber(first.rest.slice(after[0].length)) : undefined;
   if (!second || (isUnread(second) && second.why === 'no-number')) {
     return { low, high: low, rest: first.rest.trim() };
   }
@@ -214,12 +214,24 @@ function readNumbers(text: string, mayBeNegative = false): Numbers | Unread {
   return { low, high: second.value, rest: second.rest.trim() };
 }
 
+/**
+ * A number alone, as people write it, with its sign; undefined where more than that stands there.
+ *
+ * @example   '-3 3/4' → -3.75
+ */
+export function readNumber(text: string): number | undefined {
+  const trimmed = text.length > LONGEST_TEXT ? '' : text.trim();
+  const found = firstNumber(trimmed.replace(/^[-+\u2212]\s*/u, ''));
+  if (isUnread(found) || found.rest !== '') return undefined;
+  return /^[-\u2212]/u.test(trimmed) ? 0 - found.value : found.value;
+}
+
 interface OneNumber {
   readonly value: number;
   readonly rest: string;
 }
 
-function readNumber(text: string): OneNumber | Unread {
+function firstNumber(text: string): OneNumber | Unread {
   const found = NUMBER.exec(text);
   if (!found?.groups) return unread(text, 'no-number');
   const value = numberIn(found.groups);

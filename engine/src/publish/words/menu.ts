@@ -48,6 +48,12 @@ export const menuWords: Words = {
     (has(values, 'diameterMetres')
       ? `; a ${values.style} oven of ${say.length(num(values, 'diameterMetres'))} would hold it.`
       : ', and no usual oven would hold it.'),
+  MENU_TOO_THICK: (values, about, say) =>
+    `${say.dish(about.dish ?? '')} of ${say.length(num(values, 'thicknessMetres'))} would rise ` +
+    `against the lid: the thickest that goes in here is ${say.length(num(values, 'mostMetres'))}` +
+    (has(values, 'diameterMetres')
+      ? `; a ${values.style} oven of ${say.length(num(values, 'diameterMetres'))} would take it.`
+      : '.'),
   MENU_NO_OVEN: (_values, about, say) =>
     `There is no oven for ${say.dish(about.dish ?? '')}: add one, or serve something cold.`,
   MENU_PINNED_OVEN_OVERFULL: (values, about, say) =>
