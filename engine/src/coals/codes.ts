@@ -13,6 +13,11 @@ export const coalsCodes = {
     when: 'No more coals fit under the floor; the plan fills it.',
     next: 'Expect the heat said, or move some of the heat to the lid.',
   },
+  COALS_RING_FULL: {
+    kind: 'notice',
+    when: 'The ring under the floor is closed; the rest of what a bread needs lies on the lid.',
+    next: 'Leave the middle empty: coals under it burn the bottom.',
+  },
   COALS_PINNED_GIVES: {
     kind: 'notice',
     when: 'The cook pinned a count; it is simulated as it is.',

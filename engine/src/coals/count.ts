@@ -10,6 +10,7 @@ import { SHOVEL_PIECES } from './fuel.ts';
 import { firstCoals, type HeatNeed, heatNeedFor, spilled } from './need.ts';
 import type { Room } from './room.ts';
 import { type RunSetting, startMoment } from './run.ts';
+import { isBaked } from './split.ts';
 
 export interface Counts {
   readonly above: number;
@@ -27,6 +28,8 @@ export interface Counted {
   readonly meanKelvin: number;
   readonly lidIsFull: boolean;
   readonly floorIsFull: boolean;
+  /** Coals that would lie below but for the ring under a bread being closed. */
+  readonly movedToLid: number;
 }
 
 const MOST_ROUNDS = 3;
@@ -139,17 +142,18 @@ const feedWish = (
     need,
     shareAbove: all > 0 ? counts.above / all : need.shareAbove,
     heldShareAbove: need.shareAbove,
-    room: need.room,
+    room: feedRoom(request, need.room, counts),
     stayMinutes: Math.max(1, Math.round(request.wish.minutes)),
     readyKelvin: request.wish.preheat ? request.wish.wanted - READY_KELVIN : 0,
     handful: handfulOf(request),
   };
 };
 
-const spillRoom = (room: Room, fitting: (room: number) => number): Room => ({
-  ...room,
-  floorAll: fitting(room.floorAll),
-});
+// Added coals keep to the ring under a bread as the first ones do; a pinned heap is kept up.
+const feedRoom = (request: CoalRequest, room: Room, counts: Counts): Room =>
+  isBaked(request.wish.method)
+    ? { ...room, floorAll: Math.max(room.floorRing, counts.below) }
+    : room;
 
 /** Whole coals (or half shovels) above and below, pins kept, lid and floor not overfilled. */
 const wholeCounts = (request: CoalRequest, { need, wished }: Attempt) => {
@@ -160,11 +164,11 @@ const wholeCounts = (request: CoalRequest, { need, wished }: Attempt) => {
   const all = Math.max(handful, rounded(Math.min(wished, 1000)));
   const shared = rounded(all * need.shareAbove);
   const plain = { above: shared, below: all - shared };
-  const isPot = need.upKelvin > 0;
-  const fair = isPot ? spilled({ below: plain.below, all }, spillRoom(need.room, fitting)) : plain;
+  const fair = fairCounts(request, need.room, { all, below: plain.below, handful });
   const above =
     pins.above ?? (pins.below === undefined ? fair.above : Math.max(0, all - pins.below));
   const below = pins.below ?? Math.max(0, all - above);
+  const ringIsFull = isBaked(request.wish.method) && fair.below < plain.below;
   const lidIsFull = pins.above === undefined && above > need.room.lidAll;
   const floorIsFull = pins.below === undefined && below > need.room.floorAll;
   return {
@@ -174,7 +178,30 @@ const wholeCounts = (request: CoalRequest, { need, wished }: Attempt) => {
     },
     lidIsFull,
     floorIsFull,
+    movedToLid: ringIsFull && pins.above === undefined ? plain.below - fair.below : 0,
   };
+};
+
+interface ShareWish {
+  readonly all: number;
+  readonly below: number;
+  readonly handful: number;
+}
+
+/**
+ * Under a pot the floor is filled, and what does not fit goes on the lid. Under a bread there is one
+ * ring under the rim and none in the middle (ringMethod): more goes on the lid, and only what its
+ * lid can not carry makes a second ring.
+ */
+const fairCounts = (request: CoalRequest, room: Room, wish: ShareWish): Counts => {
+  const down = (pieces: number) => Math.floor(pieces / wish.handful) * wish.handful;
+  if (!isBaked(request.wish.method))
+    return spilled(wish, { ...room, floorAll: down(room.floorAll) });
+  const ring = Math.max(wish.handful, down(room.floorRing));
+  const below = Math.min(wish.below, ring);
+  const tooMany = Math.max(0, wish.all - below - down(room.lidAll));
+  const second = Math.min(tooMany, down(room.floorSecondRing));
+  return { above: wish.all - below - second, below: below + second };
 };
 
 const EARLY_MINUTES = 30; // about what the first set of coals decides

@@ -7,7 +7,7 @@ import { grams, kelvin, metres, toFahrenheit } from '../quantity/unit.ts';
 import type { CoalPlan } from './coal-plan.ts';
 import { coalsCodes } from './codes.ts';
 import { draftCoals, layCoals } from './lay-coals.ts';
-import { COAL_WIDTH } from './room.ts';
+import { coalWidth, ringUnderFloor } from './room.ts';
 
 const SEED = 20262;
 
@@ -246,10 +246,47 @@ describe('where the coals lie', () => {
       for (const set of [plan.above, plan.below]) {
         expect(set.places.length).toBe(set.pieces);
         expect(set.ring + set.spread).toBe(set.pieces);
-        expect(nearest(set.places)).toBeGreaterThan(0.9 * COAL_WIDTH);
+        expect(nearest(set.places)).toBeGreaterThan(0.9 * coalWidth(coalRequest().fuel));
       }
       expect(plan.below.places.every((place) => Math.hypot(place.x, place.y) > 0.03)).toBe(true);
     }
+  });
+
+  it('under a bread is a ring or two and never the middle, whatever is wanted (AT-THE-FIRE rule; ringMethod)', () => {
+    fc.assert(
+      fc.property(anySite, fc.integer({ min: 10, max: 45 }), (site, pieceGrams) => {
+        for (const method of ['bake', 'roast'] as const) {
+          const plan = layCoals(coalRequest({ ...site, method, pieceGrams }));
+          if (isRefusal(plan)) continue;
+          expect(plan.below.spread).toBe(0);
+          expect(plan.below.places.length).toBe(plan.below.pieces);
+          const width = coalWidth(coalRequest({ wood: site.wood, pieceGrams }).fuel);
+          const clear = plan.below.places.map(({ x, y }) => Math.hypot(x, y) - width / 2);
+          expect(Math.min(Number.POSITIVE_INFINITY, ...clear)).toBeGreaterThan(0.01);
+        }
+      }),
+      { seed: SEED + 3, numRuns: 60 },
+    );
+  });
+
+  it('holds in one ring below what the most reprinted chart lays there at 350 F (chartReprinted)', () => {
+    const below = { 8: 5, 10: 7, 12: 8, 14: 11, 16: 13 };
+    for (const [inches, chart] of Object.entries(below)) {
+      const oven = coalRequest({ inches: Number(inches) }).oven;
+      expect(ringUnderFloor({ outerRadius: 0.42 * oven.diameter })).toBeGreaterThanOrEqual(chart);
+    }
+  });
+
+  it('goes on the lid where the ring is closed, with a word about it', () => {
+    const plan = planOf({ inches: 10, method: 'roast', heatFahrenheit: 400 });
+    expect(plan.below.pieces).toBe(9); // 531 mm round less three legs of 25: 3.4 coals a third
+    expect(plan.above.pieces).toBeGreaterThan(plan.below.pieces);
+    expect(codesOf(plan)).toContain('COALS_RING_FULL');
+  });
+
+  it('spreads under a pot, whose water evens it out', () => {
+    const plan = planOf({ method: 'simmer', heatFahrenheit: 220, stay: 120, loadGrams: 4000 });
+    expect(plan.below.spread).toBeGreaterThan(0);
   });
 
   it('is told in shovels and rings for wood coals', () => {

@@ -15,7 +15,7 @@ import type {
   Move,
   Turn,
 } from './coal-plan.ts';
-import { type Counted, coalsInAll, countCoals } from './count.ts';
+import { type Counted, type Counts, coalsInAll, countCoals } from './count.ts';
 import type { FedRun } from './feeding.ts';
 import { fuelPiece, shovelsFor } from './fuel.ts';
 import { finishAbove, type MoveWish, movesAt } from './moves.ts';
@@ -24,6 +24,7 @@ import { planNotices } from './plan-notices.ts';
 import { coalTrouble, siteNotices } from './range.ts';
 import { reckoningFor } from './reckoning.ts';
 import { replayed } from './replay.ts';
+import { coalWidth } from './room.ts';
 import type { OvenMoment, RunSetting } from './run.ts';
 import { scaledSite, siteFor } from './site.ts';
 import { isBaked } from './split.ts';
@@ -110,12 +111,7 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
     fuel: request.fuel.kind,
     method: request.wish.method,
     isPinned: request.pins.above !== undefined || request.pins.below !== undefined,
-    above: setAbove({ pieces: counts.above, outerRadius: request.oven.diameter / 2, isWood }),
-    below: setBelow({
-      pieces: counts.below,
-      outerRadius: setting.body.floorDiameter / 2,
-      isWood,
-    }),
+    ...setsOf(request, setting, counts),
     reckoning: reckoningFor(request, setting, counted),
     loadInMinute: minutes(loadInMinute),
     outMinute: minutes(outMinute),
@@ -130,6 +126,19 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
     coalsInAll: all,
     energy: energyOf(request, setting, run.moments.at(-1)),
     notices: [...siteNotices(request), ...planNotices(request, counted)],
+  };
+};
+
+const setsOf = (request: CoalRequest, { body }: RunSetting, counts: Counts) => {
+  const how = { coalWidth: coalWidth(request.fuel), isWood: request.fuel.kind === 'wood-coals' };
+  return {
+    above: setAbove({ ...how, pieces: counts.above, outerRadius: request.oven.diameter / 2 }),
+    below: setBelow({
+      ...how,
+      pieces: counts.below,
+      outerRadius: body.floorDiameter / 2,
+      isBaked: isBaked(request.wish.method),
+    }),
   };
 };
 

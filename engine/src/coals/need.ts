@@ -8,7 +8,7 @@ import { laid, type Need } from './feeding.ts';
 import { coalsToHold, type HoldCase } from './hold.ts';
 import type { LoadState } from './load.ts';
 import { parameter } from './parameters.ts';
-import { type Room, roomFor } from './room.ts';
+import { coalWidth, type Room, roomFor } from './room.ts';
 import { minuteLater, type RunSetting, startMoment, withLoadIn } from './run.ts';
 import { isPotMethod, shareAboveFor } from './split.ts';
 
@@ -28,7 +28,7 @@ const UP_LEAST_MINUTES = 15;
 
 export const heatNeedFor = (request: CoalRequest, setting: RunSetting): HeatNeed => {
   const shareAbove = shareAboveFor(request.wish.method);
-  const room = roomFor(setting.body, request.oven.diameter);
+  const room = roomFor(setting.body, request.oven.diameter, coalWidth(request.fuel));
   const holdCase = holdCaseFor(request, setting, shareAbove);
   const hold = coalsToHold(holdCase);
   const warmer = coalsToHold({ ...holdCase, targetKelvin: holdCase.targetKelvin + 5 });

@@ -4,82 +4,114 @@
 import { metres } from '../quantity/unit.ts';
 import type { CoalPlace, CoalSet } from './coal-plan.ts';
 import { shovelsFor } from './fuel.ts';
-import { COAL_WIDTH, ringsOf, touchingRing } from './room.ts';
+import { LEG_WIDTH, LEGS, ringsOf, ringUnderFloor, touchingRing } from './room.ts';
 
 /** Share of the lid's coals on its rim; tuned on three layouts of a simulated 12 inch plate. */
 const RIM_SHARE = 0.61;
 const HANDLE_RADIUS = 0.03; // m, kept clear for the lifter
-const LEGS = 3;
 
 export interface PlaceWish {
   readonly pieces: number;
   readonly outerRadius: number;
+  readonly coalWidth: number;
   readonly isWood: boolean;
 }
 
 /** Coals on the lid: the rim first, the rest spread inside it, the handle left clear. */
 export const setAbove = (wish: PlaceWish): CoalSet => {
-  const most = touchingRing(wish.outerRadius);
-  const ring = Math.min(most, Math.max(Math.round(wish.pieces * RIM_SHARE), 0));
-  return coalSet(wish, { ring, legs: 0, innermost: HANDLE_RADIUS });
-};
-
-/** Coals below: a ring under the rim of the floor, more only inside it, legs left clear. */
-export const setBelow = (wish: PlaceWish): CoalSet => {
-  const most = Math.max(0, touchingRing(wish.outerRadius) - LEGS);
-  return coalSet(wish, { ring: Math.min(most, wish.pieces), legs: LEGS, innermost: 0 });
-};
-
-const coalSet = (
-  wish: PlaceWish,
-  how: { readonly ring: number; readonly legs: number; readonly innermost: number },
-): CoalSet => {
-  const spread = wish.pieces - how.ring;
-  const ringRadius = wish.outerRadius - COAL_WIDTH / 2;
+  const most = touchingRing(wish);
+  const ring = Math.min(most, Math.round(wish.pieces * RIM_SHARE));
   return {
-    pieces: wish.pieces,
-    ring: how.ring,
-    spread,
-    rings: ringsOf(wish.outerRadius, wish.pieces),
-    ...(wish.isWood ? { shovels: shovelsFor(wish.pieces) } : {}),
+    ...told(wish, ringsOf(wish, wish.pieces)),
+    ring,
+    spread: wish.pieces - ring,
     places: [
-      ...circle(how.ring, ringRadius, how.legs).map((place) => ({ ...place, in: 'ring' as const })),
-      ...inside(spread, ringRadius - COAL_WIDTH, how.innermost),
+      ...named('ring', circle(ring, ringRadius(wish))),
+      ...spread(wish, { count: wish.pieces - ring, innermost: HANDLE_RADIUS }),
     ],
   };
 };
 
+/**
+ * Coals below, legs left clear: a ring under the rim of the floor. What it does not hold lies spread
+ * inside it under a pot; under a bread it makes a second ring, and the middle stays empty.
+ */
+export const setBelow = (wish: PlaceWish & { readonly isBaked: boolean }): CoalSet => {
+  const first = Math.min(ringUnderFloor(wish), wish.pieces);
+  const left = wish.pieces - first;
+  const inner = { ...wish, outerRadius: wish.outerRadius - wish.coalWidth };
+  const second = wish.isBaked ? Math.min(left, touchingRing(inner)) : 0;
+  return {
+    ...told(wish, ringsOf(wish, wish.pieces, ringUnderFloor)),
+    ring: first + second,
+    spread: left - second,
+    places: [
+      ...named('ring', betweenLegs(first, ringRadius(wish))),
+      ...named('ring', circle(second, ringRadius(inner))),
+      ...spread(second > 0 ? inner : wish, { count: left - second, innermost: 0 }),
+    ],
+  };
+};
+
+const told = ({ pieces, isWood }: PlaceWish, rings: number) => ({
+  pieces,
+  rings,
+  ...(isWood ? { shovels: shovelsFor(pieces) } : {}),
+});
+
+const ringRadius = ({ outerRadius, coalWidth }: PlaceWish) => outerRadius - coalWidth / 2;
+
+type Spot = Omit<CoalPlace, 'in'>;
+
+const named = (how: CoalPlace['in'], spots: readonly Spot[]): readonly CoalPlace[] =>
+  spots.map((spot) => ({ ...spot, in: how }));
+
+const spotAt = (radius: number, angle: number): Spot => ({
+  x: metres(radius * Math.sin(angle)),
+  y: metres(radius * Math.cos(angle)),
+});
+
+const circle = (count: number, radius: number): readonly Spot[] =>
+  Array.from({ length: count }, (_, index) =>
+    spotAt(radius, (2 * Math.PI * (index + 0.5)) / count),
+  );
+
 // Legs stand at a third of the circle each, the first towards the cook (negative y).
-const circle = (count: number, radius: number, legs: number) =>
-  Array.from({ length: count }, (_, index) => {
-    const angle = legs === 0 ? evenAngle(index, count) : angleBetweenLegs(index, count, legs);
-    return { x: metres(radius * Math.sin(angle)), y: metres(radius * Math.cos(angle)) };
-  });
-
-const evenAngle = (index: number, count: number) => (2 * Math.PI * (index + 0.5)) / count;
-
-const angleBetweenLegs = (index: number, count: number, legs: number): number => {
-  const sector = Math.floor((index * legs) / count);
-  const first = Math.ceil((sector * count) / legs);
-  const next = Math.ceil(((sector + 1) * count) / legs);
-  const within = (index - first + 1) / (next - first + 1);
-  return Math.PI + ((sector + within) * 2 * Math.PI) / legs;
+const betweenLegs = (count: number, radius: number): readonly Spot[] => {
+  const sector = (2 * Math.PI) / LEGS;
+  const leg = radius > 0 ? LEG_WIDTH / radius : 0;
+  return Array.from({ length: LEGS }, (_, at) => {
+    const here = Math.floor((count + LEGS - 1 - at) / LEGS);
+    const from = Math.PI + at * sector + leg / 2;
+    return Array.from({ length: here }, (_, index) =>
+      spotAt(radius, from + ((index + 0.5) * (sector - leg)) / here),
+    );
+  }).flat();
 };
 
 /** Spread coals on circles inside the ring, more on the wider ones. */
-const inside = (count: number, outermost: number, innermost: number): readonly CoalPlace[] => {
-  const radii: number[] = [];
-  for (let radius = outermost; radius >= Math.max(innermost, 0) && radii.length < 8; )
-    radius = pushed(radii, radius);
+const spread = (
+  wish: PlaceWish,
+  { count, innermost }: { readonly count: number; readonly innermost: number },
+): readonly CoalPlace[] => {
+  const radii = innerRadii(ringRadius(wish) - wish.coalWidth, innermost, wish.coalWidth);
   const shares = sharedOut(count, radii);
-  return radii.flatMap((radius, index) =>
-    circle(shares[index] ?? 0, radius, 0).map((place) => ({ ...place, in: 'spread' as const })),
+  return named(
+    'spread',
+    radii.flatMap((radius, index) => circle(shares[index] ?? 0, radius)),
   );
 };
 
-const pushed = (radii: number[], radius: number): number => {
-  radii.push(radius);
-  return radius - COAL_WIDTH;
+const MOST_CIRCLES = 12; // a 16 inch lid under the smallest briquettes
+
+const innerRadii = (outermost: number, innermost: number, step: number): readonly number[] => {
+  const radii: number[] = [];
+  let radius = Math.max(outermost, innermost);
+  while (radius >= innermost && radii.length < MOST_CIRCLES) {
+    radii.push(radius);
+    radius -= step;
+  }
+  return radii;
 };
 
 const sharedOut = (count: number, radii: readonly number[]): readonly number[] => {

@@ -32,10 +32,18 @@ const countNotices = (request: CoalRequest, counted: Counted): readonly Notice[]
     notices.push(notice('COALS_PINNED_GIVES', 'note', about, values));
   if ((pins.above ?? 0) > need.room.lidAll || (pins.below ?? 0) > need.room.floorAll)
     notices.push(notice('COALS_PIN_OVERFILLS', 'doubt', about, values));
+  if (counted.movedToLid > 0)
+    notices.push(notice('COALS_RING_FULL', 'note', about, ringValues(request, counted)));
   if (counted.lidIsFull) notices.push(notice('COALS_LID_FULL', 'doubt', about, values));
   if (counted.floorIsFull) notices.push(notice('COALS_FLOOR_FULL', 'doubt', about, values));
   return notices;
 };
+
+const ringValues = ({ fuel }: CoalRequest, { counts, movedToLid }: Counted): NoticeValues => ({
+  fuel: fuel.kind,
+  below: counts.below,
+  coals: movedToLid,
+});
 
 const heatNotices = (request: CoalRequest, counted: Counted): readonly Notice[] => {
   const { feed, run } = counted;

@@ -1,38 +1,74 @@
 // How many coals lie on this lid and under this floor?
-// Sources: ringMethod (what a ring is), briquetteSize (about 1.75 inch wide).
-// Weak spot: the packing share of a full spread is ours.
+// Sources: ringMethod (what a ring is), briquetteSize (about 1.75 inch wide), briquetteWeighing.
+// Weak spot: the packing share of a full spread and the width of a leg are ours.
 
+import type { Fuel } from '../camp/camp.ts';
+import { CHART_PIECE_GRAMS, fuelPiece } from './fuel.ts';
 import type { OvenBody } from './geometry.ts';
 
-export const COAL_WIDTH = 0.0445; // m, 1.75 inch (briquetteSize; another page says 2)
+const CHART_COAL_WIDTH = 0.0445; // m, 1.75 inch (briquetteSize; another page says 2)
 const SPREAD_PACKING = 0.8; // share of the plate that coals in a full spread can stand on; ours
-const LEGS = 3;
+/** Legs under the rim of the floor, each as wide as this where the ring passes it; from memory. */
+export const LEGS = 3;
+export const LEG_WIDTH = 0.025; // m
+/** Half the middle that no bread has coals under. */
+const EMPTY_MIDDLE_RADIUS = 0.03; // m
+
+/** A coal of another mass is wider by its cube root. @source briquetteSize, briquetteWeighing */
+export const coalWidth = (fuel: Fuel): number =>
+  CHART_COAL_WIDTH * Math.cbrt(fuelPiece(fuel).pieceGrams / CHART_PIECE_GRAMS);
+
+/** A circle that touching coals lie within. */
+export interface RingWish {
+  readonly outerRadius: number;
+  readonly coalWidth?: number;
+}
+
+/** Angle that one coal takes up in the ring, or undefined where the circle is too small. */
+const coalAngle = ({ outerRadius, coalWidth = CHART_COAL_WIDTH }: RingWish) => {
+  const radius = outerRadius - coalWidth / 2;
+  return radius < coalWidth / 2 ? undefined : 2 * Math.asin(coalWidth / 2 / radius);
+};
 
 /** Coals in a touching ring whose outer edge lies on a circle of this radius. @source ringMethod */
-export const touchingRing = (outerRadius: number): number => {
-  const radius = outerRadius - COAL_WIDTH / 2;
-  if (radius < COAL_WIDTH / 2) return 0;
-  return Math.floor(Math.PI / Math.asin(COAL_WIDTH / 2 / radius));
+export const touchingRing = (wish: RingWish): number => {
+  const angle = coalAngle(wish);
+  return angle === undefined ? 0 : Math.floor((2 * Math.PI) / angle);
+};
+
+/** The same under a floor, a gap left for each leg. @source ringMethod */
+export const ringUnderFloor = (wish: RingWish): number => {
+  const angle = coalAngle(wish);
+  if (angle === undefined) return 0;
+  const legAngle = LEG_WIDTH / (wish.outerRadius - (wish.coalWidth ?? CHART_COAL_WIDTH) / 2);
+  return LEGS * Math.max(0, Math.floor(((2 * Math.PI) / LEGS - legAngle) / angle));
 };
 
 /** Coals in so many rings, the second touching inside the first and so on. @source ringMethod */
-export const coalsInRings = (outerRadius: number, rings: number): number => {
+export const coalsInRings = (wish: RingWish, rings: number): number => {
+  const { coalWidth = CHART_COAL_WIDTH } = wish;
   let coals = 0;
   let left = rings;
-  for (let radius = outerRadius; left > 0 && radius > 0; radius -= COAL_WIDTH) {
-    coals += Math.min(1, left) * touchingRing(radius);
+  for (let outerRadius = wish.outerRadius; left > 0 && outerRadius > 0; outerRadius -= coalWidth) {
+    coals += Math.min(1, left) * touchingRing({ outerRadius, coalWidth });
     left -= 1;
   }
   return coals;
 };
 
-/** The other way round, to a quarter of a ring. */
-export const ringsOf = (outerRadius: number, pieces: number): number => {
+/** The other way round, to a quarter of a ring; `ring` counts one ring (legs or no legs). */
+export const ringsOf = (
+  wish: RingWish,
+  pieces: number,
+  ring: (wish: RingWish) => number = touchingRing,
+): number => {
+  const { coalWidth = CHART_COAL_WIDTH } = wish;
   let rings = 0;
   let left = pieces;
-  for (let radius = outerRadius; left > 0 && touchingRing(radius) > 0; radius -= COAL_WIDTH) {
-    rings += Math.min(1, left / touchingRing(radius));
-    left -= touchingRing(radius);
+  let outerRadius = wish.outerRadius;
+  for (; left > 0 && ring({ outerRadius, coalWidth }) > 0; outerRadius -= coalWidth) {
+    rings += Math.min(1, left / ring({ outerRadius, coalWidth }));
+    left -= ring({ outerRadius, coalWidth });
   }
   return Math.round(4 * rings) / 4;
 };
@@ -43,17 +79,26 @@ export interface Room {
   readonly lidAll: number;
   /** One ring under the rim of the floor, the legs left clear. */
   readonly floorRing: number;
+  /** A second ring touching inside it; 0 where it would lie under the middle. */
+  readonly floorSecondRing: number;
   readonly floorAll: number;
 }
 
-export const roomFor = (body: OvenBody, nominalDiameter: number): Room => {
-  const perArea = SPREAD_PACKING / COAL_WIDTH ** 2;
-  const lidRing = touchingRing(nominalDiameter / 2);
-  const floorRing = Math.max(0, touchingRing(body.floorDiameter / 2) - LEGS);
+export const roomFor = (
+  body: OvenBody,
+  nominalDiameter: number,
+  width: number = CHART_COAL_WIDTH,
+): Room => {
+  const perArea = SPREAD_PACKING / width ** 2;
+  const under = { outerRadius: body.floorDiameter / 2, coalWidth: width };
+  const inner = { ...under, outerRadius: under.outerRadius - width };
+  const lidRing = touchingRing({ outerRadius: nominalDiameter / 2, coalWidth: width });
+  const floorRing = ringUnderFloor(under);
   return {
     lidRing,
     lidAll: Math.max(lidRing, Math.floor(perArea * body.mouthArea)),
     floorRing,
+    floorSecondRing: inner.outerRadius - width >= EMPTY_MIDDLE_RADIUS ? touchingRing(inner) : 0,
     floorAll: Math.max(floorRing, Math.floor(perArea * body.floorArea) - LEGS),
   };
 };

@@ -71,7 +71,7 @@ function ringCells(): readonly ChartCell[] {
   return rings.rows.map(([ovenInches = 0, heatFahrenheit = 0, count = 0]) => {
     const diameter = ovenInches * INCH;
     const room = roomFor(ovenBody(usualOven(diameter)), diameter);
-    const above = coalsInRings(diameter / 2, count);
+    const above = coalsInRings({ outerRadius: diameter / 2 }, count);
     return { ovenInches, heatFahrenheit, above, below: room.floorRing };
   });
 }

@@ -17,6 +17,11 @@ export const coalsWords: Words = {
     `The lid is full. ${gives(values, about, say)} Screen the wind, or bake cooler and longer.`,
   COALS_FLOOR_FULL: (values, about, say) =>
     `No more coals fit under the floor. ${gives(values, about, say)}`,
+  COALS_RING_FULL: (values, about, say) =>
+    `The ring under ${say.ovenName(about.oven ?? '')} is closed: ` +
+    (values.fuel === 'wood-coals'
+      ? 'more of its coals lie on the lid instead, none under the middle.'
+      : `${number(values, 'coals')} more lie on the lid instead, none under the middle.`),
   COALS_PINNED_GIVES: (values, about, say) =>
     values.fuel === 'wood-coals'
       ? `Your own layout is kept. ${gives(values, about, say)}`
