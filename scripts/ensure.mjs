@@ -13,14 +13,20 @@ export function say(text) {
   process.stdout.write(`${text}\n`);
 }
 
+/** What is said to a Node that is too old to run us; undefined for one that is not. */
+export function nodeComplaint(version) {
+  if (LEAST_NODE <= Number(version.split('.')[0])) return undefined;
+  return (
+    `Emberwright needs Node ${LEAST_NODE} or newer; this is ${version}. ` +
+    'Install a newer Node and run the same command again.'
+  );
+}
+
 /** Ends the process with a sentence if this Node is too old to run us. */
 export function ensureNode() {
-  const major = Number(process.versions.node.split('.')[0]);
-  if (major >= LEAST_NODE) return;
-  process.stderr.write(
-    `Emberwright needs Node ${LEAST_NODE} or newer; this is ${process.versions.node}. ` +
-      'Install a newer Node and run the same command again.\n',
-  );
+  const complaint = nodeComplaint(process.versions.node);
+  if (complaint === undefined) return;
+  process.stderr.write(`${complaint}\n`);
   process.exit(1);
 }
 
