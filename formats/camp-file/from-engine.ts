@@ -120,6 +120,7 @@ function dishToFile(dish: MenuDish): FileDish {
     coalsBelow: dish.pins.coalsBelow,
     coalsOn: clockOrNot(dish.pins.coalsOnAt),
     bake: written('duration', dish.pins.bakeMinutes),
+    preheat: dish.pins.preheat,
     hand: dish.pins.hand,
   });
   return {
@@ -208,6 +209,7 @@ function targetToFile(target: Recipe['target']): NonNullable<FileRecipe['target'
     ...given<Partial<NonNullable<FileRecipe['target']>>>({
       oven: written('temperature', target.oven),
       core: written('temperature', target.core),
+      coldOven: target.coldOven,
       took:
         short === undefined || long === undefined
           ? undefined

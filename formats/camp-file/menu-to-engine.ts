@@ -75,6 +75,7 @@ const pinsFromFile = (pins: NonNullable<FileDish['pins']>): DishPins =>
     coalsBelow: pins.coalsBelow,
     coalsOnAt: clockOrNot(pins.coalsOn),
     bakeMinutes: minutesOrNot(pins.bake),
+    preheat: pins.preheat,
     hand: pins.hand,
   });
 
@@ -128,6 +129,7 @@ function targetFromFile(recipe: FileRecipe): RecipeTarget {
     ...given<Partial<RecipeTarget>>({
       oven: temperatureOrNot(target.oven),
       core: temperatureOrNot(target.core),
+      coldOven: target.coldOven,
       minutesHint: target.took?.map((text) => minutes(readQuantity('duration', text)!)) as
         | RecipeTarget['minutesHint']
         | undefined,

@@ -267,6 +267,33 @@ describe('a camp file in the engine and back', () => {
     expect(again.menu).toEqual(once.menu);
   });
 
+  it('keeps every pin and a cold start on the way there and back', () => {
+    const file = edited((camp) => {
+      set(camp.menu[0], 'pins', {
+        oven: 'A',
+        coalsAbove: 12,
+        coalsBelow: 0,
+        coalsOn: '12:05',
+        bake: '40 min',
+        preheat: false,
+        hand: 'cook',
+      });
+      set(camp.recipes[0]!.target, 'coldOven', true);
+    });
+    const once = whole(file);
+    expect(once.menu.dishes[0]?.pins).toEqual({
+      oven: 'A',
+      coalsAbove: 12,
+      coalsBelow: 0,
+      coalsOnAt: 725,
+      bakeMinutes: 40,
+      preheat: false,
+      hand: 'cook',
+    });
+    expect(once.menu.recipes[0]?.target.coldOven).toBe(true);
+    expect(whole(fromEngine(once.camp, once.menu)).menu).toEqual(once.menu);
+  });
+
   it('takes the same weights and sizes from US and metric text', () => {
     const us = whole(pilcrowCreek);
     const metric = whole(

@@ -139,6 +139,9 @@ const dish = z.strictObject({
       coalsBelow: count(0, 400).optional(),
       coalsOn: clock().optional(),
       bake: quantity('duration', { example: '40 min', least: '1 min', most: '24 h' }).optional(),
+      preheat: z.boolean().optional().meta({
+        description: 'true: into a hot oven; false: into a cold one, the coals come after it.',
+      }),
       hand: id().optional(),
     })
     .optional(),
@@ -253,6 +256,10 @@ const recipe = z.strictObject({
       canWait: minutes('30 min').optional(),
       rest: minutes('20 min').optional(),
       thickness: ovenLength('4 cm', '2 mm', '30 cm').optional(),
+      coldOven: z
+        .boolean()
+        .optional()
+        .meta({ description: 'It goes into an oven without coals; the coals come after it.' }),
       cookedBefore: z.boolean().optional(),
     })
     .optional(),

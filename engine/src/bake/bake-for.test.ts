@@ -12,7 +12,7 @@ import type { CurvePoint } from '../coals/coal-plan.ts';
 import type { Recipe, RecipeKind } from '../menu/recipe.ts';
 import { fromCelsius, fromFahrenheit, type Kelvin, kelvin, minutes } from '../quantity/unit.ts';
 import { bakeFor } from './bake-for.ts';
-import { wantedOvenFor, wantsHotOven } from './heat-wish.ts';
+import { heatWishFor, wantedOvenFor, wantsHotOven } from './heat-wish.ts';
 import { simmerLengthening } from './pot-minutes.ts';
 
 type Row = readonly [string, RecipeKind, number, number, number, number, number, number];
@@ -266,6 +266,58 @@ describe('what a dish wants of the oven', () => {
     expect(wantsHotOven(madeRecipe({ kind: 'stew', method: 'simmer' }))).toBe(false);
     const cold = madeRecipe({ steps: [step('Line the cold oven with the parchment circle.')] });
     expect(wantsHotOven(cold)).toBe(false);
+  });
+
+  it('start hot or cold as the dish pins it, else as the recipe says, but a pot never hot', () => {
+    const biscuit = madeRecipe({ kind: 'biscuit' });
+    const { target } = biscuit;
+    const cold = madeRecipe({ kind: 'biscuit', target: { ...target, coldOven: true } });
+    const wish = (recipe: Recipe, preheat?: boolean) =>
+      heatWishFor({
+        recipe,
+        load: madeDough({ millimetres: 16, rise: 2 }),
+        minutes: minutes(20),
+        air: madeAir(),
+        preheat,
+      }).preheat;
+    expect([wish(biscuit), wish(biscuit, false)]).toEqual([true, false]);
+    expect([wish(cold), wish(cold, true)]).toEqual([false, true]);
+    expect(wish(madeRecipe({ kind: 'stew', method: 'simmer' }), true)).toBe(false);
+  });
+});
+
+describe('minutes that the cook pins', () => {
+  const bread = { millimetres: 30, rise: 2 };
+  const withPin = (pinned: number, leastCore?: Kelvin) =>
+    bakeFor({
+      load: madeDough(bread),
+      recipe: madeRecipe(),
+      formula,
+      air: madeAir(),
+      wanted: fromFahrenheit(400),
+      pinnedMinutes: minutes(pinned),
+      ...(leastCore === undefined ? {} : { leastCore }),
+    });
+  const own = baked(bread, fromFahrenheit(400));
+
+  it('are judged against our own band and said with ours, and our own minutes stay ours', () => {
+    const short = withPin(own.least - 1);
+    expect(short.minutes).toBe(own.minutes);
+    expect(short.notices).toContainEqual(
+      expect.objectContaining({
+        code: 'BAKE_PIN_SHORT',
+        level: 'stop',
+        values: expect.objectContaining({ pinnedMinutes: own.least - 1, minutes: own.minutes }),
+      }),
+    );
+    expect(codesOf(withPin(own.most + 1))).toContain('BAKE_PIN_LONG');
+    for (const inside of [own.least, own.minutes, own.most])
+      expect(codesOf(withPin(inside)).filter((code) => code.includes('_PIN_'))).toEqual([]);
+  });
+
+  it('that are too few for a safe core are a danger', () => {
+    const { notices } = withPin(5, fromFahrenheit(165));
+    expect(notices.find((each) => each.code === 'BAKE_PIN_SHORT')?.level).toBe('danger');
   });
 });
 

@@ -1,12 +1,14 @@
 // How long does this load stay in, and what shows that it is done?
 
+import { isPot } from '../menu/heat-kind.ts';
+import { type Notice, notice } from '../notice/notice.ts';
 import { type Kelvin, minutes, ratio } from '../quantity/unit.ts';
 import type { BakePlan } from './bake-plan.ts';
 import type { BakeRequest, CookTime } from './bake-request.ts';
 import { breadTime } from './bread-time.ts';
 import { cobblerTime } from './cobbler-time.ts';
 import { doneTargetFor } from './done-target.ts';
-import { figuresOfKind, isBread, isPot } from './kinds.ts';
+import { figuresOfKind, isBread } from './kinds.ts';
 import { potTime } from './pot-time.ts';
 import { roastTime } from './roast-time.ts';
 
@@ -34,8 +36,27 @@ export function bakeFor(asked: BakeRequest): BakePlan {
     most: minutes(time.most),
     done: target.done,
     loss: ratio(figuresOfKind(recipe.kind).loss),
-    notices: [...target.notices, ...time.notices].map((said) => ({ ...said, about })),
+    notices: [...target.notices, ...time.notices, ...pinNotices(asked, time)].map((said) => ({
+      ...said,
+      about,
+    })),
   };
+}
+
+/** Pinned minutes are kept; here they are judged against the band of our own. */
+function pinNotices({ pinnedMinutes, leastCore }: BakeRequest, time: CookTime): readonly Notice[] {
+  if (pinnedMinutes === undefined || time.most === 0) return [];
+  const values = {
+    pinnedMinutes,
+    minutes: time.minutes,
+    leastMinutes: time.least,
+    mostMinutes: time.most,
+  };
+  if (pinnedMinutes < time.least) {
+    const level = leastCore === undefined ? 'stop' : 'danger';
+    return [notice('BAKE_PIN_SHORT', level, {}, values)];
+  }
+  return time.most < pinnedMinutes ? [notice('BAKE_PIN_LONG', 'doubt', {}, values)] : [];
 }
 
 function timeOf(asked: BakeRequest, core: Kelvin): CookTime {

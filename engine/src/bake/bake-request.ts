@@ -19,6 +19,8 @@ export interface BakeRequest {
   readonly curve?: readonly CurvePoint[];
   /** The load goes in at this minute of the curve. */
   readonly loadInMinute?: Minutes;
+  /** What the cook has pinned, counted as in the plan: from load in, for a pot from the boil. */
+  readonly pinnedMinutes?: Minutes;
   /** Least core for health, from safety/. */
   readonly leastCore?: Kelvin;
 }

@@ -58,6 +58,16 @@ export const bakeCodes = {
     when: 'the recipe asks for a lower core than the safe one',
     next: 'cook it to the safe core',
   },
+  BAKE_PIN_SHORT: {
+    kind: 'notice',
+    when: 'the minutes that the cook pinned are fewer than the soonest we reckon with',
+    next: 'give it longer, or let go of the pin; the minutes are kept as pinned',
+  },
+  BAKE_PIN_LONG: {
+    kind: 'notice',
+    when: 'the minutes that the cook pinned are more than the latest we reckon with',
+    next: 'look sooner, or let go of the pin; the minutes are kept as pinned',
+  },
   BAKE_ROAST_BY_PROBE: {
     kind: 'notice',
     when: 'roasting minutes come from a simple conduction model',

@@ -2,6 +2,7 @@
 
 import type { Air } from '../camp/camp.ts';
 import type { HeatWish } from '../coals/coal-plan.ts';
+import { canStartHot, isPot } from '../menu/heat-kind.ts';
 import type { OvenLoad } from '../menu/load.ts';
 import type { Recipe } from '../menu/recipe.ts';
 import {
@@ -11,7 +12,7 @@ import {
   type Minutes,
   minutes as minutesOf,
 } from '../quantity/unit.ts';
-import { figuresOfKind, isPot } from './kinds.ts';
+import { figuresOfKind } from './kinds.ts';
 import { minutesToBoil } from './pot-minutes.ts';
 
 /** The iron round a simmering pot stands this much above the boil: a judgement, no source. */
@@ -32,13 +33,15 @@ export function heatWishFor(asked: {
   readonly load: OvenLoad;
   readonly minutes: Minutes;
   readonly air: Air;
+  /** As the dish pins it; left out, the recipe or its kind decides. */
+  readonly preheat?: boolean | undefined;
 }): HeatWish {
-  const { recipe, minutes, air } = asked;
+  const { recipe, minutes, air, preheat } = asked;
   return {
     method: recipe.method,
     wanted: wantedOvenFor({ recipe, air }),
     minutes: isPot(recipe) ? withWayToBoil(asked) : minutes,
-    preheat: wantsHotOven(recipe),
+    preheat: wantsHotOven(recipe, preheat),
   };
 }
 
@@ -60,11 +63,13 @@ export function wantedOvenFor(asked: { readonly recipe: Recipe; readonly air: Ai
 
 /**
  * Is the oven heated before the load goes in? Not for a pot, and not where the dough goes into a
- * cold oven or makes its second rise in it.
+ * cold oven or makes its second rise in it. What the dish pins comes first, then the recipe's own
+ * word, then its steps, then its kind.
  */
-export function wantsHotOven(recipe: Recipe): boolean {
-  if (isPot(recipe)) return false;
-  if (recipe.method !== 'bake' && recipe.method !== 'roast') return false;
+export function wantsHotOven(recipe: Recipe, pinned?: boolean): boolean {
+  if (!canStartHot(recipe)) return false;
+  if (pinned !== undefined) return pinned;
+  if (recipe.target.coldOven !== undefined) return !recipe.target.coldOven;
   if (recipe.steps.some((step) => COLD_OVEN.test(step.say))) return false;
   return figuresOfKind(recipe.kind).preheat;
 }

@@ -25,12 +25,7 @@ export function figuresOfKind(kind: RecipeKind): KindFigures {
   return row;
 }
 
-const POTS: readonly RecipeKind[] = ['braise', 'stew', 'beans'];
 const BREADS: readonly RecipeKind[] = ['yeast-bread', 'quick-bread', 'biscuit', 'corn-bread'];
-
-/** Is it brought to the boil and kept there? A stew that is baked dry is still a pot of liquid. */
-export const isPot = (recipe: { readonly kind: RecipeKind; readonly method: string }) =>
-  recipe.method === 'simmer' || recipe.method === 'boil' || POTS.includes(recipe.kind);
 
 /** A dough that stands by itself. */
 export const isBread = (recipe: { readonly kind: RecipeKind }) => BREADS.includes(recipe.kind);

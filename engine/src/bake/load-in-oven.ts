@@ -5,11 +5,12 @@
 import type { Air } from '../camp/camp.ts';
 import type { Load, LoadState } from '../coals/load.ts';
 import type { Formula } from '../formula/formula.ts';
+import { isPot } from '../menu/heat-kind.ts';
 import type { OvenLoad } from '../menu/load.ts';
 import type { Recipe } from '../menu/recipe.ts';
 import { type Kelvin, kelvin, squareMetres, watts } from '../quantity/unit.ts';
 import { specificHeatOf, waterShareOf } from './heat-content.ts';
-import { isPot, isWetFruit } from './kinds.ts';
+import { isWetFruit } from './kinds.ts';
 
 /** Most that a bread takes up [W/m2]: fitted together with the coal's power (oven-network-notes). */
 const BREAD_MOST_WATTS_PER_SQUARE_METRE = 1500;

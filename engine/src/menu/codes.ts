@@ -53,6 +53,11 @@ export const menuCodes = {
     when: 'A pinned number is negative, not a number, or beyond any use.',
     next: 'Change the pinned number, or let go of the pin.',
   },
+  MENU_PIN_WITHOUT_EFFECT: {
+    kind: 'notice',
+    when: 'A dish is pinned to a hot or cold oven, and it is a pot or needs no oven.',
+    next: 'Let go of the pin: a pot heats up with its oven.',
+  },
   MENU_STEPS_CIRCULAR: {
     kind: 'refusal',
     when: 'Steps of a recipe wait for each other in a circle, or for a step that is not there.',

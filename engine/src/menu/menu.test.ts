@@ -236,6 +236,28 @@ describe('ovens for dishes', () => {
     );
   });
 
+  it('keep two pins on one oven that is too small and wanted twice at once, and judge both', () => {
+    const camp = campMade({ ovens: [ovenMade('small', 8), ovenMade('large', 14)] });
+    const dishes = [
+      lay(dishMade(stew, { pins: { oven: 'small' } }), stew, camp),
+      lay(dishMade(rolls, { portions: 40, pins: { oven: 'small' } }), rolls, camp),
+    ];
+    const { fits, refusals } = shareOvens({ dishes, camp });
+    expect(refusals).toEqual([]);
+    for (const { dish } of dishes) {
+      const fit = fits.get(dish.id)!;
+      expect(fit.loads.map((load) => load.oven)).toEqual(['small']);
+      expect(fit.notices.map((each) => [each.code, each.level])).toEqual(
+        expect.arrayContaining([
+          ['MENU_PINNED_OVEN_OVERFULL', 'stop'],
+          ['MENU_OVEN_TIGHT', 'doubt'],
+        ]),
+      );
+      // Nothing is taken away to make it fit: the whole batch is laid.
+      expect(sumOf(fit.loads, (load) => load.portions)).toBeGreaterThanOrEqual(dish.portions ?? 8);
+    }
+  });
+
   it('keep the thickness of a batter from 8 to 16 inches when mass goes with the floor', () => {
     const batter = recipeMade(
       'batter',
@@ -287,6 +309,8 @@ describe('trouble in a menu', () => {
     expect(codes(stew, { latestAt: clockMinutes(1000) })).toEqual(['MENU_LATEST_BEFORE_SERVE']);
     expect(codes(stew, { pins: { oven: 'X' } })).toEqual(['MENU_PIN_UNKNOWN']);
     expect(codes(stew, { pins: { coalsAbove: -3 } })).toEqual(['MENU_PIN_IMPOSSIBLE']);
+    const hot = { dishes: [dishMade(stew, { pins: { preheat: true } })], recipes: [stew] };
+    expect(menuTrouble(hot, camp).notices[0]?.code).toBe('MENU_PIN_WITHOUT_EFFECT');
     const step = { id: 'a', kind: 'mix', say: '', minutes: minutes(1), hands: 1 } as const;
     const after = [{ step: 'a', least: minutes(0) }];
     const circle = { ...step, skill: 'new', needsTable: false, after } as const;

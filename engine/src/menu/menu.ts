@@ -35,6 +35,8 @@ export interface DishPins {
   /** Coals are laid at this minute of the camp's clock. */
   readonly coalsOnAt?: ClockMinutes;
   readonly bakeMinutes?: Minutes;
+  /** True: into an oven that is hot; false: into a cold one, the coals come after it. */
+  readonly preheat?: boolean;
   /** A hand's id: this person does the oven work of the dish. */
   readonly hand?: string;
 }

@@ -112,6 +112,8 @@ export interface RecipeTarget {
   readonly rest: Minutes;
   /** Thickness of raw dough or batter as it goes in, if the cook says so. */
   readonly thickness?: Metres;
+  /** It goes into an oven without coals; the coals come after it. */
+  readonly coldOven?: boolean;
   /** Has it been cooked before it comes to camp (cooked beans, tinned fruit)? */
   readonly isCold: boolean;
 }

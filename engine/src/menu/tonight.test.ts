@@ -163,6 +163,22 @@ describe('a camp for tonight', () => {
   });
 });
 
+describe('hot or cold at the start', () => {
+  const oven = { diameterMetres: fromUnit(12, 'inch') };
+  const isAssumed = ({ assumed }: Tonight) => assumed.some((each) => each.what === 'cold-oven');
+
+  it('is the recipe’s own affair, and assumed aloud, until it is said', () => {
+    const unsaid = tonight();
+    expect(unsaid.menu.dishes[0]?.pins.preheat).toBeUndefined();
+    expect(isAssumed(unsaid)).toBe(true);
+    for (const startsHot of [true, false]) {
+      const said = tonight({ oven: { ...oven, startsHot }, pins: { coalsAbove: 14 } });
+      expect(said.menu.dishes[0]?.pins).toEqual({ preheat: startsHot, coalsAbove: 14 });
+      expect(isAssumed(said)).toBe(false);
+    }
+  });
+});
+
 describe('a thickness that is fixed too high', () => {
   const thick = (thicknessMetres: number, what = 'soda-bread', inches = 12) =>
     campForTonight(

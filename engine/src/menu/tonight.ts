@@ -44,6 +44,8 @@ export interface TonightAnswers {
     readonly floorDiameter?: Metres;
     readonly capacity?: CubicMetres;
     readonly mass?: Grams;
+    /** Hot before the bread goes in, or cold; left out, as the recipe wants it. */
+    readonly startsHot?: boolean;
   };
   /** Leave `serveAt` out for "as soon as it can be". */
   readonly when: { readonly serveAt?: ClockMinutes };
@@ -214,8 +216,11 @@ const dishOf = (recipe: Recipe, wanted: Wanted, answers: TonightAnswers): MenuDi
   serveAt: wanted.serveAt,
   portions: wanted.portions,
   freeFrom: false,
-  pins: answers.pins ?? {},
+  pins: pinsOf(answers),
 });
+
+const pinsOf = ({ pins, oven }: TonightAnswers): DishPins =>
+  oven.startsHot === undefined ? (pins ?? {}) : { preheat: oven.startsHot, ...pins };
 
 function campOf(answers: TonightAnswers, wanted: Wanted): Omit<Camp, 'ovens'> {
   return {
@@ -301,7 +306,7 @@ function assumedBy(
     [answers.elevation, 'elevation', usualCamp.elevation],
     [saidDepth, 'depth', oven.depth],
     [undefined, 'greased', 'greased'],
-    [undefined, 'cold-oven', 'cold'],
+    [answers.oven.startsHot, 'cold-oven', 'cold'],
     [answers.windScreens, 'screen', 0],
     [answers.mouths, 'mouths', mouthsOf(answers, portions)],
   ];

@@ -3,6 +3,7 @@
 import type { Camp } from '../camp/camp.ts';
 import { type Notice, notice, type Refusal, refusal } from '../notice/notice.ts';
 import type { ClockMinutes } from '../quantity/unit.ts';
+import { canStartHot } from './heat-kind.ts';
 import type { Menu, MenuDish } from './menu.ts';
 import { labelsToCheck, unfitFor } from './needs.ts';
 import { dishPieces, recipeMass } from './pieces.ts';
@@ -40,7 +41,7 @@ export function menuTrouble(menu: Menu, camp: Camp, notBefore?: ClockMinutes): M
     const own = wrong.get(recipe.id) ?? [];
     refusals.push(...own.map((each) => ({ ...each, about: { ...each.about, dish: dish.id } })));
     if (own.length === 0) refusals.push(...amountRefusals(dish, recipe, camp));
-    notices.push(...labelNotices(dish, recipe, camp));
+    notices.push(...labelNotices(dish, recipe, camp), ...pinNotices(dish, recipe));
   }
   return { refusals, notices: [...notices, ...nothingToEat(menu, camp)] };
 }
@@ -151,6 +152,11 @@ function pinRefusals({ id, pins }: MenuDish, camp: Camp): readonly Refusal[] {
     ...(areGood ? [] : [refusal('MENU_PIN_IMPOSSIBLE', [path], about)]),
   ];
 }
+
+const pinNotices = ({ id, pins }: MenuDish, recipe: Recipe): readonly Notice[] =>
+  pins.preheat === undefined || canStartHot(recipe)
+    ? []
+    : [notice('MENU_PIN_WITHOUT_EFFECT', 'note', { dish: id })];
 
 function labelNotices(dish: MenuDish, recipe: Recipe, camp: Camp): readonly Notice[] {
   const watched = camp.needs.filter((need) => need.strictness !== 'preference');

@@ -42,6 +42,14 @@ export const bakeWords: Words = {
   BAKE_SAFE_CORE_RAISED: (values, _about, say) =>
     `The recipe stops at ${say.degrees(num(values, 'wantedKelvin'))} inside; the safe core is ` +
     `${say.degrees(num(values, 'coreKelvin'))}, so cook it to that.`,
+  BAKE_PIN_SHORT: (values, _about, say) =>
+    `${say.minutes(num(values, 'pinnedMinutes'))} are kept as you pinned them; we would give it ` +
+    `${say.minutes(num(values, 'minutes'))} (${say.minutes(num(values, 'leastMinutes'))} at the ` +
+    'soonest), so it is likely raw in the middle: look, and leave it in.',
+  BAKE_PIN_LONG: (values, _about, say) =>
+    `${say.minutes(num(values, 'pinnedMinutes'))} are kept as you pinned them; we would give it ` +
+    `${say.minutes(num(values, 'minutes'))} (${say.minutes(num(values, 'mostMinutes'))} at the ` +
+    'latest), so look sooner.',
   BAKE_ROAST_BY_PROBE: (values, _about, say) =>
     `Probe from minute ${say.count(Math.round(num(values, 'leastMinutes')))} on and go by the ` +
     'core: size and shape change the minutes more than the fire does.',

@@ -39,6 +39,9 @@ export const menuWords: Words = {
     `${say.dish(about.dish ?? '')} is pinned to "${values.pin}", which is not in this camp.`,
   MENU_PIN_IMPOSSIBLE: (_values, about, say) =>
     `A number pinned for ${say.dish(about.dish ?? '')} can not be used: change it or let go of it.`,
+  MENU_PIN_WITHOUT_EFFECT: (_values, about, say) =>
+    `${say.dish(about.dish ?? '')} is pinned to a hot or cold oven, which changes nothing: it ` +
+    'heats up with its oven, or needs none.',
   MENU_STEPS_CIRCULAR: (_values, about) =>
     `The steps of "${about.recipe}" can not be done in any order: one waits for a step that is not ` +
     'there, or two wait for each other, or one takes days.',
