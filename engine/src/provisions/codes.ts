@@ -23,6 +23,11 @@ export const provisionsCodes = {
     when: 'the recipe weighs produce peeled or cut, so more has to be bought',
     next: 'buy the larger amount, or the smaller one ready cut',
   },
+  PROVISIONS_DRINKING_HOURS: {
+    kind: 'notice',
+    when: 'drinking water is reckoned for the hours from the first hands to the last',
+    next: 'take more where people come sooner, stay longer, work hard or sit in the heat',
+  },
   PROVISIONS_BAG_APART: {
     kind: 'notice',
     when: 'a bag is kept free of something',

@@ -12,6 +12,7 @@ import type { Camp } from '../camp/camp.ts';
 import type { CoalPlan } from '../coals/coal-plan.ts';
 import type { Ingredient, Recipe } from '../menu/recipe.ts';
 import { clockMinutes, fromFahrenheit, grams, metresPerSecond, minutes } from '../quantity/unit.ts';
+import { bibliographies } from '../sources/index.ts';
 import type { DishToProvide } from './dish-to-provide.ts';
 import { provisionsFor } from './provisions-for.ts';
 import { asBought } from './shopping.ts';
@@ -215,6 +216,50 @@ describe('fuel', () => {
 });
 
 describe('water', () => {
+  const drunkBy = (hours: readonly (readonly [number, number])[]) => {
+    const hands = hours.map(([from, to], index) => ({
+      id: `hand-${index}`,
+      name: 'a hand',
+      skill: 'steady' as const,
+      from: clockMinutes(60 * from),
+      to: clockMinutes(60 * to),
+    }));
+    const { water, notices } = provisionsFor({ camp: madeCamp({ hands }), dishes: [] });
+    expect(notices.map((each) => each.code)).toContain('PROVISIONS_DRINKING_HOURS');
+    return (1000 * (water.find((need) => need.use === 'drinking')?.volume ?? 0)) / 8;
+  };
+
+  it('to drink is the gallon of camping-gallon by the waking hours at camp, a litre at least', () => {
+    const gallon = 4; // litres, rounded up from 3.785
+    expect(drunkBy([[6, 22]])).toBeCloseTo(gallon, 9);
+    expect(drunkBy([[10, 18]])).toBeCloseTo(gallon / 2, 9);
+    expect(
+      drunkBy([
+        [10, 12],
+        [11, 18],
+      ]),
+    ).toBeCloseTo(gallon / 2, 9);
+    expect(drunkBy([[12, 13]])).toBe(1);
+    expect(drunkBy([[8, 56]])).toBeCloseTo(2 * gallon, 9);
+  });
+
+  it('to drown ash is a bucket for a small fire, five gallons for a large one (ash-water)', () => {
+    const ash = (fuelMass: number) =>
+      provisionsFor({
+        camp: madeCamp(),
+        dishes: [planned('loaf', [], {}, [coals(fuelMass, 40)])],
+      }).water.find((need) => need.use === 'ash');
+    expect(ash(12_000)).toMatchObject({ source: 'ash-water', volume: 0.019 });
+    expect(ash(1400)).toMatchObject({ source: 'camp-practice', volume: 0.01 });
+  });
+
+  it('names a work of the bibliography for every use', () => {
+    const keys = Object.values(bibliographies).flatMap((each) => Object.keys(each));
+    const dishes = [planned('loaf', [madeIngredient('water', 300, { part: 'water' })])];
+    for (const { source } of provisionsFor({ camp: madeCamp(), dishes }).water)
+      if (source !== 'recipes') expect(keys).toContain(source);
+  });
+
   it('to drink and cook is 4 l a person a day, inside the 2.5 to 9 l of sphere-water', () => {
     const { water, waterInAll } = provisionsFor({ camp: madeCamp(), dishes: [] });
     const drinking = water.find((need) => need.use === 'drinking');

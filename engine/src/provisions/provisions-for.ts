@@ -8,7 +8,7 @@ import type { DishToProvide } from './dish-to-provide.ts';
 import { fuelNeedFor } from './fuel.ts';
 import type { Bag, FuelNeed, Provisions, ShoppingLine } from './provisions.ts';
 import { shoppingFor } from './shopping.ts';
-import { waterNeedsFor } from './water.ts';
+import { campHours, drinkingLitres, waterNeedsFor } from './water.ts';
 
 /**
  * Shopping, bags, fuel, water.
@@ -33,7 +33,12 @@ export function provisionsFor(asked: {
     water,
     waterInAll: cubicMetres(water.reduce((sum, need) => sum + need.volume, 0)),
     foodMass: grams(shopping.reduce((sum, line) => sum + line.grams, 0)),
-    notices: [...fuelNotices(camp, fuel), ...bagNotices(bags), ...shoppingNotices(shopping)],
+    notices: [
+      ...fuelNotices(camp, fuel),
+      ...bagNotices(bags),
+      ...shoppingNotices(shopping),
+      ...drinkingNotices(camp),
+    ],
   };
 }
 
@@ -53,6 +58,16 @@ function fuelNotices(camp: Camp, fuel: FuelNeed): readonly Notice[] {
   return fuel.onHand < fuel.mass
     ? [notice('PROVISIONS_FUEL_NOT_ENOUGH', 'stop', {}, values), ...uncounted]
     : [notice('PROVISIONS_FUEL_SHORT', 'doubt', {}, values), ...uncounted];
+}
+
+const LITRE = 0.001;
+
+/** Said, because it is the one figure that depends on how long people really stay. */
+function drinkingNotices(camp: Camp): readonly Notice[] {
+  const hours = campHours(camp);
+  if (hours === undefined || camp.mouths.length === 0) return [];
+  const values = { hours, eachCubicMetres: drinkingLitres(camp) * LITRE };
+  return [notice('PROVISIONS_DRINKING_HOURS', 'note', {}, values)];
 }
 
 const bagNotices = (bags: readonly Bag[]): readonly Notice[] =>

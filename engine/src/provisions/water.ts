@@ -9,13 +9,19 @@ import type { WaterNeed } from './provisions.ts';
 const LITRE = 0.001;
 const GRAMS_PER_CUBIC_METRE = 1e6; // water
 
-/** Litres, each a figure for one day at camp. */
-const DRINKING_PER_MOUTH = 4; // camping-gallon: 1 US gallon a person a day
+/** Litres a mouth, for one whole day at camp. */
+const DRINKING_PER_DAY = 4; // camping-gallon: 1 US gallon a person a day
+const DRINKING_LEAST = 1; // nobody carries less: judged, no source
+const WAKING_HOURS = 16; // people drink while they are awake: judged, no source
+
+/** Litres for one meal. */
 const HANDS_EACH = 5; // common practice, no source
 const HANDS_LEAST = 10; // common practice; a public food stand needs 19 (sf-handwash)
 const WASH_PER_MOUTH = 1; // common practice, no source
 const WASH_LEAST = 12; // three tubs of 4 l, common practice, no source
 const ASH = 19; // ash-water: one camp cook's account, 5 US gallons or more
+const ASH_SMALL = 10; // a bucket for one or two ovens' coals: common practice, no source
+const SMALL_FIRE_GRAMS = 5000;
 
 /** Water by use, as it is drawn. */
 export function waterNeedsFor(asked: {
@@ -26,11 +32,10 @@ export function waterNeedsFor(asked: {
   const mouths = camp.mouths.reduce((sum, group) => sum + group.count, 0);
   const baked = dishes.filter(({ recipe }) => isBaked(recipe));
   const others = dishes.filter(({ recipe }) => !isBaked(recipe));
-  const hasFire = dishes.some((dish) => dish.loads.length > 0);
   const needs: WaterNeed[] = [
     { use: 'dough', volume: inRecipes(baked), source: 'recipes' },
     { use: 'pots', volume: inRecipes(others), source: 'recipes' },
-    { use: 'drinking', volume: litres(mouths * DRINKING_PER_MOUTH), source: 'camping-gallon' },
+    { use: 'drinking', volume: litres(mouths * drinkingLitres(camp)), source: 'camping-gallon' },
     {
       use: 'hands',
       volume: litres(Math.max(HANDS_LEAST, camp.hands.length * HANDS_EACH)),
@@ -41,9 +46,38 @@ export function waterNeedsFor(asked: {
       volume: litres(Math.max(WASH_LEAST, mouths * WASH_PER_MOUTH)),
       source: 'camp-practice',
     },
-    { use: 'ash', volume: litres(hasFire ? ASH : 0), source: 'ash-water' },
+    ashNeed(dishes),
   ];
   return needs.filter((need) => need.volume > 0);
+}
+
+/**
+ * Hours from the first hands to the last. Nobody says how long the mouths stay, so the hands' day
+ * stands for it; undefined without hands.
+ */
+export function campHours({ hands }: Pick<Camp, 'hands'>): number | undefined {
+  if (hands.length === 0) return undefined;
+  const from = Math.min(...hands.map((hand) => hand.from));
+  const to = Math.max(...hands.map((hand) => hand.to));
+  return Math.max(0, to - from) / 60;
+}
+
+/** A day's water by the waking hours spent at camp; past a day by days. */
+export function drinkingLitres(camp: Pick<Camp, 'hands'>): number {
+  const hours = campHours(camp) ?? HOURS_IN_DAY;
+  const days = Math.max(Math.min(1, hours / WAKING_HOURS), hours / HOURS_IN_DAY);
+  return Math.max(DRINKING_LEAST, DRINKING_PER_DAY * days);
+}
+
+const HOURS_IN_DAY = 24;
+
+function ashNeed(dishes: readonly DishToProvide[]): WaterNeed {
+  const coals = dishes.flatMap((dish) => dish.loads.map((load) => load.coals));
+  const fuel = coals.reduce((sum, each) => sum + each.fuelMass, 0);
+  if (coals.length === 0) return { use: 'ash', volume: litres(0), source: 'ash-water' };
+  return fuel <= SMALL_FIRE_GRAMS
+    ? { use: 'ash', volume: litres(ASH_SMALL), source: 'camp-practice' }
+    : { use: 'ash', volume: litres(ASH), source: 'ash-water' };
 }
 
 const litres = (amount: number) => cubicMetres(amount * LITRE);

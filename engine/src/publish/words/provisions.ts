@@ -19,6 +19,10 @@ export const provisionsWords: Words = {
   PROVISIONS_AS_BOUGHT: (values, _about, say) =>
     `${values.name}: buy ${say.mass(num(values, 'boughtGrams'))} to have ` +
     `${say.mass(num(values, 'grams'))} ready to cook.`,
+  PROVISIONS_DRINKING_HOURS: (values, _about, say) =>
+    `Drinking water is ${say.volume(num(values, 'eachCubicMetres'))} each, for ` +
+    `${say.minutes(60 * num(values, 'hours'))} at camp: take more if people stay longer or it ` +
+    'is hot.',
   PROVISIONS_BAG_APART: (values, about, say) =>
     `Weigh the bag for ${about.dish === undefined ? 'this dish' : say.dish(about.dish)} first ` +
     `(free of ${String(values.free).replaceAll('-', ' ')}), with clean tools, before any other bag is opened.`,
