@@ -61,6 +61,8 @@ export interface CoalPlan {
   readonly checks: readonly Check[];
   readonly moves: readonly Move[];
   readonly unevenness: Unevenness;
+  /** A pot: water that leaves it as steam after it has come up, if none drips back from its lid. */
+  readonly boiledOff?: Grams;
   /** Unlit fuel that the plan burns, additions counted, no spare. */
   readonly fuelMass: Grams;
   readonly coalsInAll: number;

@@ -48,6 +48,11 @@ export const coalsCodes = {
     when: 'The pot does not reach the boil in the time that it has.',
     next: 'Start with warm food or less of it, or give it more time.',
   },
+  COALS_WATER_BOILS_OFF: {
+    kind: 'notice',
+    when: 'A pot loses a cup of water or more as steam while it is held at the boil.',
+    next: 'Look under the lid when coals are added, and top up with hot water.',
+  },
   COALS_WIND_STRONG: {
     kind: 'notice',
     when: 'Wind at the oven shortens the coals so much that they must be added to often.',

@@ -46,7 +46,8 @@ export const countCoals = (request: CoalRequest, setting: RunSetting): Counted =
   const { above, below } = request.pins;
   if (above !== undefined && below !== undefined)
     return asPinned(request, setting, { ...first, pinned: above + below });
-  return { ...searched(request, setting, first), need };
+  const search = need.upKelvin > 0 ? searchedPot : searched;
+  return { ...search(request, setting, first), need };
 };
 
 // What the cook laid is kept up, not brought to what we would have laid.
@@ -68,15 +69,47 @@ const searched = (request: CoalRequest, setting: RunSetting, first: Attempt): Co
       next.wished - attempt.wished,
       counted.run.additions.length > 0 ? next.need.hold - attempt.need.hold : 0,
     );
-    if (change < closeCoals(first.need) * handfulOf(request)) break;
+    if (change < CLOSE_COALS * handfulOf(request)) break;
     attempt = next;
     counted = tried(request, setting, attempt);
   }
   return counted;
 };
 
-/** Near enough to stop searching; water evens out what a bread would feel. */
-const closeCoals = (need: HeatNeed): number => (need.upKelvin > 0 ? 2 : 0.5);
+/**
+ * A pot may sit anywhere between a shiver and a gentle roll: it gets the least that keeps its water
+ * at the boil, tried from less than the steady network asks for, since water carries it over gaps.
+ */
+const searchedPot = (request: CoalRequest, setting: RunSetting, first: Attempt): Counted => {
+  const at = (share: number) =>
+    tried(request, setting, { ...first, need: { ...first.need, hold: share * first.need.hold } });
+  let share: number = POT_HOLD.first;
+  let counted = at(share);
+  while (!staysUp(request, counted) && share < POT_HOLD.most) {
+    share += POT_HOLD.step;
+    counted = at(share);
+  }
+  return counted;
+};
+
+/** Shares of the steady count to try; tuned on nothing, they bound the search. */
+const POT_HOLD = { first: 0.7, step: 0.15, most: 1.3 } as const;
+/** Water this much below the boil hardly shivers; weaker coals take one kelvin more. */
+const MOST_DIP_KELVIN = 2;
+
+const staysUp = ({ air, load, wish }: CoalRequest, { feed, run }: Counted): boolean => {
+  const up = upMinute(feed, run);
+  const boil = Math.min(air.boiling, wish.wanted);
+  return run.moments.every(
+    (moment) =>
+      up === undefined ||
+      moment.minute <= up ||
+      moment.load === undefined ||
+      load.temperature(moment.load) >= boil - MOST_DIP_KELVIN - 0.01,
+  );
+};
+
+const CLOSE_COALS = 0.5; // near enough to stop searching: people lay whole ones
 
 /** Additions may be sized up or down by this share of what the steady network asks for. */
 const FEED_REASON = { least: 0.6, most: 1.25 } as const;
@@ -243,6 +276,16 @@ export const upMinute = (feed: FeedWish, run: FedRun): number | undefined =>
     (moment) =>
       moment.load !== undefined && feed.setting.load.temperature(moment.load) >= feed.need.upKelvin,
   )?.minute;
+
+const STEAM_JOULES_PER_GRAM = 2257; // at 100 °C; 1 % more at 90 (if97, steam tables)
+
+/** Grams that boil away once a pot has come up; undefined for a bake. */
+export const boiledOffGrams = ({ feed, run }: Counted): number | undefined => {
+  const up = upMinute(feed, run);
+  if (feed.need.upKelvin === 0 || up === undefined) return;
+  const joules = (run.moments.at(-1)?.loadJoules ?? 0) - (run.moments[up]?.loadJoules ?? 0);
+  return Math.max(0, joules / STEAM_JOULES_PER_GRAM);
+};
 
 /** First sets and all additions. */
 export const coalsInAll = ({ counts, run }: Counted): number =>

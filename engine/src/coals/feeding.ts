@@ -56,12 +56,12 @@ const FIRST_MINUTE = 15;
 const SPACING_MINUTES = 10;
 const LOOK_AHEAD = 10;
 const SHORT_BURNOUT = 30;
-const LAST_BEFORE_OUT = 10; // coals laid later warm nothing that matters
+/** Coals laid later warm nothing that matters; a pot stays at its boil for longer without. */
+const LAST_BEFORE_OUT = { oven: 10, pot: 20 } as const;
 /** An addition is sized for this long ahead, within what one set can do. */
 const FEED_AHEAD = { least: 15, most: 30, shareOfBurnout: 0.4 } as const;
-/** A pot's water carries it over a dip, so that it is tended less often; tuned as SAG. */
-const POT_SAG = 0.7;
-const POT_SPACING_MINUTES = 20;
+/** How often a pot is tended; tuned to keep water within 3 K of its boil with few visits. */
+const POT = { least: 5, most: 30, shareOfBurnout: 0.45, look: 15, sag: 0.75 } as const;
 /** From here on ash lies thick enough to be cleared first; common practice, no source. */
 const ASHY_MINUTE = 30;
 /** Add when the coals ahead fall below this share of the need; tuned, see the header. */
@@ -119,6 +119,50 @@ interface Tending {
   readonly last: number;
 }
 
+interface Tended {
+  /** No addition before this minute, and none sooner after another. */
+  readonly first: number;
+  readonly spacing: number;
+  /** Add when the coals of the `look` minutes ahead fall below `sag` of the need. */
+  readonly look: number;
+  readonly sag: number;
+  /** What is added is to last for this long. */
+  readonly ahead: number;
+  /** Nothing is added when so little time is left. */
+  readonly beforeOut: number;
+}
+
+const tendingOf = ({ need, setting: { burnoutMinutes } }: FeedWish): Tended => {
+  if (need.upKelvin > 0) return potTending(burnoutMinutes);
+  const { least, most, shareOfBurnout } = FEED_AHEAD;
+  return {
+    first: FIRST_MINUTE,
+    spacing: burnoutMinutes < SHORT_BURNOUT ? EVERY_MINUTES : SPACING_MINUTES,
+    look: LOOK_AHEAD,
+    sag: SAG,
+    ahead: Math.min(most, Math.max(least, shareOfBurnout * burnoutMinutes)),
+    beforeOut: LAST_BEFORE_OUT.oven,
+  };
+};
+
+/**
+ * Water holds a pot at its boil: too much heat only boils it off, too little is felt late. So it is
+ * left alone for about half an hour, as long as its coals last.
+ */
+const potTending = (burnoutMinutes: number): Tended => {
+  const { least, most, shareOfBurnout, look, sag } = POT;
+  const fives = EVERY_MINUTES * Math.round((shareOfBurnout * burnoutMinutes) / EVERY_MINUTES);
+  const spacing = Math.min(most, Math.max(least, fives));
+  return {
+    first: spacing,
+    spacing,
+    look,
+    sag,
+    ahead: spacing + EVERY_MINUTES,
+    beforeOut: LAST_BEFORE_OUT.pot,
+  };
+};
+
 const additionAt = (
   wish: FeedWish,
   moment: OvenMoment,
@@ -126,15 +170,14 @@ const additionAt = (
 ): Addition | undefined => {
   const { minute } = moment;
   const left = outMinute - minute;
-  if (!isTended(wish, moment, last) || left < LAST_BEFORE_OUT) return;
-  const need = needAt(wish, moment);
+  const { look, sag, ahead, beforeOut } = tendingOf(wish);
+  if (!isTended(wish, moment, last) || left < beforeOut) return;
   const burnoutMinutes = wish.setting.burnoutMinutes;
-  const soon = { minutes: LOOK_AHEAD, burnoutMinutes };
-  const standing = aheadIn(moment.coals, 'above', soon) + aheadIn(moment.coals, 'below', soon);
-  if (standing >= (isHeld(wish, moment) ? POT_SAG : SAG) * need) return;
-  const { least, most, shareOfBurnout } = FEED_AHEAD;
-  const ahead = Math.min(most, Math.max(least, shareOfBurnout * burnoutMinutes));
   const span = { minutes: Math.min(ahead, left), burnoutMinutes };
+  const need = needOver(wish, moment, span.minutes);
+  const soon = { minutes: Math.min(look, left), burnoutMinutes };
+  const standing = aheadIn(moment.coals, 'above', soon) + aheadIn(moment.coals, 'below', soon);
+  if (standing >= sag * need) return;
   const share = isHeld(wish, moment) ? wish.heldShareAbove : wish.shareAbove;
   const above = addTo(wish, moment, { place: 'above', want: need * share, span });
   const below = addTo(wish, moment, { place: 'below', want: need * (1 - share), span });
@@ -142,22 +185,28 @@ const additionAt = (
   return { minute: minutes(minute), above, below, clearAsh: minute >= ASHY_MINUTE };
 };
 
-const spacing = (wish: FeedWish, moment: OvenMoment): number => {
-  if (wish.setting.burnoutMinutes < SHORT_BURNOUT) return EVERY_MINUTES;
-  return isHeld(wish, moment) ? POT_SPACING_MINUTES : SPACING_MINUTES;
+const isTended = (wish: FeedWish, { minute }: OvenMoment, last: number): boolean => {
+  const { first, spacing } = tendingOf(wish);
+  return minute >= first && minute % EVERY_MINUTES === 0 && minute - last >= spacing;
 };
-
-const isTended = (wish: FeedWish, moment: OvenMoment, last: number): boolean =>
-  moment.minute >= FIRST_MINUTE &&
-  moment.minute % EVERY_MINUTES === 0 &&
-  moment.minute - last >= spacing(wish, moment);
 
 /** A pot that has come up and is only held. */
 const isHeld = ({ need, setting }: FeedWish, { load }: OvenMoment): boolean =>
   need.upKelvin > 0 && load !== undefined && setting.load.temperature(load) >= need.upKelvin;
 
-const needAt = (wish: FeedWish, moment: OvenMoment): number =>
-  wish.need.upKelvin > 0 && !isHeld(wish, moment) ? wish.need.heatUp : wish.need.hold;
+/** Mean need over the minutes ahead: a pot on its way up wants more until it is there. */
+const needOver = (wish: FeedWish, moment: OvenMoment, spanMinutes: number): number => {
+  const { need, setting } = wish;
+  if (need.upKelvin === 0 || moment.load === undefined) return need.hold;
+  const now = setting.load.temperature(moment.load);
+  const start = setting.load.temperature(setting.load.start);
+  if (now >= need.upKelvin) return need.hold;
+  // As quick as it came so far; it started in cold iron, so this reckons rather too long.
+  const pace = (now - start) / Math.max(1, moment.minute);
+  const still = pace > 0 ? (need.upKelvin - now) / pace : spanMinutes;
+  const share = Math.min(1, still / spanMinutes);
+  return share * need.heatUp + (1 - share) * need.hold;
+};
 
 const addTo = (
   wish: FeedWish,

@@ -15,7 +15,7 @@ import type {
   Move,
   Turn,
 } from './coal-plan.ts';
-import { type Counted, type Counts, coalsInAll, countCoals } from './count.ts';
+import { boiledOffGrams, type Counted, type Counts, coalsInAll, countCoals } from './count.ts';
 import type { FedRun } from './feeding.ts';
 import { fuelPiece, shovelsFor } from './fuel.ts';
 import { finishAbove, type MoveWish, movesAt } from './moves.ts';
@@ -105,6 +105,7 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
   const isWood = request.fuel.kind === 'wood-coals';
   const turns = turnsOf(request, run);
   const all = coalsInAll(counted);
+  const boiledOff = boiledOffGrams(counted);
   return {
     load: request.loadId,
     oven: request.oven.id,
@@ -122,6 +123,7 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
     checks,
     moves: generalMoves({ request, setting, counted }, checks),
     unevenness: unevennessFor({ setting, request, piecesAbove: counts.above, turns, stay }),
+    ...(boiledOff === undefined ? {} : { boiledOff: grams(boiledOff) }),
     fuelMass: grams(all * fuelPiece(request.fuel).pieceGrams),
     coalsInAll: all,
     energy: energyOf(request, setting, run.moments.at(-1)),

@@ -37,9 +37,22 @@ export const movesAt = (wish: MoveWish): MoveChoice => {
   const usual = watched(wish, wish.setting, from);
   const priced = (plain: PlainMove) => moveWith(wish, plain, { from, usual });
   return {
-    ifHot: takes(wish, from).map(priced),
-    ifCool: [...adds(wish), ...screens(wish)].map(priced),
+    ifHot: usefulFirst(takes(wish, from).map(priced)),
+    ifCool: usefulFirst([...adds(wish), ...screens(wish)].map(priced)),
   };
+};
+
+/** A move that does less than this share of the best one is not worth a walk to the fire. */
+const USEFUL_SHARE = 0.25;
+const FELT_KELVIN = 0.5; // below it nobody can tell
+
+// What does most comes first; of two alike, the one that is felt sooner.
+const usefulFirst = (moves: readonly Move[]): readonly Move[] => {
+  const size = (move: Move) => Math.abs(move.effect);
+  const most = Math.max(0, ...moves.map(size));
+  return moves
+    .filter((move) => size(move) >= Math.max(FELT_KELVIN, USEFUL_SHARE * most))
+    .sort((one, other) => size(other) - size(one) || one.after - other.after);
 };
 
 interface PlainMove {
@@ -47,19 +60,26 @@ interface PlainMove {
   readonly coals: number;
 }
 
-const handful = ({ request, counted }: MoveWish): number => {
-  const all = counted.counts.above + counted.counts.below;
-  return Math.max(counted.feed.handful, request.fuel.kind === 'briquettes' ? atLeastTwo(all) : 1);
+/** Coals of one move: about a tenth of the set, and never more than a cook picks up at once. */
+const movedCoals = ({ counted }: MoveWish, share: number): number => {
+  const { counts, feed } = counted;
+  const all = counts.above + counts.below;
+  const most = Math.min(MOST_MOVED, Math.max(LEAST_MOVED, MOST_SHARE * all));
+  const coals = Math.min(most, Math.max(LEAST_MOVED, share * all));
+  return Math.max(feed.handful, Math.floor(coals / feed.handful) * feed.handful);
 };
 
-const atLeastTwo = (all: number) => Math.max(2, Math.round(all / 10));
+const LEAST_MOVED = 2;
+const MOST_MOVED = 6; // with tongs, one by one, the lid on; common practice, no source
+const MOST_SHARE = 0.25; // of the set; more is laying it anew
+const USUAL_SHARE = 0.11; // of the set
 
 const takes = (wish: MoveWish, from: OvenMoment): readonly PlainMove[] => {
   const live = (place: CoalGroup['place']) =>
     from.coals
       .filter((group) => group.place === place && group.burnt < 1)
       .reduce((sum, group) => sum + group.count, 0);
-  const coals = handful(wish);
+  const coals = movedCoals(wish, USUAL_SHARE);
   const moves: PlainMove[] = [
     { do: 'take-above', coals: Math.min(coals, Math.floor(live('above'))) },
     { do: 'take-below', coals: Math.min(coals, Math.floor(live('below'))) },
@@ -68,7 +88,7 @@ const takes = (wish: MoveWish, from: OvenMoment): readonly PlainMove[] => {
 };
 
 const adds = (wish: MoveWish): readonly PlainMove[] => {
-  const coals = handful(wish);
+  const coals = movedCoals(wish, USUAL_SHARE);
   const below: PlainMove = { do: 'add-below', coals };
   const above: PlainMove = { do: 'add-above', coals };
   return isBaked(wish.request.wish.method) ? [above, below] : [below];
@@ -79,12 +99,12 @@ const screens = ({ request }: MoveWish): readonly PlainMove[] =>
     ? [{ do: 'screen-wind', coals: 0 }]
     : [];
 
-/** Move all coals from below to the lid: the bread's last minutes. */
+/** Move coals from below to the lid: the bread's last minutes. */
 export const finishAbove = (wish: MoveWish): Move | undefined => {
   const from = wish.counted.run.moments[wish.minute];
   if (!from || wish.counted.counts.below === 0) return;
   const usual = watched(wish, wish.setting, from);
-  const coals = wish.counted.counts.below;
+  const coals = Math.min(wish.counted.counts.below, movedCoals(wish, MOST_SHARE));
   return moveWith(wish, { do: 'below-to-above', coals }, { from, usual });
 };
 
@@ -129,7 +149,13 @@ const momentAfter = (from: OvenMoment, plain: PlainMove): OvenMoment => {
   if (plain.do === 'take-below') return taken(from, 'below', coals);
   if (plain.do === 'screen-wind') return { ...from, skin: undefined };
   if (plain.do !== 'below-to-above') return from;
-  return { ...from, coals: from.coals.map((group) => ({ ...group, place: 'above' as const })) };
+  const left = taken(from, 'below', coals);
+  const moved = from.coals.map((group, index) => ({
+    ...group,
+    place: 'above' as const,
+    count: group.count - (left.coals[index]?.count ?? group.count),
+  }));
+  return withCoals(left, moved);
 };
 
 /** A cook takes coals as they lie, old and young alike. */

@@ -2,12 +2,13 @@
 
 import { type Notice, type NoticeValues, notice } from '../notice/notice.ts';
 import type { CoalRequest } from './coal-plan.ts';
-import { type Counted, coalsInAll, upMinute } from './count.ts';
+import { boiledOffGrams, type Counted, coalsInAll, upMinute } from './count.ts';
 
 /** The heat may leave the wanted step by as much again before it is worth a word. */
 const WANDERS_KELVIN = 28; // two steps of the charts
 const WANDERS_MINUTES = 10;
 const SETTLING_MINUTES = 10; // after loading every oven dips
+const MUCH_STEAM_GRAMS = 250; // a cup
 const SHORT_OF_READY_KELVIN = 14;
 
 export const planNotices = (request: CoalRequest, counted: Counted): readonly Notice[] => [
@@ -63,6 +64,9 @@ const heatNotices = (request: CoalRequest, counted: Counted): readonly Notice[] 
     );
   if (feed.need.upKelvin > 0 && upMinute(feed, run) === undefined)
     notices.push(notice('COALS_BOIL_LATE', 'doubt', about, { minute: run.outMinute }));
+  const boiledOff = boiledOffGrams(counted) ?? 0;
+  if (boiledOff >= MUCH_STEAM_GRAMS)
+    notices.push(notice('COALS_WATER_BOILS_OFF', 'note', about, { massGrams: boiledOff }));
   const astray = farthestAstray(request, counted);
   if (astray) notices.push(notice('COALS_HEAT_WANDERS', 'doubt', about, astray));
   return notices;

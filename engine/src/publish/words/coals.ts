@@ -40,6 +40,9 @@ export const coalsWords: Words = {
   COALS_BOIL_LATE: (_values, about, say) =>
     `The pot in ${say.ovenName(about.oven ?? '')} does not boil in its time: start with less or ` +
     'with hot water, or give it longer.',
+  COALS_WATER_BOILS_OFF: (values, about, say) =>
+    `About ${say.mass(number(values, 'massGrams'))} of water leaves ` +
+    `${say.ovenName(about.oven ?? '')} as steam: look when you add coals, and top up with hot water.`,
   COALS_WIND_STRONG: (values, about, say) =>
     `Wind of ${say.wind(number(values, 'windMetresPerSecond'))} at ${say.ovenName(about.oven ?? '')} ` +
     'burns coals up in half their time: screen it and have coals ready often.',
