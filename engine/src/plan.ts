@@ -230,8 +230,9 @@ const airOver = ({ camp, dish, recipe }: LoadWish, stay: Minutes): Air =>
   });
 
 /** The bake of this load, in still wanted heat or along a curve. */
-function bakeAsked({ load, recipe, formula, safety }: LoadWish) {
+function bakeAsked({ dish, load, recipe, formula, safety }: LoadWish) {
   const least = safety.least?.core;
+  const pinned = dish.pins.bakeMinutes;
   return (air: Air, coals?: CoalDraft): BakePlan =>
     bakeFor({
       load,
@@ -240,6 +241,7 @@ function bakeAsked({ load, recipe, formula, safety }: LoadWish) {
       air,
       wanted: heatWishFor({ recipe, load, minutes: minutes(30), air }).wanted,
       ...(least === undefined ? {} : { leastCore: least }),
+      ...(pinned === undefined ? {} : { pinnedMinutes: pinned }),
       ...(coals === undefined ? {} : { curve: coals.curve, loadInMinute: coals.loadInMinute }),
     });
 }
@@ -249,7 +251,7 @@ type OvenHistory = Map<string, { readonly outAt: ClockMinutes; readonly iron: Ke
 
 function coalRequest(wish: LoadWish & { readonly air: Air; readonly stay: Minutes }) {
   const { camp, dish, recipe, load, oven, formula, air, stay, ovens } = wish;
-  const heat = heatWishFor({ recipe, load, minutes: stay, air });
+  const heat = heatWishFor({ recipe, load, minutes: stay, air, preheat: dish.pins.preheat });
   const before = ovens.get(oven.id);
   const gap = before
     ? Math.max(OVEN_CHANGE_MINUTES, dish.serveAt - recipe.target.rest - stay - before.outAt)
