@@ -12,7 +12,8 @@ export interface SheetDocument {
 }
 
 export type Block =
-  | { readonly type: 'heading'; readonly text: string }
+  /** `half`: on paper this section may stand beside the next one, in two columns. */
+  | { readonly type: 'heading'; readonly text: string; readonly half?: boolean }
   | { readonly type: 'lead'; readonly parts: readonly Part[] }
   | { readonly type: 'paragraph'; readonly parts: readonly Part[] }
   /** The few numbers that matter, large: `17 above`, `8 below`. */
@@ -41,7 +42,12 @@ export type Block =
   /** The fixed safety strip. */
   | { readonly type: 'strip'; readonly items: readonly string[] }
   /** Folded away on screen, printed in full. */
-  | { readonly type: 'why'; readonly question: string; readonly blocks: readonly Block[] }
+  | {
+      readonly type: 'why';
+      readonly question: string;
+      readonly blocks: readonly Block[];
+      readonly half?: boolean;
+    }
   /** A boxed piece that is never torn over two pages: a bag label, one oven of several. */
   | {
       readonly type: 'card';

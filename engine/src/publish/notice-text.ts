@@ -38,6 +38,17 @@ export function noticeBlocks(notices: readonly Notice[], say: Say): readonly Blo
     });
 }
 
+/** All of them in one box at the level of the worst: several boxes shout each other down. */
+export function noticeBox(notices: readonly Notice[], say: Say): readonly Block[] {
+  const blocks = noticeBlocks(notices, say).flatMap((block) =>
+    block.type === 'notice' ? [block] : [],
+  );
+  const [first] = blocks;
+  if (first === undefined || blocks.length === 1) return blocks;
+  const text = blocks.map((block) => block.text).join(' ');
+  return [{ type: 'notice', level: first.level, text }];
+}
+
 export const refusalBlocks = (refusals: readonly Refusal[], say: Say): readonly Block[] =>
   refusals.map((refusal) => ({
     type: 'notice',

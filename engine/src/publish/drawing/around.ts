@@ -67,7 +67,7 @@ export function cookMark({ centre, radius, windFrom, isStill }: Around): string 
         `l${shortNumber(-ux * 11)} ${shortNumber(-uy * 11)}`,
       { stroke: ink.ink, 'stroke-width': 6, 'stroke-linecap': 'round' },
     );
-  const width = textWidth('you', 12, true);
+  const width = textWidth('you', 14, true);
   const out = 14;
   return group(
     { class: 'cook' },
@@ -77,7 +77,7 @@ export function cookMark({ centre, radius, windFrom, isStill }: Around): string 
       x: Math.max(width / 2, Math.min(2 * centre[0] - width / 2, x + ux * (out + width * 0.3))),
       y: y + uy * out + 4,
       text: 'you',
-      size: 12,
+      size: 14,
       bold: true,
       anchor: 'middle',
     }),

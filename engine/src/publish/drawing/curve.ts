@@ -26,9 +26,9 @@ export interface CurveDrawing {
 const WIDTH = 640;
 const LEFT = 52;
 const RIGHT = WIDTH - 14;
-const TOP = 58;
-const BOTTOM = 268;
-const LEGEND_ROW = 20;
+const TOP = 82;
+const BOTTOM = 252;
+const LEGEND_ROW = 22;
 
 interface Axes {
   readonly x: (minute: number) => number;
@@ -44,12 +44,12 @@ export function curveDrawing(drawing: CurveDrawing): string {
   );
   return picture({
     width: WIDTH,
-    height: BOTTOM + 54 + legend.rows * LEGEND_ROW,
+    height: BOTTOM + 56 + legend.rows * LEGEND_ROW,
     kind: 'curve',
     title: 'Temperature in the oven',
     alt: drawing.alt,
     children: [
-      words({ x: 4, y: 16, text: drawing.words.axis, size: 13, bold: true }),
+      words({ x: 4, y: 16, text: drawing.words.axis, size: 17, bold: true }),
       grid(axes, drawing),
       band(axes, drawing),
       wantedRange(axes, drawing),
@@ -91,7 +91,7 @@ function axesOf({ coals, measures }: CurveDrawing): Axes {
 }
 
 function grid({ x, ticks, lastMinute }: Axes, { clockAt }: CurveDrawing): string {
-  const step = [10, 15, 30, 60, 120, 240].find((minutes) => lastMinute / minutes <= 7) ?? 480;
+  const step = [10, 15, 30, 60, 120, 240].find((minutes) => lastMinute / minutes <= 6) ?? 480;
   const minutes = Array.from({ length: Math.floor(lastMinute / step) + 1 }, (_, i) => i * step);
   return group(
     { class: 'grid' },
@@ -99,29 +99,29 @@ function grid({ x, ticks, lastMinute }: Axes, { clockAt }: CurveDrawing): string
       line(LEFT, y, RIGHT, y, { stroke: ink.line, 'stroke-width': 1 }),
       words({
         x: LEFT - 8,
-        y: y + 4,
+        y: y + 6,
         text: String(value),
-        size: 13,
+        size: 17,
         anchor: 'end',
         fill: ink.soft,
       }),
     ]),
     ...minutes.flatMap((minute) => {
-      const anchor = x(minute) > RIGHT - 36 ? 'end' : 'middle';
+      const anchor = x(minute) > RIGHT - 40 ? 'end' : 'middle';
       return [
         line(x(minute), BOTTOM, x(minute), BOTTOM + 5, { stroke: ink.soft }),
-        words({ x: x(minute), y: BOTTOM + 20, text: `${minute}`, size: 13, bold: true, anchor }),
+        words({ x: x(minute), y: BOTTOM + 20, text: `${minute}`, size: 17, bold: true, anchor }),
         words({
           x: x(minute),
-          y: BOTTOM + 36,
+          y: BOTTOM + 39,
           text: clockAt(minute),
-          size: 12,
+          size: 16.5,
           anchor,
           fill: ink.soft,
         }),
       ];
     }),
-    words({ x: 4, y: BOTTOM + 20, text: 'min', size: 12, fill: ink.soft }),
+    words({ x: 4, y: BOTTOM + 20, text: 'min', size: 16.5, fill: ink.soft }),
   );
 }
 
@@ -144,9 +144,9 @@ function wantedRange({ y }: Axes, { coals, words: say }: CurveDrawing): string {
   const low = y(coals.wanted.low);
   const dash = { stroke: ink.steel, 'stroke-width': 1.8, 'stroke-dasharray': '9 5' };
   const key = (x: number, text: string) =>
-    words({ x: x + 28, y: 16, text, size: 12, fill: ink.soft });
-  const bandX = RIGHT - textWidth(say.band, 12) - 32;
-  const wantedX = bandX - textWidth(say.wanted, 12) - 44;
+    words({ x: x + 28, y: 16, text, size: 16.5, fill: ink.soft });
+  const bandX = RIGHT - textWidth(say.band, 16.5) - 32;
+  const wantedX = bandX - textWidth(say.wanted, 16.5) - 44;
   return group(
     { class: 'wanted' },
     line(LEFT, high, RIGHT, high, dash),
@@ -164,30 +164,30 @@ function marks({ x }: Axes, { events }: CurveDrawing): readonly string[] {
   const lastAt: number[] = [];
   return events.map((event, index) => {
     const at = x(event.minute);
-    let row = lastAt.findIndex((last) => at - last >= 20);
+    let row = lastAt.findIndex((last) => at - last >= 23);
     if (row === -1) row = lastAt.length < 2 ? lastAt.length : 0;
     lastAt[row] = at;
-    const y = TOP - 11 - row * 19;
+    const y = TOP - 13 - row * 23;
     return group(
       { class: 'event' },
-      line(at, y + 8, at, BOTTOM, { 'stroke-width': 1.2, stroke: ink.ink }),
-      circle(at, y, 8.5, { fill: ink.sheet, stroke: ink.ink, 'stroke-width': 1.3 }),
-      words({ x: at, y: y + 4, text: letter(index), size: 12, bold: true, anchor: 'middle' }),
+      line(at, y + 10, at, BOTTOM, { 'stroke-width': 1.2, stroke: ink.ink }),
+      circle(at, y, 10.5, { fill: ink.sheet, stroke: ink.ink, 'stroke-width': 1.3 }),
+      words({ x: at, y: y + 6, text: letter(index), size: 16.5, bold: true, anchor: 'middle' }),
     );
   });
 }
 
 /** Legend in as many columns as the longest entry allows. */
 function legendRows(entries: readonly string[]) {
-  const widest = Math.max(0, ...entries.map((entry) => textWidth(entry, 13))) + 18;
+  const widest = Math.max(0, ...entries.map((entry) => textWidth(entry, 17))) + 18;
   const columns = Math.max(1, Math.min(3, Math.floor((WIDTH - 8) / widest)));
   const rows = Math.ceil(entries.length / columns);
   const drawn = entries.map((entry, index) =>
     words({
       x: 4 + Math.floor(index / rows) * ((WIDTH - 8) / columns),
-      y: BOTTOM + 62 + (index % rows) * LEGEND_ROW,
+      y: BOTTOM + 66 + (index % rows) * LEGEND_ROW,
       text: entry,
-      size: 13,
+      size: 17,
     }),
   );
   return { rows, drawn: drawn.join('') };

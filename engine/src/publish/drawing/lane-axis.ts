@@ -6,7 +6,7 @@ export const LANE = {
   left: 150,
   right: 1092,
   box: 22,
-  gap: 7,
+  gap: 5,
   numberRow: 14,
 } as const;
 

@@ -18,7 +18,7 @@ export interface LitLane {
   readonly words: { readonly lit: string; readonly onOvens: string };
 }
 
-const TALL = 64;
+const TALL = 48;
 
 export function litLane({ lit, countsCoals, axis, top, words: say }: LitLane) {
   const most = Math.max(1, ...lit.map((at) => at.lit));

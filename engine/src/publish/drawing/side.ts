@@ -29,11 +29,14 @@ export interface SideView {
 
 const WIDTH = 620;
 const POT_LEFT = 40;
-const POT_WIDTH = 330;
-const LABEL_X = POT_LEFT + POT_WIDTH + 44;
+const POT_WIDTH = 300;
+const LABEL_X = POT_LEFT + POT_WIDTH + 38;
 const LABEL_ROOM = WIDTH - LABEL_X - 6;
 const LEG_METRES = 0.05; // about 2 inches, common practice, no source
 const WALL = 7;
+/** Still 7 points where the drawing is half as wide as a sheet of paper. */
+const LABEL = 17;
+const LABEL_ROW = 19;
 
 interface Shape {
   readonly scale: number;
@@ -278,9 +281,9 @@ function placeLabels(view: SideView, shape: Shape) {
   ];
   let free = 14;
   const drawn = wanted.map((label) => {
-    const lines = wrap(label.text, LABEL_ROOM, 14);
+    const lines = wrap(label.text, LABEL_ROOM, LABEL);
     const y = Math.max(label.y, free);
-    free = y + lines.length * 17 + 5;
+    free = y + lines.length * LABEL_ROW + 5;
     return group(
       { class: 'label' },
       path(
@@ -291,7 +294,9 @@ function placeLabels(view: SideView, shape: Shape) {
           'stroke-width': 1,
         },
       ),
-      ...lines.map((text, index) => words({ x: LABEL_X, y: y + 5 + index * 17, text, size: 14 })),
+      ...lines.map((text, index) =>
+        words({ x: LABEL_X, y: y + 5 + index * LABEL_ROW, text, size: LABEL }),
+      ),
     );
   });
   return { drawn: drawn.join(''), bottom: free };

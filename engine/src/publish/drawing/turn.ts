@@ -26,12 +26,18 @@ const CELL = 210;
 const CENTRE_Y = 92;
 const LID = 54;
 const OVEN = 66;
+/** Still 7 points where the drawing is half as wide as a sheet of paper. */
+const CAPTION = 18;
+const CAPTION_ROW = 20;
+
+const rowsOf = (captions: readonly string[]) =>
+  Math.max(...captions.map((text, index) => wrap(text, CELL - 8, CAPTION, index > 0).length));
 
 export function turnDrawing({ turn, captions, alt }: TurnDrawing): string {
   const states = statesOf(turn);
   return picture({
     width: CELL * states.length,
-    height: 218,
+    height: 172 + CAPTION_ROW * rowsOf(captions),
     kind: 'turn',
     title: 'The turn, seen from above',
     alt,
@@ -58,7 +64,7 @@ function statesOf({ kind, angle }: TurnDrawing['turn']): readonly State[] {
 
 function stateDrawing({ oven, lid, moved }: State, index: number, caption: string): string {
   const x = CELL * index + CELL / 2;
-  const lines = wrap(caption, CELL - 14, 14, index > 0);
+  const lines = wrap(caption, CELL - 8, CAPTION, index > 0);
   return group(
     { class: 'state' },
     ears(x, oven),
@@ -69,7 +75,14 @@ function stateDrawing({ oven, lid, moved }: State, index: number, caption: strin
     dot(x, lid),
     moved === undefined ? '' : arrow(x, moved.what === 'oven' ? OVEN + 15 : LID - 13, moved),
     ...lines.map((text, line) =>
-      words({ x, y: 190 + line * 17, text, size: 14, bold: index > 0, anchor: 'middle' }),
+      words({
+        x,
+        y: 188 + line * CAPTION_ROW,
+        text,
+        size: CAPTION,
+        bold: index > 0,
+        anchor: 'middle',
+      }),
     ),
   );
 }

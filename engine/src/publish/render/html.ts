@@ -3,6 +3,7 @@
 
 import type { Block, Part, SheetDocument } from '../document.ts';
 import { escapeText } from '../drawing/svg.ts';
+import { gathered } from './gather.ts';
 import { SHEET_STYLE } from './style.ts';
 
 export interface HtmlOptions {
@@ -46,7 +47,7 @@ export function sheetHtml(document: SheetDocument): string {
     document.eyebrow === undefined ? '' : tag('p', 'eyebrow', escapeText(document.eyebrow)),
     tag(
       'h1',
-      '',
+      document.title.length > LONG_TITLE ? 'long' : '',
       `${escapeText(document.title)}${document.flag === undefined ? '' : ` ${tag('span', 'flag', escapeText(document.flag))}`}`,
     ),
   ];
@@ -57,11 +58,28 @@ export function sheetHtml(document: SheetDocument): string {
   );
 }
 
+/** Letters; a longer title is set smaller on paper so that it stands on one line. */
+const LONG_TITLE = 28;
+
 const tag = (name: string, kind: string, inside: string) =>
   `<${name}${kind === '' ? '' : ` class="${kind}"`}>${inside}</${name}>`;
 
+/** Sections that may stand in two columns are gathered; everything else keeps the whole width. */
+const blocksHtml = (blocks: readonly Block[]) =>
+  gathered(blocks)
+    .map(({ kind, parts: sections }) => {
+      if (kind === 'whole') return sections.map(rowsHtml).join('\n');
+      if (kind === 'laid') return tag('div', 'laid', sections.map(rowsHtml).join('\n'));
+      return tag(
+        'div',
+        'halves',
+        sections.map((each) => tag('section', 'half', rowsHtml(each))).join('\n'),
+      );
+    })
+    .join('\n');
+
 /** Narrow drawings that follow each other share a row. */
-function blocksHtml(blocks: readonly Block[]): string {
+function rowsHtml(blocks: readonly Block[]): string {
   const written: string[] = [];
   let row: string[] = [];
   const closeRow = () => {

@@ -81,7 +81,7 @@ summary::-webkit-details-marker { display: none; }
 .card { border: 1.5px solid var(--ink); padding: 3mm 4mm 2mm; margin: 0 0 4mm; break-inside: avoid; }
 .card h2 { margin-top: 0; }
 .page-break { break-after: page; }
-@media (max-width: 640px) {
+@media screen and (max-width: 640px) {
   html { font-size: 12pt; }
   .sheet { padding: 5mm 4mm 10mm; }
   .drawings { gap: 2mm; }
@@ -91,19 +91,78 @@ summary::-webkit-details-marker { display: none; }
   .facts { grid-template-columns: 1fr; }
   .facts dt { border: 0; padding-bottom: 0; }
 }
-@media (max-width: 480px) {
+@media screen and (max-width: 480px) {
   .drawings { flex-direction: column; align-items: center; }
   .drawings figure { width: 100%; max-width: 320px; }
 }
 @media print {
-  @page { margin: 11mm 12mm 12mm; }
-  @page wide { size: landscape; margin: 10mm; }
-  html { background: none; font-size: 10.5pt; }
+  @page { margin: 9mm 11mm 8mm; }
+  @page wide { size: landscape; margin: 9mm 10mm; }
+  html { background: none; font-size: 9pt; line-height: 1.26; }
   :root { --sheet: #fff; --line: #b9b2a6; --soft: #46403a; }
   .sheet { max-width: none; padding: 0; margin: 0; background: none; }
   .sheet + .sheet { margin-top: 0; }
-  .sheet.day-sheet { page: wide; }
-  .dish-card figure.wide { max-width: 148mm; }
+  .sheet.day-sheet { page: wide; max-width: none; }
+  header { border-bottom-width: 2px; padding-bottom: 1mm; margin-bottom: 2mm; }
+  h1 { font-size: 21pt; }
+  h2, summary { font-size: 11pt; margin: 0 0 0.8mm; }
+  p { margin: 0 0 1.2mm; orphans: 2; widows: 2; }
+  .eyebrow { margin: 0 0 0.5mm; }
+  .lead { font-size: 11pt; margin-bottom: 1.5mm; }
+  .flag { font-size: 9.5pt; padding: 0.6mm 1.6mm; }
+  .notice { margin: 0 0 1.2mm; }
+  .notice.danger { padding: 0.7mm 2mm; border-width: 1.8px; border-left-width: 7px; }
+  .notice.stop { border-left-width: 5px; padding: 0 0 0 2mm; }
+  .halves { column-count: 2; column-gap: 7mm; margin-top: 2.5mm; }
+  .half { padding-bottom: 2.4mm; }
+  .half:has(figure, .steps) { break-inside: avoid; }
+  .day-sheet .half, .hand-sheet .half, .fire-and-care .half { break-inside: auto; }
+  .half table:not(.steps), .half .facts { break-inside: avoid; }
+  .half th, .half td { padding-right: 1.5mm; }
+  .day-sheet h1 { font-size: 16pt; }
+  .day-sheet .eyebrow { float: right; }
+  .day-sheet :is(th, td) { padding-top: 0.25mm; padding-bottom: 0.25mm; }
+  .half > details { border: 0; margin: 0; padding: 0; }
+  .laid { display: grid; grid-template-columns: 106mm 1fr; column-gap: 5mm; align-items: start;
+    grid-template-rows: auto auto 1fr; }
+  .laid > .figures, .laid > .drawings { grid-column: 1; }
+  .laid > .figures { grid-row: 1; margin: 0; }
+  .laid > .drawings { grid-row: 2 / 4; }
+  .laid > .placement { grid-column: 2; grid-row: 1 / 3; margin: 1mm 0 2mm; }
+  .laid > p { grid-column: 2; grid-row: 3; }
+  .laid .figures p, .laid .drawings figure { max-width: 51mm; flex: 1 1 51mm; margin: 0; }
+  .figures b { font-size: 36pt; }
+  .placement p { font-size: 21pt; line-height: 1.1; margin: 0 0 2.5mm; }
+  figure, .dish-card figure.wide, figure:has(.drawing-turn) { margin: 0.5mm 0 1mm; max-width: none; }
+  table, .facts, ul { margin: 0.5mm 0 1.5mm; }
+  th, td { padding: 0.45mm 2mm 0.45mm 0; }
+  .facts dt, .facts dd { padding: 0.45mm 2.5mm 0.45mm 0; }
+  .half .facts { display: block; }
+  .half .facts dt { float: left; clear: left; border: 0; padding-right: 2mm; }
+  .half .facts dd { padding-right: 0; }
+  .half .facts dd::after { content: ''; display: block; clear: left; }
+  h1.long { font-size: 17pt; }
+  .day-sheet figure.wide { max-width: 247mm; }
+  .facts dd { font-weight: 550; }
+  .steps th { padding-right: 2.5mm; }
+  .steps .clock { padding-right: 2.5mm; }
+  .steps .who { width: 18mm; padding-right: 2mm; }
+  .steps small { margin-left: 1mm; white-space: normal; }
+  ul { padding-left: 4mm; }
+  .ticks { padding-left: 0; }
+  .ticks li { padding: 0.25mm 0 0.25mm 5mm; }
+  .ticks li::before { width: 2.7mm; height: 2.7mm; top: 0.85mm; border-width: 1.1px; }
+  .provisions table { table-layout: fixed; }
+  .provisions table ~ table thead { display: none; }
+  .provisions td:nth-child(1), .provisions th:nth-child(1) { width: 25%; }
+  .provisions :is(td, th):is(:nth-child(2), :nth-child(3)) { width: 10%; }
+  .provisions :is(td, th):nth-child(4) { width: 14%; }
+  .provisions :is(td, th):nth-child(5) { width: 22%; }
+  li { break-inside: avoid; }
+  .strip { margin: 1mm 0 0; padding: 0.7mm 2.5mm; border-width: 2px; columns: 2; column-gap: 7mm;
+    font-size: 8.5pt; line-height: 1.22; }
+  .strip li { padding: 0.2mm 0; }
+  .card { padding: 2mm 3mm 1mm; margin: 0 0 2.5mm; }
   svg, .flag, .notice, .strip { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
 }
 `;

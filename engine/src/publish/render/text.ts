@@ -51,7 +51,7 @@ function textBlock(block: Block, width: number): string {
       );
     case 'table':
       return [
-        block.caption,
+        fold(block.caption, width),
         textTable([block.head, ...block.rows], { width, numeric: block.numeric, headed: true }),
       ]
         .filter((text) => text !== '')

@@ -2,7 +2,7 @@
 
 import type { DoneSign } from '../../bake/bake-plan.ts';
 import type { Check, CheckWay, Move } from '../../coals/coal-plan.ts';
-import type { Block } from '../document.ts';
+import type { Block, FactRow } from '../document.ts';
 import type { Say } from '../say.ts';
 import { movePhrase, sentenceCase } from './phrases.ts';
 
@@ -34,8 +34,57 @@ const SIMMER = {
   rolling: 'a full rolling boil',
 } as const;
 
-/** Ways and moves of one check as blocks. */
-export function checkBlocks(check: Check, wood: boolean, noun: string, say: Say): readonly Block[] {
+/**
+ * All checks of one oven, soonest first; moves that are the same for checks that follow each other
+ * are said once, after the last of them.
+ */
+export function checksBlocks(
+  checks: readonly Check[],
+  { wood, noun, clockAt }: CheckWords,
+  say: Say,
+): readonly Block[] {
+  const manner = mannerPhrase(checks);
+  return [
+    ...(manner === '' ? [] : [{ type: 'paragraph', parts: [{ text: manner }] } as const]),
+    ...checks.flatMap((check, index): readonly Block[] => {
+      const rows = moveRows(check, wood, say);
+      const next = checks[index + 1];
+      const isSaidLater =
+        next !== undefined && JSON.stringify(moveRows(next, wood, say)) === JSON.stringify(rows);
+      return [
+        checkLine(check, { wood, noun, clockAt }, say),
+        { type: 'list', tick: false, items: check.ways.map((way) => wayPhrase(way, say)) },
+        ...(rows.length === 0 || isSaidLater ? [] : [{ type: 'facts', rows } as const]),
+      ];
+    }),
+  ];
+}
+
+export interface CheckWords {
+  readonly wood: boolean;
+  /** What is in the oven: dough, batter, pot. */
+  readonly noun: string;
+  /** Clock beside the minute; empty where the timetable has none. */
+  readonly clockAt: (minute: number) => string;
+}
+
+function checkLine(check: Check, { noun, clockAt }: CheckWords, say: Say): Block {
+  const clock = clockAt(check.minute);
+  const when = `At ${say.minutes(check.minute)}${clock === '' ? '' : ` (${clock})`}, `;
+  const cost = costPhrase(check, say);
+  return {
+    type: 'paragraph',
+    parts: [
+      {
+        text: `${when}${check.oven === 'empty' ? 'oven still empty' : `${noun} in`}.`,
+        strong: true,
+      },
+      ...(cost === '' ? [] : [{ text: ` ${cost}` }]),
+    ],
+  };
+}
+
+function moveRows({ ifHot, ifCool }: Check, wood: boolean, say: Say): readonly FactRow[] {
   const row = (label: string, moves: readonly Move[]) =>
     moves.length === 0
       ? []
@@ -45,30 +94,25 @@ export function checkBlocks(check: Check, wood: boolean, noun: string, say: Say)
             value: sentenceCase(moves.map((move) => movePhrase(move, wood, say)).join('; or ')),
           },
         ];
-  const moves = [...row('Too hot', check.ifHot), ...row('Too cool', check.ifCool)];
-  return [
-    {
-      type: 'paragraph',
-      parts: [
-        { text: `At ${say.minutes(check.minute)}, `, strong: true },
-        { text: check.oven === 'empty' ? 'oven still empty. ' : `${noun} in. `, strong: true },
-        { text: costPhrase(check, say) },
-      ],
-    },
-    { type: 'list', tick: false, items: check.ways.map((way) => wayPhrase(way, say)) },
-    ...(moves.length === 0 ? [] : [{ type: 'facts', rows: moves } as const]),
-  ];
+  return [...row('Too hot', ifHot), ...row('Too cool', ifCool)];
 }
 
-function costPhrase({ costs, ways }: Check, say: Say): string {
-  const isOnlyNose = ways.every(({ by }) => by === 'nose');
-  if (isOnlyNose) return 'The lid stays on; it costs nothing.';
-  const heat = Math.abs(costs.heat);
-  const cost =
-    heat < 0.5
-      ? 'The look costs next to nothing.'
-      : `The look costs about ${say.difference(heat)} and ${say.minutes(Math.max(1, costs.minutes))}.`;
-  return `Lid level on the lid stand, coals still on it, back at once. ${cost}`;
+const isOnlyNose = ({ ways }: Check) => ways.every(({ by }) => by === 'nose');
+const isDear = ({ costs }: Check) => Math.abs(costs.heat) >= 0.5;
+
+/** How every look is made, once; what all of them cost, where that is next to nothing. */
+function mannerPhrase(checks: readonly Check[]): string {
+  const looks = checks.filter((check) => !isOnlyNose(check));
+  if (looks.length === 0) return '';
+  const free = looks.some(isDear) ? '' : ' A look costs next to nothing.';
+  return `Each look: lid level on the lid stand, coals still on it, back at once.${free}`;
+}
+
+function costPhrase(check: Check, say: Say): string {
+  if (isOnlyNose(check)) return 'The lid stays on; it costs nothing.';
+  if (!isDear(check)) return '';
+  const heat = say.difference(Math.abs(check.costs.heat));
+  return `The look costs about ${heat} and ${say.minutes(Math.max(1, check.costs.minutes))}.`;
 }
 
 const SIGN: Readonly<Record<DoneSign, string>> = {

@@ -6,14 +6,16 @@ import type { Block, SheetDocument } from '../document.ts';
 import type { LitPoint } from '../drawing/lane-lit.ts';
 import type { SpanBar } from '../drawing/lane-oven.ts';
 import { dayDrawing } from '../drawing/lanes.ts';
-import { noticeBlocks, refusalBlocks } from '../notice-text.ts';
+import { noticeBlocks, noticeBox, refusalBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
 import { axisClock } from '../speak-time.ts';
-import { isFireJob, JOB_NAME, ovenWord } from '../words/jobs.ts';
+import { isFireJob, JOB_NAME, ovenWord, shortName } from '../words/jobs.ts';
 import { advicePhrase } from './advice.ts';
 import { assumedBlocks, stripBlocks } from './dish-card.ts';
 import { jobRow, type NumberedJob, numberedJobs } from './job-list.ts';
-import { listed } from './phrases.ts';
+import { areAlike, listed, turnMove } from './phrases.ts';
+import { servedBlocks } from './served.ts';
+import { withoutUnfit } from './unfit.ts';
 
 export function daySheet(plan: MealPlan, say: Say): SheetDocument {
   const { daySheet: day } = plan;
@@ -25,25 +27,48 @@ export function daySheet(plan: MealPlan, say: Say): SheetDocument {
       leadBlock(plan, say),
       ...refusalBlocks(plan.refusals, say),
       ...drawingBlocks(plan, say),
-      ...noticeBlocks(
-        day.notices.filter(({ level }) => level === 'danger' || level === 'stop'),
+      ...noticeBox(
+        withoutUnfit(day.notices).filter(({ level }) => level === 'danger' || level === 'stop'),
         say,
       ),
+      ...servedBlocks(plan, say),
       ...adviceBlocks(plan, say),
-      { type: 'heading', text: 'In order' },
+      { type: 'heading', text: 'In order', half: true },
+      howToRead(plan),
       {
         type: 'steps',
-        rows: numberedJobs(plan).map((each) => jobRow(each, plan, say, plan.camp.hands.length > 1)),
+        rows: numberedJobs(plan).map((each) =>
+          jobRow(each, plan, say, { isNamed: plan.camp.hands.length > 1, isBrief: true }),
+        ),
       },
       ...lightingBlocks(plan, say),
       ...noticeBlocks(
-        day.notices.filter(({ level }) => level === 'doubt' || level === 'note'),
+        withoutUnfit(day.notices).filter(({ level }) => level === 'doubt' || level === 'note'),
         say,
       ),
       ...stripBlocks(plan, say),
       ...assumedBlocks(plan, say),
     ],
   };
+}
+
+/** How to read the rows. */
+const howToRead = (plan: MealPlan): Block => ({
+  type: 'paragraph',
+  parts: [
+    {
+      text: `Behind each job: how long it takes, and the latest it may begin where that is later.${turnOnce(plan)}`,
+    },
+  ],
+});
+
+/** The turn is described once where all are alike; the rows then only say whose turn it is. */
+export function turnOnce({ dishes }: MealPlan): string {
+  const turns = dishes.flatMap(({ loads }) => loads.flatMap(({ coals }) => coals.turns));
+  const [first] = turns;
+  return first === undefined || !areAlike(turns)
+    ? ''
+    : ` Every turn, seen from above: ${turnMove(first)}.`;
 }
 
 const STATUS = {
@@ -71,7 +96,7 @@ function leadBlock({ daySheet: day, dishes }: MealPlan, say: Say): Block {
 function adviceBlocks({ daySheet: day }: MealPlan, say: Say): readonly Block[] {
   if (day.advice.length === 0) return [];
   return [
-    { type: 'heading', text: 'What is short' },
+    { type: 'heading', text: 'What is short', half: true },
     { type: 'list', tick: false, items: day.advice.map((each) => advicePhrase(each, say)) },
   ];
 }
@@ -125,13 +150,21 @@ interface Strip {
 
 function stripBlock({ plan, jobs, stretch: [from, to], isLast, say }: Strip): Block {
   const { daySheet: day, camp } = plan;
-  const used = camp.ovens.filter(({ id }) => day.spans.some(({ oven }) => oven === id));
-  const alt = `Lanes of ${camp.hands.length} hands and ${used.length} ovens from ${say.clock(from)} to ${say.clock(to)}; the list below has every job in order.`;
+  // A lane that is empty on this strip would only take its room from the others.
+  const isHere = (thing: { readonly start: number; readonly end: number }) =>
+    from < thing.end && thing.start < to;
+  const used = camp.ovens.filter(({ id }) =>
+    day.spans.some((span) => span.oven === id && isHere({ start: span.from, end: span.to })),
+  );
+  const working = camp.hands.filter(({ id }) =>
+    jobs.some(({ job }) => job.hands.includes(id) && isHere(job)),
+  );
+  const alt = `Lanes of ${working.length} hands and ${used.length} ovens from ${say.clock(from)} to ${say.clock(to)}; the list below has every job in order.`;
   const svg = dayDrawing({
     from,
     to,
     clockAt: (minute) => axisClock(minute, say.clock),
-    hands: camp.hands.map(({ id, name }) => ({
+    hands: working.map(({ id, name }) => ({
       name,
       work: jobs
         .filter(({ job }) => job.hands.includes(id))
@@ -174,7 +207,7 @@ function barIn(span: OvenSpan, [from, to]: Stretch, say: Say): readonly SpanBar[
       from: Math.max(from, span.from),
       to: Math.min(to, span.to),
       state: span.state,
-      text: isNamed ? say.dish(span.dish) : '',
+      text: isNamed ? shortName(say.dish(span.dish)) : '',
     },
   ];
 }
@@ -213,7 +246,7 @@ export function lightingBlocks({ daySheet: day, camp }: MealPlan, say: Say): rea
     say.clock(readyAt),
   ]);
   return [
-    { type: 'heading', text: 'Fires' },
+    { type: 'heading', text: 'Fires', half: true },
     {
       type: 'table',
       caption: wood ? 'Rake coals from the feeder fire as they are called for.' : '',

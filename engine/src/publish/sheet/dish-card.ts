@@ -2,13 +2,13 @@
 
 import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
 import type { Block, SheetDocument } from '../document.ts';
-import { noticeBlocks, noticeText, refusalBlocks } from '../notice-text.ts';
+import { noticeBlocks, noticeBox, noticeText, refusalBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
 import { assumedLine } from './assumed.ts';
 import { formulaBlocks } from './formula-part.ts';
 import { freeFromFlag, ovenTitle } from './free-from.ts';
 import { inOutBlocks } from './in-out.ts';
-import { ovenBlocks, ovenOf } from './oven-part.ts';
+import { ovenBlocks, ovenKitchenBlocks, ovenOf } from './oven-part.ts';
 import { listed } from './phrases.ts';
 import { unfitHere, withoutUnfit } from './unfit.ts';
 import { whyBlocks } from './why-part.ts';
@@ -39,15 +39,31 @@ export function dishCard(plan: MealPlan, dishId: string, say: Say): SheetDocumen
       leadBlock(plan, dish, say),
       ...dangerBlocks(plan, dish, say),
       ...groups.flatMap((group) => groupBlocks(plan, dish, group, groups.length > 1, say)),
-      ...(first === undefined ? [] : inOutBlocks(dish, first, ovenOf(plan, first), say)),
+      ...(first === undefined ? [] : kitchenBlocks(plan, dish, groups, first, say)),
       ...formulaBlocks(dish, say),
       ...stepBlocks(dish),
       ...groups.flatMap(([part]) => (part === undefined ? [] : whyBlocks(part.coals, say))),
       ...restBlocks(plan, dish, say),
-      ...stripBlocks(plan, say),
+      ...(first === undefined ? stripBlocks(plan, say) : []),
       ...assumedBlocks(plan, say),
     ],
   };
+}
+
+/** The back of the card: what is read in the kitchen. The side that lies at the fire ends before it. */
+function kitchenBlocks(
+  plan: MealPlan,
+  dish: DishPlan,
+  groups: readonly (readonly LoadPlan[])[],
+  first: LoadPlan,
+  say: Say,
+): readonly Block[] {
+  return [
+    ...groups.flatMap(([part]) =>
+      part === undefined ? [] : ovenKitchenBlocks({ plan, dish, part, say }),
+    ),
+    ...inOutBlocks(dish, first, ovenOf(plan, first), say),
+  ];
 }
 
 /** A dish that could not be planned still has a card: it says why. */
@@ -118,6 +134,8 @@ function groupBlocks(
         ]
       : []),
     ...ovenBlocks({ plan, dish, part, say }),
+    ...stripBlocks(plan, say),
+    { type: 'page-break' },
   ];
 }
 
@@ -152,13 +170,13 @@ function dangerBlocks(plan: MealPlan, dish: DishPlan, say: Say): readonly Block[
   const grave = allNotices(plan, dish).filter(
     ({ level }) => level === 'danger' || level === 'stop',
   );
-  return [...unfitHere(plan, dish.dish.id), ...noticeBlocks(grave, say)];
+  return [...unfitHere(plan, dish.dish.id), ...noticeBox(grave, say)];
 }
 
 function restBlocks(plan: MealPlan, dish: DishPlan, say: Say): readonly Block[] {
   const rest = allNotices(plan, dish).filter(({ level }) => level === 'doubt' || level === 'note');
   if (rest.length === 0) return [];
-  return [{ type: 'heading', text: 'Worth knowing' }, ...noticeBlocks(rest, say)];
+  return [{ type: 'heading', text: 'Worth knowing', half: true }, ...noticeBlocks(rest, say)];
 }
 
 /** Everything the stages said about this dish, each once. */
@@ -186,7 +204,7 @@ function stepBlocks({ recipe }: DishPlan): readonly Block[] {
   const said = recipe.steps.filter(({ say: text }) => text.trim() !== '');
   if (said.length === 0) return [];
   return [
-    { type: 'heading', text: 'The work' },
+    { type: 'heading', text: 'The work', half: true },
     { type: 'list', tick: true, items: said.map(({ say: text }) => text) },
   ];
 }

@@ -4,12 +4,12 @@ import type { MealPlan } from '../../meal.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import { noticeBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
-import { jobSentence } from '../words/jobs.ts';
-import { lightingBlocks } from './day-sheet.ts';
+import { jobBrief, jobSentence } from '../words/jobs.ts';
+import { lightingBlocks, turnOnce } from './day-sheet.ts';
 import { stripBlocks } from './dish-card.ts';
-import { allergenWord, unfitWord } from './free-from.ts';
-import { listed, sentenceCase } from './phrases.ts';
-import { withoutUnfit } from './unfit.ts';
+import { allergenWord } from './free-from.ts';
+import { listed } from './phrases.ts';
+import { unfitBlocks, withoutUnfit } from './unfit.ts';
 
 export function fireAndCareSheet(plan: MealPlan, say: Say): SheetDocument {
   return {
@@ -49,10 +49,10 @@ function fireWork(plan: MealPlan, say: Say): readonly Block[] {
   );
   if (work.length === 0) return [];
   return [
-    { type: 'heading', text: 'Rounds' },
+    { type: 'heading', text: 'Rounds', half: true },
     {
       type: 'paragraph',
-      parts: [{ text: 'One walk round each quarter hour does all that is due.' }],
+      parts: [{ text: `One walk round each quarter hour does all that is due.${turnOnce(plan)}` }],
     },
     {
       type: 'steps',
@@ -61,7 +61,7 @@ function fireWork(plan: MealPlan, say: Say): readonly Block[] {
         return {
           when: isNewRound ? say.clock(roundOf(job.start)) : '',
           clock: say.clock(job.start),
-          what: jobSentence(job, plan, say),
+          what: (job.kind === 'turn' ? jobBrief : jobSentence)(job, plan, say),
         };
       }),
     },
@@ -74,7 +74,7 @@ const roundOf = (at: number) => Math.floor(at / QUARTER) * QUARTER;
 function ovenCare({ camp }: MealPlan): readonly Block[] {
   const free = camp.ovens.filter(({ keptFreeOf }) => keptFreeOf.length > 0);
   return [
-    { type: 'heading', text: 'Care of the ovens' },
+    { type: 'heading', text: 'Care of the ovens', half: true },
     {
       type: 'list',
       tick: true,
@@ -96,13 +96,11 @@ function allergenBlocks(plan: MealPlan, say: Say): readonly Block[] {
       ...new Set([...recipe.contains, ...recipe.ingredients.flatMap(({ allergens }) => allergens)]),
     ];
     const label = [...new Set(recipe.ingredients.flatMap(({ checkLabel }) => checkLabel))];
-    const unfit = plan.safety.unfit.filter((each) => each.dish === dish.id);
     return [
       dish.name,
       inIt.length === 0 ? 'none known' : listed(inIt.map(allergenWord)),
       listed(label.filter((each) => !inIt.includes(each)).map(allergenWord)),
       listed(safety.freeFrom.map(allergenWord)),
-      unfit.map(({ who, because }) => `${sentenceCase(who)}: ${unfitWord(because)}`).join('; '),
     ];
   });
   return [
@@ -111,10 +109,11 @@ function allergenBlocks(plan: MealPlan, say: Say): readonly Block[] {
       type: 'table',
       caption:
         'Known from the ingredients as written. A label that has not been read is not "none".',
-      head: ['dish', 'contains', 'read the label for', 'kept free of', 'not for'],
+      head: ['dish', 'contains', 'read the label for', 'kept free of'],
       rows,
       numeric: [],
     },
+    ...unfitBlocks(plan, say),
     ...holdBlocks(plan, say),
   ];
 }

@@ -20,7 +20,7 @@ export function formulaBlocks({ formula, portions, recipe }: DishPlan, say: Say)
     ];
   });
   return [
-    { type: 'heading', text: isDough ? 'Formula' : 'What goes in' },
+    { type: 'heading', text: isDough ? 'Formula' : 'What goes in', half: true },
     {
       type: 'table',
       caption: `${say.count(portions.portions)} portions${portions.reserve > 0 ? `, ${say.count(portions.reserve)} of them held back` : ''}; the recipe makes ${say.count(recipe.portions)}. Whole batch ${say.mass(formula.batch)}.`,

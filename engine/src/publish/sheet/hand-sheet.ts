@@ -31,6 +31,7 @@ export function handSheet(plan: MealPlan, handId: string, say: Say): SheetDocume
                 { text: ', numbered as on the day sheet.' },
               ],
             } as const,
+            { type: 'heading', text: 'In order', half: true } as const,
             { type: 'steps', rows: jobs.map((each) => ownRow(each, plan, handId, say)) } as const,
           ]),
       ...stripBlocks(plan, say),
@@ -40,7 +41,7 @@ export function handSheet(plan: MealPlan, handId: string, say: Say): SheetDocume
 
 /** One's own name is known; who helps is not. */
 function ownRow(each: NumberedJob, plan: MealPlan, handId: string, say: Say): StepRow {
-  const row = jobRow(each, plan, say, false);
+  const row = jobRow(each, plan, say, { isNamed: false, isBrief: false });
   const others = each.job.hands.filter((id) => id !== handId).map(say.hand);
   return others.length === 0 ? row : { ...row, what: `${row.what} (with ${listed(others)})` };
 }

@@ -20,11 +20,11 @@ export function inOutBlocks(
   say: Say,
 ): readonly Block[] {
   return [
-    { type: 'heading', text: 'Into the oven' },
+    { type: 'heading', text: 'Into the oven', half: true },
     { type: 'list', tick: true, items: intoLines(dish, part, oven) },
-    { type: 'heading', text: 'Done when' },
+    { type: 'heading', text: 'Done when', half: true },
     ...doneBlocks(part, say),
-    { type: 'heading', text: 'Out of the oven' },
+    { type: 'heading', text: 'Out of the oven', half: true },
     { type: 'list', tick: true, items: outLines(dish, oven, say) },
   ];
 }

@@ -4,7 +4,7 @@ import type { MealPlan } from '../../meal.ts';
 import type { Job } from '../../timetable/day-sheet.ts';
 import type { StepRow } from '../document.ts';
 import type { Say } from '../say.ts';
-import { jobSentence } from '../words/jobs.ts';
+import { jobBrief, jobSentence } from '../words/jobs.ts';
 import { listed } from './phrases.ts';
 
 export interface NumberedJob {
@@ -19,29 +19,43 @@ export const numberedJobs = (plan: MealPlan): readonly NumberedJob[] =>
     .sort((left, right) => left.start - right.start)
     .map((job, index) => ({ job, number: index + 1 }));
 
-/** One job as a row; `isNamed` says who does it, on a sheet that is not one person's own. */
+export interface RowManner {
+  /** Say who does it, on a sheet that is not one person's own. */
+  readonly isNamed: boolean;
+  /** The dish card has the rest: counts without their places, the turn without its way. */
+  readonly isBrief: boolean;
+}
+
+/** One job as a row. */
 export function jobRow(
   { job, number }: NumberedJob,
   plan: MealPlan,
   say: Say,
-  isNamed: boolean,
+  { isNamed, isBrief }: RowManner,
 ): StepRow {
   return {
     when: String(number),
     clock: say.clock(job.start),
-    what: jobSentence(job, plan, say),
-    ...(isNamed ? { who: listed(job.hands.map(say.hand)) } : {}),
+    what: (isBrief ? jobBrief : jobSentence)(job, plan, say),
+    ...(isNamed ? { who: listed(job.hands.map((id) => say.hand(id).replace(/^the /i, ''))) } : {}),
     ...(job.kind === 'call' ? { strong: true } : {}),
     ...noteOf(job, say),
   };
 }
+
+/** Less than this and it is simply due. */
+const LEAST_SLACK = 5;
 
 function noteOf(job: Job, say: Say): { readonly note?: string } {
   const slack = job.latestStart - job.start;
   const lasts = job.end - job.start;
   const parts = [
     lasts >= 1 ? say.minutes(lasts) : undefined,
-    slack < 0.5 ? undefined : slack < 1440 ? `not after ${say.clock(job.latestStart)}` : undefined,
+    slack < LEAST_SLACK
+      ? undefined
+      : slack < 1440
+        ? `latest ${say.clock(job.latestStart)}`
+        : undefined,
   ].filter((part) => part !== undefined);
   return parts.length === 0 ? {} : { note: parts.join(', ') };
 }

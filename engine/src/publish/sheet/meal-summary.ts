@@ -2,7 +2,7 @@
 
 import type { DishPlan, MealPlan } from '../../meal.ts';
 import type { Block, Part, SheetDocument } from '../document.ts';
-import { noticeBlocks, refusalBlocks } from '../notice-text.ts';
+import { noticeBox, refusalBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
 import { advicePhrase } from './advice.ts';
 import { servedTimes } from './day-sheet.ts';
@@ -10,7 +10,8 @@ import { assumedBlocks } from './dish-card.ts';
 import { freeWord, ovenTitle } from './free-from.ts';
 import { ovenOf } from './oven-part.ts';
 import { isWood, listed, shovelsWord } from './phrases.ts';
-import { aboutToday, unfitBlocks } from './unfit.ts';
+import { servingsOf, waitsWord } from './served.ts';
+import { aboutToday, unfitBlocks, withoutUnfit } from './unfit.ts';
 
 export function mealSummary(plan: MealPlan, say: Say): SheetDocument {
   const { daySheet: day } = plan;
@@ -25,8 +26,7 @@ export function mealSummary(plan: MealPlan, say: Say): SheetDocument {
     blocks: [
       { type: 'lead', parts: firstWords(plan, say) },
       ...refusalBlocks(plan.refusals, say),
-      ...noticeBlocks(grave, say),
-      ...unfitBlocks(plan, say),
+      dishTable(plan, say),
       ...(day.advice.length === 0
         ? []
         : [
@@ -37,7 +37,8 @@ export function mealSummary(plan: MealPlan, say: Say): SheetDocument {
               items: day.advice.map((each) => advicePhrase(each, say)),
             } as const,
           ]),
-      dishTable(plan, say),
+      ...noticeBox(withoutUnfit(grave), say),
+      ...unfitBlocks(plan, say),
       ...fuelBlock(plan, say),
       ...assumedBlocks(plan, say),
     ],
@@ -68,18 +69,17 @@ function dishTable(plan: MealPlan, say: Say): Block {
   return {
     type: 'table',
     caption: '',
-    head: ['dish', 'oven', 'coals', 'coals on', 'in', 'out', 'served'],
+    head: ['served', 'dish', 'oven', 'coals', 'coals on', 'out', 'waits'],
     numeric: [],
-    rows: plan.dishes.flatMap((dish) => dishRows(plan, dish, say)),
+    rows: servingsOf(plan).flatMap(({ dish }) => dishRows(plan, dish, say)),
   };
 }
 
 function dishRows(plan: MealPlan, dish: DishPlan, say: Say): readonly (readonly string[])[] {
   const serving = plan.daySheet.servings.find((each) => each.dish === dish.dish.id);
   const served = say.clock(serving?.served ?? dish.dish.serveAt);
-  const free = dish.safety.freeFrom.map(freeWord).join(', ');
-  const name = free === '' ? dish.dish.name : `${dish.dish.name}: ${free}`;
-  if (dish.loads.length === 0) return [[name, 'no fire', '', '', '', '', served]];
+  const name = freeName(dish);
+  if (dish.loads.length === 0) return [[served, name, 'no fire', '', '', '', '']];
   return dish.loads.map((part) => {
     const { coals } = part;
     const cooking = plan.daySheet.spans.find(
@@ -87,15 +87,21 @@ function dishRows(plan: MealPlan, dish: DishPlan, say: Say): readonly (readonly 
     );
     const on = cooking === undefined ? '' : say.clock(cooking.from - coals.loadInMinute);
     return [
+      served,
       name,
       ovenTitle(ovenOf(plan, part), say),
       coalWord(dish, part),
       on,
-      cooking === undefined ? '' : say.clock(cooking.from),
       cooking === undefined ? '' : say.clock(cooking.to),
-      served,
+      waitsWord(plan, dish, say),
     ];
   });
+}
+
+/** What a dish is kept free of, unless its own name says so. */
+function freeName({ dish, safety }: DishPlan): string {
+  const free = safety.freeFrom.map(freeWord).filter((word) => !dish.name.includes(word));
+  return free.length === 0 ? dish.name : `${dish.name}: ${free.join(', ')}`;
 }
 
 function coalWord(_dish: DishPlan, { coals }: DishPlan['loads'][number]): string {

@@ -11,7 +11,7 @@ import { sideDrawing } from '../drawing/side.ts';
 import type { Say } from '../say.ts';
 import { fraction } from '../speak-number.ts';
 import { axisClock } from '../speak-time.ts';
-import { checkBlocks } from './check-phrases.ts';
+import { checksBlocks } from './check-phrases.ts';
 import { isBread, loadNoun, momentsOf } from './moments.ts';
 import type { Where } from './phrases.ts';
 import { isWood, layoutPhrase, placementLine, sentenceCase, woodPhrase } from './phrases.ts';
@@ -29,6 +29,7 @@ export interface OvenPart {
   readonly say: Say;
 }
 
+/** What is read at the fire. */
 export function ovenBlocks({ plan, dish, part, say }: OvenPart): readonly Block[] {
   const wood = isWood(part.coals);
   const oven = ovenOf(plan, part);
@@ -42,17 +43,20 @@ export function ovenBlocks({ plan, dish, part, say }: OvenPart): readonly Block[
         placementLine(part.coals.below, 'below', wood),
       ],
     },
-    { type: 'heading', text: 'When' },
-    {
-      type: 'paragraph',
-      parts: [{ text: 'Minutes count from "coals on"; the clock stands beside them.' }],
-    },
+    { type: 'heading', text: 'When: minutes from "coals on"', half: true },
     { type: 'steps', rows: whenRows(plan, dish, part, say) },
     ...turnBlocks(part.coals, say),
-    ...checks(dish, part, wood, say),
+    ...checks({ plan, dish, part, say }, wood),
     ...rescueBlocks(dish, part.coals, say),
-    { type: 'heading', text: 'From the side' },
-    { type: 'drawing', wide: true, ...side({ plan, dish, part, say }, oven, wood) },
+  ];
+}
+
+/** What is looked at before the fire is lit: the oven cut open, and how hot it will be when. */
+export function ovenKitchenBlocks({ plan, dish, part, say }: OvenPart): readonly Block[] {
+  const wood = isWood(part.coals);
+  return [
+    { type: 'heading', text: 'From the side', half: true },
+    { type: 'drawing', wide: true, ...side({ plan, dish, part, say }, ovenOf(plan, part), wood) },
     ...curvePart({ plan, dish, part, say }),
   ];
 }
@@ -164,10 +168,12 @@ const HEARTH = {
   'fire-table': 'Fire table',
 } as const;
 
-function checks(dish: DishPlan, { coals }: LoadPlan, wood: boolean, say: Say): readonly Block[] {
+function checks({ plan, dish, part, say }: OvenPart, wood: boolean): readonly Block[] {
+  const { zero } = momentsOf(plan, dish, part);
+  const clockAt = (minute: number) => (zero === undefined ? '' : say.clock(zero + minute));
   return [
-    { type: 'heading', text: 'Checks: every count is only a start' },
-    ...coals.checks.flatMap((check) => checkBlocks(check, wood, loadNoun(dish), say)),
+    { type: 'heading', text: 'Checks: every count is only a start', half: true },
+    ...checksBlocks(part.coals.checks, { wood, noun: loadNoun(dish), clockAt }, say),
   ];
 }
 
@@ -180,7 +186,7 @@ function curvePart({ plan, dish, part, say }: OvenPart): readonly Block[] {
   const events = happenings(plan, dish, part, say);
   const alt = `Temperature in the oven over ${say.minutes(coals.outMinute)} from coals on, wanted ${wanted}. ${events.map(({ minute, brief }) => `${say.minutes(minute)} ${brief}`).join('; ')}.`;
   return [
-    { type: 'heading', text: 'Temperature in the oven' },
+    { type: 'heading', text: 'Temperature in the oven', half: true },
     {
       type: 'drawing',
       wide: true,

@@ -38,6 +38,13 @@ export function placementLine(set: CoalSet, where: Where, wood: boolean): string
   return `${set.pieces} ${where}: ${layoutPhrase(set, where)}`;
 }
 
+/** `17 above`, `2 1/2 shovels above`: the amount without its places. */
+export function laidWord(set: CoalSet, where: Where, wood: boolean): string {
+  if (set.pieces === 0) return `none ${where}`;
+  if (!wood) return `${set.pieces} ${where}`;
+  return `${set.shovels === undefined ? ringsWord(set.rings) : shovelsWord(set.shovels)} ${where}`;
+}
+
 export const shovelsWord = (shovels: number) =>
   `${fraction(shovels, 2)} ${shovels > 1 ? 'shovels' : 'shovel'}`;
 
@@ -76,6 +83,16 @@ export function turnPhrase({ kind, angle }: Pick<Turn, 'kind' | 'angle'>): strin
   );
 }
 
+/** What shows that it was done right; the drawing says the moves. */
+export function turnWitness({ kind, angle }: Pick<Turn, 'kind' | 'angle'>): string {
+  if (kind === 'oven-with-lid') return 'Seen from above. Handle and chalk mark go with it.';
+  if (kind === 'lid-alone') return 'Seen from above. The oven stays; the chalk mark moves.';
+  return (
+    'Seen from above. Handle and chalk mark then stand over the ground as before; ' +
+    `the food has moved ${shareOfTurn(Math.abs(angle))} against both sets of coals.`
+  );
+}
+
 const BEFORE = 'before; the wedge is the food';
 
 /** Captions of the drawing, one a state. */
@@ -89,13 +106,20 @@ export function turnCaptions({ kind, angle }: Pick<Turn, 'kind' | 'angle'>): rea
 }
 
 /** One line for a list: the card has the whole of it. */
-export function turnBrief({ kind, angle }: Turn): string {
+export const turnBrief = (turn: Pick<Turn, 'kind' | 'angle'>) =>
+  `turn${turn.kind === 'food' ? ':' : ''} ${turnMove(turn)}, seen from above`;
+
+/** `oven with its lid a quarter clockwise, then the lid alone a quarter back`. */
+export function turnMove({ kind, angle }: Pick<Turn, 'kind' | 'angle'>): string {
   const share = shareOfTurn(Math.abs(angle));
   const way = angle < 0 ? 'anticlockwise' : 'clockwise';
-  if (kind === 'oven-with-lid') return `turn oven with its lid ${share} ${way}, seen from above`;
-  if (kind === 'lid-alone') return `turn the lid alone ${share} ${way}, seen from above`;
-  return `turn: oven with its lid ${share} ${way}, then the lid alone ${share} back, seen from above`;
+  if (kind === 'oven-with-lid') return `oven with its lid ${share} ${way}`;
+  if (kind === 'lid-alone') return `the lid alone ${share} ${way}`;
+  return `oven with its lid ${share} ${way}, then the lid alone ${share} back`;
 }
+
+export const areAlike = (turns: readonly Pick<Turn, 'kind' | 'angle'>[]) =>
+  new Set(turns.map(({ kind, angle }) => `${kind} ${angle}`)).size < 2;
 
 function shareOfTurn(degrees: number): string {
   const named: Readonly<Record<number, string>> = {
@@ -108,17 +132,18 @@ function shareOfTurn(degrees: number): string {
   return named[Math.round(degrees)] ?? `${Math.round(degrees)} degrees`;
 }
 
-/** `take 2 from below (about 20 °F cooler in about 8 min)`. */
+/** `take 2 from below (about 20 °F cooler in 8 min)`. */
 export function movePhrase(move: Move, wood: boolean, say: Say): string {
   const way = move.effect < 0 ? 'cooler' : 'hotter';
   const effect =
     Math.abs(move.effect) < 0.5
       ? 'hardly felt'
-      : `about ${say.difference(Math.abs(move.effect))} ${way} in about ${say.minutes(move.after)}`;
+      : `about ${say.difference(Math.abs(move.effect))} ${way} in ${say.minutes(move.after)}`;
   return `${moveWords(move, wood)} (${effect})`;
 }
 
-function moveWords(move: Move, wood: boolean): string {
+/** The move alone, where its effect has been told before. */
+export function moveWords(move: Move, wood: boolean): string {
   const much = amountWord(move, wood);
   switch (move.do) {
     case 'add-above':

@@ -38,9 +38,9 @@ export function provisionsSheet(plan: MealPlan, say: Say): SheetDocument {
           say,
         ),
       ]),
-      { type: 'heading', text: 'Fuel' },
+      { type: 'heading', text: 'Fuel', half: true },
       { type: 'facts', rows: fuelRows(provisions.fuel, say) },
-      { type: 'heading', text: 'Water' },
+      { type: 'heading', text: 'Water', half: true },
       {
         type: 'facts',
         rows: provisions.water.map(({ use, volume }) => ({
@@ -140,7 +140,7 @@ function gearBlocks({ camp }: MealPlan): readonly Block[] {
     ...gear.others,
   ];
   return [
-    { type: 'heading', text: 'Carry' },
+    { type: 'heading', text: 'Carry', half: true },
     { type: 'list', tick: true, items },
   ];
 }

@@ -6,7 +6,7 @@ import type { DishPlan } from '../../meal.ts';
 import type { Block } from '../document.ts';
 import type { Say } from '../say.ts';
 import { isBread, loadNoun } from './moments.ts';
-import { isWood, movePhrase, sentenceCase } from './phrases.ts';
+import { isWood, movePhrase, moveWords, sentenceCase } from './phrases.ts';
 
 interface Trouble {
   readonly looks: string;
@@ -49,16 +49,22 @@ const SIMMERED: readonly Trouble[] = [
 export function rescueBlocks(dish: DishPlan, coals: CoalPlan, say: Say): readonly Block[] {
   const isBaked = isBread(dish) || loadNoun(dish) !== 'pot';
   const known = knownMoves(coals);
+  // The checks above told these with their effect; each other move tells it once.
+  const said = new Set(
+    coals.checks.flatMap(({ ifHot, ifCool }) => [...ifHot, ...ifCool]).map(({ do: move }) => move),
+  );
   const rows = (isBaked ? BAKED : SIMMERED).map(({ looks, moves }) => ({
     label: looks,
     value: sentenceCase(
       moves
-        .flatMap((move) => (typeof move === 'string' ? told(move, known, coals, say) : [move.say]))
+        .flatMap((move) =>
+          typeof move === 'string' ? told(move, { known, said, coals }, say) : [move.say],
+        )
         .join('; then '),
     ),
   }));
   return [
-    { type: 'heading', text: 'If it goes wrong' },
+    { type: 'heading', text: 'If it goes wrong', half: true },
     { type: 'facts', rows: rows.filter(({ value }) => value !== '') },
   ];
 }
@@ -72,14 +78,18 @@ function knownMoves(coals: CoalPlan): ReadonlyMap<Move['do'], Move> {
   return new Map(all.map((move) => [move.do, move]));
 }
 
-function told(
-  wanted: Move['do'],
-  known: ReadonlyMap<Move['do'], Move>,
-  coals: CoalPlan,
-  say: Say,
-): readonly string[] {
+interface Telling {
+  readonly known: ReadonlyMap<Move['do'], Move>;
+  /** Moves whose effect stands on the card already. */
+  readonly said: Set<Move['do']>;
+  readonly coals: CoalPlan;
+}
+
+function told(wanted: Move['do'], { known, said, coals }: Telling, say: Say): readonly string[] {
   const move = known.get(wanted);
-  if (move !== undefined) return [movePhrase(move, isWood(coals), say)];
   // Ash can always be knocked off; a move that the plan can't make here is left out.
-  return wanted === 'knock-ash' ? ['knock the ash off the coals'] : [];
+  if (move === undefined) return wanted === 'knock-ash' ? ['knock the ash off the coals'] : [];
+  if (said.has(wanted)) return [moveWords(move, isWood(coals))];
+  said.add(wanted);
+  return [movePhrase(move, isWood(coals), say)];
 }

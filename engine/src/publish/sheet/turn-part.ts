@@ -4,16 +4,17 @@ import type { CoalPlan, Turn } from '../../coals/coal-plan.ts';
 import type { Block } from '../document.ts';
 import { turnDrawing } from '../drawing/turn.ts';
 import type { Say } from '../say.ts';
-import { turnCaptions, turnPhrase } from './phrases.ts';
+import { turnCaptions, turnPhrase, turnWitness } from './phrases.ts';
 
 export function turnBlocks(coals: CoalPlan, say: Say): readonly Block[] {
   const kinds = new Map(coals.turns.map((turn) => [`${turn.kind} ${turn.angle}`, turn]));
   if (kinds.size === 0) return [];
   return [
-    { type: 'heading', text: 'The turn' },
-    ...[...kinds.values()].map(
-      (turn) => ({ type: 'drawing', wide: true, ...turnPicture(turn) }) as const,
-    ),
+    { type: 'heading', text: 'The turn', half: true },
+    ...[...kinds.values()].flatMap((turn): readonly Block[] => [
+      { type: 'drawing', wide: true, ...turnPicture(turn) },
+      { type: 'paragraph', parts: [{ text: turnWitness(turn) }] },
+    ]),
     ...unevenBlocks(coals, say),
   ];
 }

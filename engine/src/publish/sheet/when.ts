@@ -1,11 +1,12 @@
 // One load from "coals on" to the plate: minutes, the clock beside them, and the state of the oven.
 
-import type { Turn } from '../../coals/coal-plan.ts';
 import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
+import type { Serving } from '../../timetable/day-sheet.ts';
 import type { StepRow } from '../document.ts';
 import type { Say } from '../say.ts';
 import { isBread, loadNoun, momentsOf } from './moments.ts';
-import { additionPhrase, isWood, sentenceCase, turnPhrase } from './phrases.ts';
+import { additionPhrase, areAlike, isWood, sentenceCase, turnBrief } from './phrases.ts';
+import { waitsWord } from './served.ts';
 
 interface Happening {
   readonly minute: number;
@@ -30,7 +31,7 @@ export function happenings(
   const all: Happening[] = [
     {
       minute: 0,
-      what: 'Coals on, laid as said above',
+      what: 'Coals on, as drawn',
       brief: moments.inAt === 0 ? `coals on, ${noun} in` : 'coals on',
       strong: true,
       note: moments.inAt === 0 ? `${noun} in from the start` : 'oven still empty',
@@ -51,11 +52,9 @@ export function happenings(
             note: `${noun} in`,
           },
         ]),
-    ...coals.turns.map((turn, index) => ({
+    ...coals.turns.map((turn) => ({
       minute: turn.minute,
-      what: isAsBefore(coals.turns, index)
-        ? 'Turn again, the same way'
-        : `Turn. ${turnPhrase(turn)}`,
+      what: areAlike(coals.turns) ? 'Turn, as drawn' : sentenceCase(turnBrief(turn)),
       brief: 'turn',
     })),
     ...coals.additions.map((addition) => ({
@@ -71,13 +70,6 @@ export function happenings(
     },
   ];
   return all.sort((left, right) => left.minute - right.minute);
-}
-
-/** The long instruction stands once; a turn like the one before only says so. */
-function isAsBefore(turns: readonly Turn[], index: number): boolean {
-  const before = turns[index - 1];
-  const turn = turns[index];
-  return before !== undefined && before.kind === turn?.kind && before.angle === turn.angle;
 }
 
 /** `likely 18:24 to 18:38`. */
@@ -110,11 +102,12 @@ export function whenRows(plan: MealPlan, dish: DishPlan, part: LoadPlan, say: Sa
     });
   }
   const serving = plan.daySheet.servings.find(({ dish: id }) => id === dish.dish.id);
-  if (serving !== undefined) rows.push(servingRow(serving.served, serving.wanted, say));
+  if (serving !== undefined) rows.push(servingRow(serving, waitsWord(plan, dish, say), say));
   return rows;
 }
 
-function servingRow(served: number, wanted: number, say: Say): StepRow {
+function servingRow(serving: Serving, waits: string, say: Say): StepRow {
+  const { served, wanted } = serving;
   return {
     when: 'serve',
     clock: say.clock(served),
@@ -123,5 +116,6 @@ function servingRow(served: number, wanted: number, say: Say): StepRow {
         ? `On the table, ${say.minutes(served - wanted)} later than wished`
         : 'On the table',
     strong: true,
+    ...(waits === '' ? {} : { note: `it has waited ${waits}` }),
   };
 }

@@ -40,6 +40,7 @@ function whyCounts({ reckoning, isPinned }: CoalPlan, say: Say): Block {
   ];
   return {
     type: 'why',
+    half: true,
     question: `Why ${above} and ${below}?`,
     blocks: [
       { type: 'table', caption: '', head: ['', 'coals', ''], rows, numeric: [false, true, false] },
@@ -77,6 +78,7 @@ function whyWood(coals: CoalPlan): Block {
   const because = coals.reckoning.because.filter(({ cause }) => cause !== 'rounding');
   return {
     type: 'why',
+    half: true,
     question: 'Why this much?',
     blocks: [
       {

@@ -5,7 +5,14 @@ import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
 import type { Job, JobKind } from '../../timetable/day-sheet.ts';
 import type { Say } from '../say.ts';
 import { loadNoun, momentsOf } from '../sheet/moments.ts';
-import { additionPhrase, isWood, placementLine, turnBrief } from '../sheet/phrases.ts';
+import {
+  additionPhrase,
+  areAlike,
+  isWood,
+  laidWord,
+  placementLine,
+  turnBrief,
+} from '../sheet/phrases.ts';
 
 /** One or two words for a box on a drawing. */
 export const JOB_NAME: Readonly<Record<JobKind, string>> = {
@@ -39,11 +46,13 @@ export const JOB_NAME: Readonly<Record<JobKind, string>> = {
   call: 'call',
   'wash-up': 'wash up',
   'ash-out': 'ash out',
+  'tend-fire': 'feed the fire',
 };
 
 const FIRE_JOBS: ReadonlySet<JobKind> = new Set<JobKind>([
   'light-chimney',
   'light-feeder',
+  'tend-fire',
   'lay-coals',
   'check',
   'turn',
@@ -67,6 +76,38 @@ export function jobSentence(job: Job, plan: MealPlan, say: Say): string {
     : `${subject}: ${text}`;
 }
 
+/** The same for a list that the dish cards stand beside. */
+export function jobBrief(job: Job, plan: MealPlan, say: Say): string {
+  const part = partOf(job, plan);
+  const brief = part === undefined ? undefined : briefWork(job, plan, part);
+  const shortSay: Say = { ...say, dish: (id) => shortName(say.dish(id)) };
+  return brief === undefined
+    ? jobSentence(job, plan, shortSay)
+    : `${sentence(subjectOf(job, shortSay))}: ${brief}`;
+}
+
+/** `cornbread (gluten-free)` without what stands behind it: the list of dishes says it. */
+export const shortName = (name: string) => name.replace(/ *\([^)]*\)$/, '') || name;
+
+function briefWork(job: Job, plan: MealPlan, { dish, part }: Part): string | undefined {
+  const { coals } = part;
+  switch (job.kind) {
+    case 'lay-coals':
+      return `lay ${laidWord(coals.above, 'above', isWood(coals))}, ${laidWord(coals.below, 'below', isWood(coals))}`;
+    case 'turn':
+      return areAlike(plan.dishes.flatMap(({ loads }) => loads.flatMap((each) => each.coals.turns)))
+        ? 'turn'
+        : undefined;
+    case 'check': {
+      const zero = momentsOf(plan, dish, part).zero ?? job.start;
+      const check = nearest(coals.checks, job.start - zero);
+      return `check the heat, ${check?.oven === 'full' ? `${loadNoun(dish)} in` : 'oven still empty'}`;
+    }
+    default:
+      return undefined;
+  }
+}
+
 /** Coals are laid on an oven, dough is shaped for a dish; neither name is said where it is known. */
 function subjectOf(job: Job, say: Say): string {
   const oven = job.oven === undefined ? undefined : ovenWord(say.ovenName(job.oven));
@@ -82,6 +123,7 @@ function subjectOf(job: Job, say: Say): string {
 const LIGHTING: ReadonlySet<JobKind> = new Set<JobKind>([
   'light-chimney',
   'light-feeder',
+  'tend-fire',
   'ash-out',
 ]);
 const IRON_JOBS: ReadonlySet<JobKind> = new Set<JobKind>([
@@ -171,6 +213,8 @@ function plainWork(job: Job, plan: MealPlan): string {
     }
     case 'light-feeder':
       return 'Light the feeder fire';
+    case 'tend-fire':
+      return 'Put wood on the feeder fire';
     case 'grease':
       return 'Grease and line the oven';
     case 'wipe-oven':

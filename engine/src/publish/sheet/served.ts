@@ -1,0 +1,56 @@
+// What comes out when, what is on the table when, and what waits in between.
+
+import type { DishPlan, MealPlan } from '../../meal.ts';
+import type { Serving } from '../../timetable/day-sheet.ts';
+import type { Block } from '../document.ts';
+import type { Say } from '../say.ts';
+
+/** Less than this is no waiting, it is carrying (ours, no source). */
+const LEAST_WAIT = 3;
+
+/** Minutes between oven and table, its rest taken off; between done and table without an oven. */
+export function waitsWord(plan: MealPlan, dish: DishPlan, say: Say): string {
+  const serving = plan.daySheet.servings.find((each) => each.dish === dish.dish.id);
+  if (serving === undefined) return '';
+  const out = outOf(plan, dish);
+  const waits = out === undefined ? serving.waits : serving.served - out - dish.recipe.target.rest;
+  return waits < LEAST_WAIT ? '' : say.minutes(waits);
+}
+
+/** Dishes as they come to the table, soonest first; the order of the menu among equals. */
+export const servingsOf = (plan: MealPlan) =>
+  plan.dishes
+    .map((dish) => ({
+      dish,
+      serving: plan.daySheet.servings.find((each) => each.dish === dish.dish.id),
+    }))
+    .sort((left, right) => servedAt(left) - servedAt(right));
+
+const servedAt = ({ dish, serving }: { dish: DishPlan; serving: Serving | undefined }): number =>
+  serving?.served ?? dish.dish.serveAt;
+
+/** `18:30  rolls  17:55  25 min`. */
+export function servedBlocks(plan: MealPlan, say: Say): readonly Block[] {
+  const rows = servingsOf(plan).map(({ dish, serving }) => {
+    const out = outOf(plan, dish);
+    return [
+      say.clock(serving?.served ?? dish.dish.serveAt),
+      dish.dish.name,
+      out === undefined ? '' : say.clock(out),
+      waitsWord(plan, dish, say),
+    ];
+  });
+  if (rows.length === 0) return [];
+  return [
+    { type: 'heading', text: 'On the table', half: true },
+    { type: 'table', caption: '', head: ['served', 'dish', 'out', 'waits'], numeric: [], rows },
+  ];
+}
+
+/** When the last oven of a dish is emptied; undefined for a dish without fire. */
+function outOf(plan: MealPlan, dish: DishPlan): number | undefined {
+  const ends = plan.daySheet.spans
+    .filter((span) => span.dish === dish.dish.id && span.state === 'cooking')
+    .map(({ to }) => to as number);
+  return ends.length === 0 ? undefined : Math.max(...ends);
+}
