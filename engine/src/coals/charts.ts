@@ -6,13 +6,12 @@
 // Sources: chartReprinted, chartSupply, chartPair, ruleTwiceDiameter, rulePlusMinusThree.
 
 import data from '../../data/coals-charts.json' with { type: 'json' };
-import sizes from '../../data/coals-oven-sizes.json' with { type: 'json' };
 import type { CampOven } from '../camp/camp.ts';
-import { grams, type Kelvin, metres, toFahrenheit } from '../quantity/unit.ts';
+import { nominalOven } from '../menu/index.ts';
+import { type Kelvin, metres, toFahrenheit } from '../quantity/unit.ts';
 import type { ChartCount } from './coal-plan.ts';
 
 const INCH = 0.0254; // m, exact
-const POUND_GRAMS = 453.59237; // exact
 
 export interface ChartRow {
   readonly ovenInches: number;
@@ -78,33 +77,10 @@ const atHeat = (chart: Chart, ovenInches: number, fahrenheit: number) => {
   };
 };
 
-interface SizeRow {
-  readonly inches: number;
-  readonly depthInches: number;
-  readonly pounds: number;
-}
-
-const usualSizes: readonly SizeRow[] = sizes.rows
-  .filter((row) => row[4] === 'regular')
-  .map(([inches, depthInches, pounds]) => ({
-    inches: Number(inches),
-    depthInches: Number(depthInches),
-    pounds: Number(pounds),
-  }));
-
 /** The oven of usual depth and weight that a chart means by this diameter. @source ovenSizing */
 export const usualOven = (
   diameterMetres: number,
 ): Pick<CampOven, 'diameter' | 'depth' | 'mass'> => {
-  const inches = diameterMetres / INCH;
-  const low = usualSizes.findLast((size) => size.inches <= inches) ?? usualSizes[0];
-  const high = usualSizes.find((size) => size.inches >= inches) ?? usualSizes.at(-1);
-  if (!low || !high) throw new RangeError('no usual oven sizes');
-  const step = high.inches - low.inches;
-  const share = step > 0 ? (inches - low.inches) / step : 0;
-  return {
-    diameter: metres(diameterMetres),
-    depth: metres((low.depthInches + share * (high.depthInches - low.depthInches)) * INCH),
-    mass: grams((low.pounds + share * (high.pounds - low.pounds)) * POUND_GRAMS),
-  };
+  const { diameter, depth, mass } = nominalOven(metres(diameterMetres));
+  return { diameter, depth, mass };
 };
