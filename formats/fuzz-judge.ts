@@ -1,5 +1,6 @@
 // What no reading of a broken camp may do, and no plan made from one.
 
+import type { MealPlan } from '#engine';
 import type { CampNotRead, CampRead } from './camp-file/read.ts';
 import { fileCodes } from './codes.ts';
 
@@ -15,6 +16,21 @@ export function faultOfRead(read: CampRead | CampNotRead): string | undefined {
       !Object.hasOwn(fileCodes, code) || [found, wanted, next].some((words) => words.trim() === ''),
   );
   return bare === undefined ? undefined : `a bare complaint: ${JSON.stringify(bare)}`;
+}
+
+/**
+ * What is wrong with a plan made of a broken camp: no number, or a dish that is gone unsaid. A
+ * refusal that names no dish (an oven that can't be) speaks for all of them.
+ */
+export function faultOfPlan(plan: MealPlan): string | undefined {
+  const odd = notFiniteIn(plan);
+  if (odd !== undefined) return `not a number at ${odd}`;
+  const lost = plan.menu.dishes.find(
+    ({ id }) =>
+      !plan.dishes.some((each) => each.dish.id === id) &&
+      !plan.refusals.some(({ about }) => about.dish === undefined || about.dish === id),
+  );
+  return lost === undefined ? undefined : `dish ${lost.id} is neither planned nor refused`;
 }
 
 const MOST_VALUES = 5_000_000;

@@ -1,12 +1,14 @@
 // A seeded share of the long fuzz (`fuzz-run.ts`), small enough for every test run.
 
 import { describe, expect, it } from 'vitest';
+import { planMeal } from '#engine';
 import { demoSources } from './demo.ts';
 import { mutantOf } from './fuzz.ts';
-import { faultOfRead, notFiniteIn } from './fuzz-judge.ts';
+import { faultOfPlan, faultOfRead, notFiniteIn } from './fuzz-judge.ts';
 import { readCampFile } from './index.ts';
 
 const MUTANTS = 500;
+const PLANNED = 300;
 
 describe('500 broken camp files', () => {
   const mutants = Array.from({ length: MUTANTS }, (_, index) =>
@@ -25,6 +27,17 @@ describe('500 broken camp files', () => {
     expect(refused.length).toBeGreaterThan(MUTANTS / 3);
     expect(MUTANTS - refused.length).toBeGreaterThan(MUTANTS / 20);
     expect(codes.size).toBeGreaterThan(15);
+  });
+
+  it('that survive among the first 300 are planned: no throw, no NaN, no dish gone unsaid', () => {
+    const survivors = reads.slice(0, PLANNED).flatMap(({ mutant, read }) => {
+      return read.ok ? [{ mutant, read }] : [];
+    });
+    expect(survivors.length).toBeGreaterThan(PLANNED / 5);
+    for (const { mutant, read } of survivors) {
+      const plan = planMeal(read.camp, read.menu, { assumed: read.assumed });
+      expect(faultOfPlan(plan), `seed ${mutant.seed}: ${mutant.done.join(', ')}`).toBeUndefined();
+    }
   });
 
   it('are the same for the same seed', () => {
