@@ -101,7 +101,9 @@ const CLOSE_WATTS = 1e-3;
 
 /**
  * Heat into the load when oven and load agree about it: the more it takes, the cooler the cavity.
- * False position (Illinois) between nothing and what it would take of an undisturbed cavity.
+ * False position (Illinois) between nothing and what it would take of an undisturbed cavity; runs
+ * several times in every step, two or three rounds each, so it makes no object and asks no end twice
+ * as the general root finder does.
  */
 export const loadWatts = (setting: StepSetting, state: StepState, openWatts: number): number => {
   const { load, body } = setting;

@@ -46,7 +46,8 @@ export const coalRequest = (change: Change = {}): CoalRequest => {
   return {
     loadId: 'bread-1',
     oven: {
-      ...usualOven(inches * INCH),
+      ...usualOven(Math.min(16, Math.max(8, inches)) * INCH),
+      diameter: metres(inches * INCH),
       id: 'A',
       name: 'red cord',
       style: 'regular',
