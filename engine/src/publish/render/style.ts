@@ -96,9 +96,9 @@ summary::-webkit-details-marker { display: none; }
   .drawings figure { width: 100%; max-width: 320px; }
 }
 @media print {
-  @page { margin: 9mm 11mm 8mm; }
+  @page { margin: 8mm 11mm 7mm; }
   @page wide { size: landscape; margin: 9mm 10mm; }
-  html { background: none; font-size: 9pt; line-height: 1.26; }
+  html { background: none; font-size: 9pt; line-height: 1.23; }
   :root { --sheet: #fff; --line: #b9b2a6; --soft: #46403a; }
   .sheet { max-width: none; padding: 0; margin: 0; background: none; }
   .sheet + .sheet { margin-top: 0; }
@@ -113,34 +113,38 @@ summary::-webkit-details-marker { display: none; }
   .notice { margin: 0 0 1.2mm; }
   .notice.danger { padding: 0.7mm 2mm; border-width: 1.8px; border-left-width: 7px; }
   .notice.stop { border-left-width: 5px; padding: 0 0 0 2mm; }
-  .halves { column-count: 2; column-gap: 7mm; margin-top: 2.5mm; }
-  .half { padding-bottom: 2.4mm; }
+  .halves { column-count: 2; column-gap: 7mm; margin-top: 1mm; }
+  .half { padding-bottom: 2mm; }
   .half:has(figure, .steps) { break-inside: avoid; }
   .day-sheet .half, .hand-sheet .half, .fire-and-care .half { break-inside: auto; }
-  .half table:not(.steps), .half .facts { break-inside: avoid; }
+  .half table:not(.steps) { break-inside: avoid; }
   .half th, .half td { padding-right: 1.5mm; }
   .day-sheet h1 { font-size: 16pt; }
+  .day-sheet .steps { line-height: 1.19; }
+  h1 { text-wrap: wrap; }
   .day-sheet .eyebrow { float: right; }
   .day-sheet :is(th, td) { padding-top: 0.25mm; padding-bottom: 0.25mm; }
   .half > details { border: 0; margin: 0; padding: 0; }
-  .laid { display: grid; grid-template-columns: 106mm 1fr; column-gap: 5mm; align-items: start;
+  .laid { display: grid; grid-template-columns: 96mm 1fr; column-gap: 5mm; align-items: start;
     grid-template-rows: auto auto 1fr; }
   .laid > .figures, .laid > .drawings { grid-column: 1; }
   .laid > .figures { grid-row: 1; margin: 0; }
   .laid > .drawings { grid-row: 2 / 4; }
   .laid > .placement { grid-column: 2; grid-row: 1 / 3; margin: 1mm 0 2mm; }
   .laid > p { grid-column: 2; grid-row: 3; }
-  .laid .figures p, .laid .drawings figure { max-width: 51mm; flex: 1 1 51mm; margin: 0; }
+  .laid .figures p, .laid .drawings figure { max-width: 46mm; flex: 1 1 46mm; margin: 0; }
   .figures b { font-size: 36pt; }
   .placement p { font-size: 21pt; line-height: 1.1; margin: 0 0 2.5mm; }
   figure, .dish-card figure.wide, figure:has(.drawing-turn) { margin: 0.5mm 0 1mm; max-width: none; }
-  table, .facts, ul { margin: 0.5mm 0 1.5mm; }
-  th, td { padding: 0.45mm 2mm 0.45mm 0; }
+  table, .facts, ul { margin: 0.3mm 0 1mm; }
+  .half p { margin-bottom: 0.8mm; }
+  th, td { padding: 0.36mm 2mm 0.36mm 0; }
   .facts dt, .facts dd { padding: 0.45mm 2.5mm 0.45mm 0; }
   .half .facts { display: block; }
-  .half .facts dt { float: left; clear: left; border: 0; padding-right: 2mm; }
-  .half .facts dd { padding-right: 0; }
-  .half .facts dd::after { content: ''; display: block; clear: left; }
+  .half .facts :is(dt, dd) { display: inline; border: 0; padding: 0; }
+  .half .facts dt::after { content: ': '; }
+  .half .facts dd::after { content: ''; display: block; height: 0.4mm; margin-bottom: 0.4mm;
+    border-bottom: 1px solid var(--line); }
   h1.long { font-size: 17pt; }
   .day-sheet figure.wide { max-width: 247mm; }
   .facts dd { font-weight: 550; }
@@ -160,7 +164,7 @@ summary::-webkit-details-marker { display: none; }
   .provisions :is(td, th):nth-child(5) { width: 22%; }
   li { break-inside: avoid; }
   .strip { margin: 1mm 0 0; padding: 0.7mm 2.5mm; border-width: 2px; columns: 2; column-gap: 7mm;
-    font-size: 8.5pt; line-height: 1.22; }
+    font-size: 8.5pt; line-height: 1.16; }
   .strip li { padding: 0.2mm 0; }
   .card { padding: 2mm 3mm 1mm; margin: 0 0 2.5mm; }
   svg, .flag, .notice, .strip { -webkit-print-color-adjust: exact; print-color-adjust: exact; }

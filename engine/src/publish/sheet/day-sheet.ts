@@ -46,8 +46,8 @@ export function daySheet(plan: MealPlan, say: Say): SheetDocument {
         withoutUnfit(day.notices).filter(({ level }) => level === 'doubt' || level === 'note'),
         say,
       ),
-      ...stripBlocks(plan, say),
       ...assumedBlocks(plan, say),
+      ...stripBlocks(plan, say),
     ],
   };
 }

@@ -72,6 +72,22 @@ export function happenings(
   return all.sort((left, right) => left.minute - right.minute);
 }
 
+/** What is done at one minute is one row: turn and coals are one trip to the fire. */
+function byMinute(all: readonly Happening[]): readonly Happening[] {
+  const rows: Happening[] = [];
+  for (const each of all) {
+    const last = rows.at(-1);
+    const isSame =
+      last !== undefined &&
+      Math.round(last.minute) === Math.round(each.minute) &&
+      last.strong === undefined &&
+      each.strong === undefined;
+    if (isSame) rows[rows.length - 1] = { ...last, what: `${last.what}. ${each.what}` };
+    else rows.push(each);
+  }
+  return rows;
+}
+
 /** `likely 18:24 to 18:38`. */
 function likely(moments: ReturnType<typeof momentsOf>, say: Say): string {
   const { zero, outFrom, outTo } = moments;
@@ -85,7 +101,7 @@ export function whenRows(plan: MealPlan, dish: DishPlan, part: LoadPlan, say: Sa
   const moments = momentsOf(plan, dish, part);
   const clockOf = (minute: number) =>
     moments.zero === undefined ? {} : { clock: say.clock(moments.zero + minute) };
-  const rows = happenings(plan, dish, part, say).map(
+  const rows = byMinute(happenings(plan, dish, part, say)).map(
     ({ minute, what, strong, note }): StepRow => ({
       when: say.minutes(minute),
       ...clockOf(minute),
