@@ -5,7 +5,7 @@ import type { CampOven } from '../../camp/camp.ts';
 import type { CoalSet } from '../../coals/coal-plan.ts';
 import type { Degrees } from '../../quantity/unit.ts';
 import type { Around } from './around.ts';
-import { chalkMark, cookMark, windArrow, windScreen } from './around.ts';
+import { chalkMark, cookMark, cookStandsAt, windArrow, windScreen } from './around.ts';
 import { coals } from './coal.ts';
 import { circle, element, group, ink, picture, words } from './svg.ts';
 
@@ -101,10 +101,11 @@ const aroundOf = (view: FromAbove, radius: number): Around => ({
   screened: view.screened,
 });
 
-const frame = (kind: 'lid' | 'floor', view: FromAbove, children: readonly string[]) =>
-  picture({
+const frame = (kind: 'lid' | 'floor', view: FromAbove, children: readonly string[]) => {
+  const bottom = WIDTH - (isFreeBelow(view) ? FREE_BELOW : 0);
+  return picture({
     width: WIDTH,
-    height: WIDTH + CAPTION,
+    height: bottom + CAPTION,
     kind,
     title: kind === 'lid' ? 'Lid from above' : 'Floor from above',
     alt: view.alt,
@@ -112,7 +113,7 @@ const frame = (kind: 'lid' | 'floor', view: FromAbove, children: readonly string
       ...children,
       words({
         x: WIDTH / 2,
-        y: WIDTH + CAPTION - 8,
+        y: bottom + CAPTION - 8,
         text: view.caption,
         size: 17,
         bold: true,
@@ -120,3 +121,12 @@ const frame = (kind: 'lid' | 'floor', view: FromAbove, children: readonly string
       }),
     ],
   });
+};
+
+/** Room under the rim that only wind or cook would take. */
+const FREE_BELOW = 34;
+
+/** True where neither the wind's strokes nor the cook's feet are drawn south of the oven. */
+const isFreeBelow = ({ windFrom, isStill }: FromAbove) =>
+  !isStill &&
+  [windFrom, cookStandsAt(windFrom)].every((from) => Math.cos((from * Math.PI) / 180) > -0.2);

@@ -96,7 +96,7 @@ summary::-webkit-details-marker { display: none; }
   .drawings figure { width: 100%; max-width: 320px; }
 }
 @media print {
-  @page { margin: 8mm 11mm 7mm; }
+  @page { margin: 8mm 9mm 7mm; }
   @page wide { size: landscape; margin: 9mm 10mm; }
   html { background: none; font-size: 9pt; line-height: 1.23; }
   :root { --sheet: #fff; --line: #b9b2a6; --soft: #46403a; }
@@ -113,9 +113,10 @@ summary::-webkit-details-marker { display: none; }
   .notice { margin: 0 0 1.2mm; }
   .notice.danger { padding: 0.7mm 2mm; border-width: 1.8px; border-left-width: 7px; }
   .notice.stop { border-left-width: 5px; padding: 0 0 0 2mm; }
-  .halves { column-count: 2; column-gap: 7mm; margin-top: 1mm; }
+  .halves { column-count: 2; column-gap: 6mm; margin-top: 1mm; }
   .half { padding-bottom: 2mm; }
   .half:has(figure, .steps) { break-inside: avoid; }
+  .half:has(.steps tr:nth-child(17)) { break-inside: auto; }
   .day-sheet .half, .hand-sheet .half, .fire-and-care .half { break-inside: auto; }
   .half table:not(.steps) { break-inside: avoid; }
   .half th, .half td { padding-right: 1.5mm; }
@@ -133,7 +134,7 @@ summary::-webkit-details-marker { display: none; }
   .laid > .placement { grid-column: 2; grid-row: 1 / 3; margin: 1mm 0 2mm; }
   .laid > p { grid-column: 2; grid-row: 3; }
   .laid .figures p, .laid .drawings figure { max-width: 46mm; flex: 1 1 46mm; margin: 0; }
-  .figures b { font-size: 36pt; }
+  .figures b { font-size: 34pt; }
   .placement p { font-size: 21pt; line-height: 1.1; margin: 0 0 2.5mm; }
   figure, .dish-card figure.wide, figure:has(.drawing-turn) { margin: 0.5mm 0 1mm; max-width: none; }
   table, .facts, ul { margin: 0.3mm 0 1mm; }
