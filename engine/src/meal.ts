@@ -8,13 +8,13 @@ import type { Formula } from './formula/formula.ts';
 import type { DishPortions, OvenLoad } from './menu/load.ts';
 import type { Menu, MenuDish } from './menu/menu.ts';
 import type { Recipe } from './menu/recipe.ts';
-import type { Assumption } from './menu/tonight.ts';
+import type { Assumption } from './menu/tonight-answers.ts';
 import type { Notice, Refusal } from './notice/notice.ts';
 import type { Provisions } from './provisions/provisions.ts';
 import type { CampSafety, DishSafety } from './safety/care.ts';
 import type { DaySheet } from './timetable/day-sheet.ts';
 
-export type { Assumption } from './menu/tonight.ts';
+export type { Assumption } from './menu/tonight-answers.ts';
 
 export interface MealPlan {
   readonly camp: Camp;

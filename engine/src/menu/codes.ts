@@ -73,6 +73,11 @@ export const menuCodes = {
     when: 'The thickness that is fixed, once risen, is higher than any oven of the camp allows.',
     next: 'Make it thinner, or leave the thickness out.',
   },
+  MENU_THICKNESS_WITHOUT_EFFECT: {
+    kind: 'notice',
+    when: 'A thickness was asked for, and the dish takes its own, or its amount decides it.',
+    next: 'Say how much of it you want instead.',
+  },
   MENU_NO_OVEN: {
     kind: 'refusal',
     when: 'A dish needs an oven and the camp has none that it may use.',

@@ -30,12 +30,12 @@ export function massToFill(oven: CampOven, recipe: Recipe): Grams {
 }
 
 /**
- * The most, up to a bound, that leaves a comfortable room under the lid; 30 halvings. A patted
- * round is as high as it is patted, whatever its mass, so for it all room counts.
+ * The most, up to a bound, that leaves a comfortable room under the lid; 30 halvings. What has
+ * its thickness from the cook keeps it, so for that all room counts.
  */
 function comfortableMass(oven: CampOven, lot: Lot, most: number): number {
   const full =
-    lot.lie === 'round' && lot.recipe.target.thickness !== undefined ? 1 : COMFORTABLE_FILL;
+    lot.lie !== 'pieces' && lot.recipe.target.thickness !== undefined ? 1 : COMFORTABLE_FILL;
   let [fits, tooMuch] = [0, most];
   for (let halving = 0; halving < 30; halving++) {
     const mass = (fits + tooMuch) / 2;

@@ -18,10 +18,6 @@ export type * from './recipe.ts';
 export { type DishToLay, type OvenShares, shareOvens } from './share.ts';
 // The first door
 export { starters, starterWithId } from './starters.ts';
-export {
-  type Assumption,
-  campForTonight,
-  type Tonight,
-  type TonightAnswers,
-} from './tonight.ts';
+export { campForTonight } from './tonight.ts';
+export type { Assumption, Tonight, TonightAnswers } from './tonight-answers.ts';
 export { type MenuTrouble, menuTrouble } from './trouble.ts';

@@ -12,7 +12,8 @@ import { recipeMass } from './pieces.ts';
 import { portionsFor } from './portions.ts';
 import { shareOvens } from './share.ts';
 import { starters, starterWithId } from './starters.ts';
-import { campForTonight, type Tonight, type TonightAnswers } from './tonight.ts';
+import { campForTonight } from './tonight.ts';
+import type { Tonight, TonightAnswers } from './tonight-answers.ts';
 import { menuTrouble } from './trouble.ts';
 
 const answers = (change: Partial<TonightAnswers> = {}): TonightAnswers => ({
@@ -203,6 +204,22 @@ describe('a thickness that is fixed too high', () => {
     expect(isRefusal(fits)).toBe(false);
     expect(loadsOf(fits as Tonight)).toHaveLength(1);
     expect(isRefusal(thick(most + 0.001))).toBe(true);
+  });
+
+  it('is the spread of a batter, unless its amount is said: then that decides, and is said', () => {
+    const refused = refusalOf(thick(0.25, 'corn-bread'));
+    expect(refused.code).toBe('MENU_TOO_THICK');
+    const most = Number(refused.values.mostMetres);
+    const fits = thick(most - 1e-6, 'corn-bread') as Tonight;
+    expect(loadsOf(fits)[0]?.thickness).toBeCloseTo(most, 4);
+    expect(fits.notices).toEqual([]);
+    const said = tonight({ what: 'corn-bread', amount: { massGrams: 900, thicknessMetres: 0.25 } });
+    expect(said.notices.map((each) => each.code)).toEqual(['MENU_THICKNESS_WITHOUT_EFFECT']);
+  });
+
+  it('changes nothing for rolls, which take their own shape, and says so', () => {
+    const { notices } = tonight({ what: 'rolls', amount: { thicknessMetres: 0.03 } });
+    expect(notices.map((each) => each.code)).toEqual(['MENU_THICKNESS_WITHOUT_EFFECT']);
   });
 
   it('names no oven but one that a source vouches for: rows graded A to C (ovenSizing)', () => {

@@ -1,98 +1,29 @@
 // One bread, one oven, tonight: three answers make a camp that every later stage can plan.
 // Whatever the cook did not say has a usual value, and each of them is listed.
 
-import type { Camp, CampOven, Fuel, Ground } from '../camp/camp.ts';
+import type { Camp, CampOven, Fuel } from '../camp/camp.ts';
 import { usualCamp, usualWeather } from '../camp/senses.ts';
 import { isRefusal, type Notice, notice, type OrRefusal, refusal } from '../notice/notice.ts';
 import { inUnit } from '../quantity/convert.ts';
 import {
   type ClockMinutes,
-  type CubicMetres,
   clockMinutes,
   degrees,
-  type Grams,
   grams,
   kelvin,
-  type Metres,
   metres,
   metresPerSecond,
 } from '../quantity/unit.ts';
 import { massToFill, wholeLot } from './fill-oven.ts';
-import type { DishPins, Menu, MenuDish } from './menu.ts';
+import type { Lot } from './lots.ts';
+import type { DishPins, MenuDish } from './menu.ts';
 import { isKnownSize, nominalOven } from './nominal-oven.ts';
 import { recipeMass } from './pieces.ts';
 import type { Recipe } from './recipe.ts';
 import { starterWithId } from './starters.ts';
-import { tooThick } from './too-small.ts';
+import type { Assumption, Tonight, TonightAnswers } from './tonight-answers.ts';
+import { isThicknessKept, tooThick } from './too-small.ts';
 import { workMinutes } from './work-minutes.ts';
-
-export interface TonightAnswers {
-  /** Id of a ready recipe, or the cook's own. */
-  readonly what: string | Recipe;
-  /** Default: what fills the oven at the recipe's thickness. The first that is given counts. */
-  readonly amount?: {
-    readonly massGrams?: number;
-    readonly flourGrams?: number;
-    readonly portions?: number;
-    readonly thicknessMetres?: number;
-  };
-  readonly oven: {
-    readonly diameterMetres: number;
-    readonly style?: CampOven['style'];
-    /** The owner's own measurements win. */
-    readonly depth?: Metres;
-    readonly floorDiameter?: Metres;
-    readonly capacity?: CubicMetres;
-    readonly mass?: Grams;
-    /** Hot before the bread goes in, or cold; left out, as the recipe wants it. */
-    readonly startsHot?: boolean;
-  };
-  /** Leave `serveAt` out for "as soon as it can be". */
-  readonly when: { readonly serveAt?: ClockMinutes };
-  readonly date: string;
-  readonly timeZone: string;
-  readonly now: ClockMinutes;
-  readonly weather?: {
-    readonly airKelvin?: number;
-    readonly windMetresPerSecond?: number;
-    readonly windFromDegrees?: number;
-  };
-  readonly elevation?: Metres;
-  readonly fuel?: Fuel;
-  readonly hands?: number;
-  readonly chimneys?: number;
-  readonly windScreens?: number;
-  readonly thermometer?: boolean;
-  readonly ground?: Ground;
-  readonly mouths?: number;
-  readonly pins?: DishPins;
-}
-
-/** What was assumed because the cook did not say. */
-export interface Assumption {
-  readonly what:
-    | 'fuel'
-    | 'piece-mass'
-    | 'chimneys'
-    | 'hands'
-    | 'air'
-    | 'wind'
-    | 'ground'
-    | 'elevation'
-    | 'depth'
-    | 'greased'
-    | 'cold-oven'
-    | 'screen'
-    | 'mouths';
-  readonly value: number | string;
-}
-
-export interface Tonight {
-  readonly camp: Camp;
-  readonly menu: Menu;
-  readonly assumed: readonly Assumption[];
-  readonly notices: readonly Notice[];
-}
 
 const HANDS_STAY_MINUTES = 180; // after serving: washing up and dousing; ours
 const FIRE_AND_HANDS_MINUTES = 65; // fire, washing, greasing, turning with one pair of hands; ours
@@ -108,6 +39,7 @@ const MOST_MASS_GRAMS = 200_000; // ours, as in trouble.ts
  * @refuses MENU_AMOUNT_IMPOSSIBLE, MENU_AMOUNT_ABSURD — the amount asked for
  * @refuses MENU_TOO_THICK — the thickness asked for does not go under the lid
  * @refuses MENU_SERVE_PAST — to be served before now
+ * @notice  MENU_THICKNESS_WITHOUT_EFFECT — the dish takes its own shape, or the amount decides
  * @notice  MENU_OVEN_BETWEEN_SIZES — the oven was reckoned between two sizes of the table
  */
 export function campForTonight(answers: TonightAnswers): OrRefusal<Tonight> {
@@ -119,7 +51,8 @@ export function campForTonight(answers: TonightAnswers): OrRefusal<Tonight> {
   const recipe = withThickness(found, answers);
   const oven = ovenOf(answers);
   const lot = wholeLot(recipe);
-  const thick = lot === undefined ? undefined : tooThick(lot, [oven]);
+  const isThick = lot !== undefined && isThicknessKept(lot) && !isSpreadByAmount(lot, answers);
+  const thick = isThick ? tooThick(lot, [oven]) : undefined;
   if (thick !== undefined) return thick;
   const portions = portionsOf(recipe, oven, answers);
   if (isRefusal(portions)) return portions;
@@ -129,7 +62,7 @@ export function campForTonight(answers: TonightAnswers): OrRefusal<Tonight> {
     camp: { ...campOf(answers, { serveAt, portions }), ovens: [oven] },
     menu: { dishes: [dishOf(recipe, { serveAt, portions }, answers)], recipes: [recipe] },
     assumed: assumedBy(answers, { oven, portions }),
-    notices: sizeNotices(oven),
+    notices: [...sizeNotices(oven), ...(isThick ? [] : thicknessNotices(recipe, answers))],
   };
 }
 
@@ -312,6 +245,23 @@ function assumedBy(
   ];
   return rows.flatMap(([said, what, value]) => (said === undefined ? [{ what, value }] : []));
 }
+
+/** A batter of a mass that was said is as thick as it spreads. */
+const isSpreadByAmount = (lot: Lot, { amount }: TonightAnswers): boolean =>
+  lot.lie === 'disc' &&
+  [amount?.massGrams, amount?.flourGrams, amount?.portions].some((said) => said !== undefined);
+
+const thicknessNotices = (recipe: Recipe, { amount }: TonightAnswers): readonly Notice[] =>
+  amount?.thicknessMetres === undefined
+    ? []
+    : [
+        notice(
+          'MENU_THICKNESS_WITHOUT_EFFECT',
+          'doubt',
+          { dish: recipe.id },
+          { thicknessMetres: amount.thicknessMetres },
+        ),
+      ];
 
 function sizeNotices(oven: CampOven): readonly Notice[] {
   const inches = inUnit(oven.diameter, 'inch');

@@ -5,6 +5,7 @@ import type { CampOven } from '../camp/camp.ts';
 import { type Refusal, refusal } from '../notice/notice.ts';
 import { fromUnit } from '../quantity/convert.ts';
 import { type Metres, metres } from '../quantity/unit.ts';
+import { discArea, floorOf, riseOf } from './geometry.ts';
 import { fitsIn, layIn } from './lay.ts';
 import { type Lot, partOfLot } from './lots.ts';
 import { nominalOven } from './nominal-oven.ts';
@@ -17,10 +18,11 @@ export function tooSmall(lot: Lot, ovens: readonly CampOven[], { pin }: { pin?: 
     return refusal('MENU_PIN_UNKNOWN', [`menu.${lot.dish.id}.pins.oven`, 'ovens'], about, { pin });
   }
   if (ovens.length === 0) return refusal('MENU_NO_OVEN', conflicts, about);
-  const thick = tooThick(lot, ovens);
+  // A batter is as thick as its batch makes it: there the batch is too large, not the thickness.
+  const thick = lot.lie === 'disc' ? undefined : tooThick(lot, ovens);
   if (thick !== undefined) return thick;
   const biggest = Math.max(...ovens.map((oven) => biggestMass(lot, oven)));
-  const enough = smallestOvenFor(lot);
+  const enough = smallestOvenThat((oven) => fitsIn(layIn(oven, lot)));
   return refusal('MENU_OVEN_TOO_SMALL', conflicts, about, {
     massGrams: lot.mass,
     biggestGrams: Math.floor(biggest),
@@ -37,10 +39,10 @@ const suggested = (oven: CampOven | undefined) =>
  */
 export function tooThick(lot: Lot, ovens: readonly CampOven[]): Refusal | undefined {
   const { thickness } = lot.recipe.target;
-  if (thickness === undefined) return undefined;
+  if (thickness === undefined || !isThicknessKept(lot)) return undefined;
   const most = Math.max(...ovens.map((oven) => mostThickness(lot, oven)));
   if (thickness <= most) return undefined;
-  const mouthful = ofThickness(lot, thickness);
+  const enough = smallestOvenThat((oven) => fitsAt(lot, oven, thickness));
   return refusal(
     'MENU_TOO_THICK',
     [`recipes.${lot.recipe.id}.target.thickness`, 'ovens'],
@@ -48,7 +50,7 @@ export function tooThick(lot: Lot, ovens: readonly CampOven[]): Refusal | undefi
     {
       thicknessMetres: thickness,
       mostMetres: most,
-      ...suggested(smallestOvenFor(mouthful)),
+      ...suggested(enough),
     },
   );
 }
@@ -56,22 +58,33 @@ export function tooThick(lot: Lot, ovens: readonly CampOven[]): Refusal | undefi
 const THICKEST_METRES = 0.5;
 const MOUTHFUL = 0.001;
 
-/** Bisection on the thickness of a mouthful, 40 halvings; a batter has none of its own. */
+/** Does it lie as thick as the cook says? A pot and rolls of yeast dough take their own shape. */
+export const isThicknessKept = ({ lie, count, recipe }: Lot): boolean =>
+  lie === 'disc' ||
+  (lie === 'round' && count === 1) ||
+  (lie !== 'pot' && recipe.kind !== 'yeast-bread');
+
+/** Bisection, 40 halvings. */
 function mostThickness(lot: Lot, oven: CampOven): number {
   let [fits, tooMuch] = [0, THICKEST_METRES];
   for (let halving = 0; halving < 40; halving++) {
     const middle = (fits + tooMuch) / 2;
-    if (fitsIn(layIn(oven, ofThickness(lot, metres(middle))))) fits = middle;
+    if (fitsAt(lot, oven, metres(middle))) fits = middle;
     else tooMuch = middle;
   }
   return fits;
 }
 
-/** A piece, or a mouthful of a round, so small that only its thickness can be in the way. */
-function ofThickness(lot: Lot, thickness: Metres): Lot {
-  const { target } = lot.recipe;
-  const part = partOfLot(lot, MOUTHFUL / lot.count, 1);
-  return { ...part, recipe: { ...lot.recipe, target: { ...target, thickness } } };
+const fitsAt = (lot: Lot, oven: CampOven, thickness: Metres): boolean =>
+  fitsIn(layIn(oven, ofThickness(lot, oven, thickness)));
+
+/** A floor of batter, or a mouthful of a dough, so that only its thickness can be in the way. */
+function ofThickness(lot: Lot, oven: CampOven, thickness: Metres): Lot {
+  const { recipe } = lot;
+  const floorful = discArea(floorOf(oven)) * thickness * riseOf(recipe.kind).gramsPerCubicMetre;
+  const part = lot.lie === 'disc' ? floorful / lot.mass : MOUTHFUL / lot.count;
+  const thick = { ...recipe, target: { ...recipe.target, thickness } };
+  return { ...partOfLot(lot, part, 1), recipe: thick };
 }
 
 /** The largest part of the lot that this oven holds; bisection on the part, 40 halvings. */
@@ -94,11 +107,11 @@ function biggestCount(lot: Lot, oven: CampOven): number {
 }
 
 /** Only sizes that a source vouches for: nobody is sent to look for an oven from memory. */
-function smallestOvenFor(lot: Lot): CampOven | undefined {
+function smallestOvenThat(holds: (oven: CampOven) => boolean): CampOven | undefined {
   return ovenTable.rows
     .filter((row) => row.grade !== 'D')
     .map((row) => nominalOven(fromUnit(row.diameterInches, 'inch'), styleOf(row.style)))
-    .filter((oven) => fitsIn(layIn(oven, lot)))
+    .filter(holds)
     .sort((a, b) => a.capacity - b.capacity)[0];
 }
 

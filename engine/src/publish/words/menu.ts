@@ -1,11 +1,18 @@
 // Sentences for the codes of menu/.
 
 import type { NoticeValues } from '../../notice/notice.ts';
-import type { Words } from '../say.ts';
+import type { Say, Words } from '../say.ts';
 
 const num = (values: NoticeValues, key: string) => Number(values[key]);
 const has = (values: NoticeValues, key: string) => values[key] !== undefined;
 const people = (count: number) => (count === 1 ? '1 portion' : `${count} portions`);
+
+/** Two lengths that are said alike are still not alike. */
+function thickest(values: NoticeValues, say: Say): string {
+  const most = say.length(num(values, 'mostMetres'));
+  const isAlike = most === say.length(num(values, 'thicknessMetres'));
+  return isAlike ? `a little less than ${most}` : most;
+}
 
 export const menuWords: Words = {
   MENU_RECIPE_MISSING: (_values, about, say) =>
@@ -53,10 +60,13 @@ export const menuWords: Words = {
       : ', and no usual oven would hold it.'),
   MENU_TOO_THICK: (values, about, say) =>
     `${say.dish(about.dish ?? '')} of ${say.length(num(values, 'thicknessMetres'))} would rise ` +
-    `against the lid: the thickest that goes in here is ${say.length(num(values, 'mostMetres'))}` +
+    `against the lid: the thickest that goes in here is ${thickest(values, say)}` +
     (has(values, 'diameterMetres')
       ? `; a ${values.style} oven of ${say.length(num(values, 'diameterMetres'))} would take it.`
       : '.'),
+  MENU_THICKNESS_WITHOUT_EFFECT: (values, about, say) =>
+    `${say.dish(about.dish ?? '')} can't be made ${say.length(num(values, 'thicknessMetres'))} ` +
+    'thick: it takes its own shape, or its amount decides. Say how much you want instead.',
   MENU_NO_OVEN: (_values, about, say) =>
     `There is no oven for ${say.dish(about.dish ?? '')}: add one, or serve something cold.`,
   MENU_PINNED_OVEN_OVERFULL: (values, about, say) =>
