@@ -82,6 +82,7 @@ describe('emberwright tonight', () => {
     expect([0, 1]).toContain(exit);
     expect(out).toMatch(/shovels? above/);
     expect(out).not.toMatch(/briquette/i);
+    expect(out.replaceAll(/\s+/g, ' ')).toMatch(/Assumed, .*feeder fire lit 1 h before/);
   });
 
   it('asks for more than was given as wrong use, and shows what to write', () => {

@@ -1,6 +1,7 @@
 // `emberwright tonight`: one bread, one oven; a dish card with every assumption said.
 
 import {
+  type Assumption,
   campForTonight,
   clockMinutes,
   type DishPins,
@@ -65,7 +66,7 @@ export function tonight(options: TonightOptions, shell: Shell): ExitCode {
   const asked = campForTonight(answers);
   if (isRefusal(asked)) return refused(asked, reader, shell);
   const meal: MealPlan = planMeal(asked.camp, asked.menu, {
-    assumed: asked.assumed,
+    assumed: [...leadAssumed(answers), ...asked.assumed],
     now: answers.now,
   });
   const say = sayFor({ ...reader, plan: meal });
@@ -78,6 +79,13 @@ export function tonight(options: TonightOptions, shell: Shell): ExitCode {
     shell.out(`\nThe card is in ${options.page}, to print.\n`);
   }
   return outcomeOf(meal);
+}
+
+/** A cook who says wood has not said how long before the first shovel its fire is lit. */
+function leadAssumed({ fuel }: TonightAnswers): readonly Assumption[] {
+  if (fuel?.kind !== 'wood-coals') return [];
+  const hours = FEEDER_LEAD_MINUTES / 60;
+  return [{ what: 'fuel', value: `feeder fire lit ${hours} h before its first shovel` }];
 }
 
 function answersOf(options: TonightOptions, shell: Shell): TonightAnswers {

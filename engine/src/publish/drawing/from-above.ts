@@ -88,8 +88,8 @@ const handle = () =>
     width: 34,
     height: 11,
     rx: 5.5,
-    fill: ink.iron,
-    stroke: ink.oat,
+    fill: ink.ash,
+    stroke: ink.ink,
     'stroke-width': 2.5,
   });
 

@@ -34,7 +34,7 @@ export function ovenLane(spans: readonly SpanBar[], axis: LaneAxis, top: number)
       ...LOOK[span.state],
     }),
   );
-  const inside = placed.filter((bar) => isInside(bar));
+  const inside = placed.filter((bar) => bar.span.text !== '' && isInside(bar));
   const below = stack(
     placed.filter((bar) => !isInside(bar) && bar.span.text !== ''),
     ({ x, span }) => {
@@ -47,16 +47,7 @@ export function ovenLane(spans: readonly SpanBar[], axis: LaneAxis, top: number)
     svg: group(
       { class: 'oven' },
       ...bars,
-      ...inside.map(({ span, x }) =>
-        words({
-          x: x + 5,
-          y: top + 15,
-          text: span.text,
-          size: 12,
-          bold: true,
-          fill: span.state === 'cooking' ? ink.sheet : ink.ink,
-        }),
-      ),
+      ...inside.map(({ span, x }) => plate(span, x, top)),
       ...below.map(({ thing, row }) =>
         words({
           x: startOf(thing.x, thing.span.text),
@@ -70,6 +61,22 @@ export function ovenLane(spans: readonly SpanBar[], axis: LaneAxis, top: number)
     bottom: top + LANE.box + rows * LANE.numberRow + 4,
   };
 }
+
+/** On a solid bar the name stands on a plate of its own, so that it reads on any ground. */
+const plate = ({ state, text }: SpanBar, x: number, top: number) =>
+  group(
+    { class: 'name' },
+    state === 'cooking'
+      ? element('rect', {
+          x: x + 3,
+          y: top + 3,
+          width: textWidth(text, 12, true) + 4,
+          height: LANE.box - 6,
+          fill: ink.sheet,
+        })
+      : '',
+    words({ x: x + 5, y: top + 15, text, size: 12, bold: true }),
+  );
 
 const isInside = ({ span, width }: { readonly span: SpanBar; readonly width: number }) =>
   fits(span.text, width - 10, 12, true);

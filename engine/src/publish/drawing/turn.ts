@@ -70,7 +70,7 @@ function stateDrawing({ oven, lid, moved }: State, index: number, caption: strin
     ears(x, oven),
     circle(x, CENTRE_Y, OVEN, { fill: ink.sheet, stroke: ink.iron, 'stroke-width': 5 }),
     wedge(x, oven),
-    circle(x, CENTRE_Y, LID, { fill: ink.iron, stroke: ink.ink }),
+    circle(x, CENTRE_Y, LID, { fill: ink.oat, stroke: ink.ink, 'stroke-width': 2 }),
     handle(x, lid),
     dot(x, lid),
     moved === undefined ? '' : arrow(x, moved.what === 'oven' ? OVEN + 15 : LID - 13, moved),
@@ -119,7 +119,7 @@ function handle(x: number, turned: number): string {
     y1,
     x2,
     y2,
-    stroke: ink.oat,
+    stroke: ink.ink,
     'stroke-width': 9,
     'stroke-linecap': 'round',
   });
@@ -145,7 +145,7 @@ function arrow(x: number, radius: number, { what, by }: NonNullable<State['moved
   const [x2, y2] = at(x, to, radius);
   const sweep = by > 0 ? 1 : 0;
   const large = Math.abs(to - from) > 180 ? 1 : 0;
-  const colour = what === 'oven' ? ink.ember : ink.sheet;
+  const colour = what === 'oven' ? ink.ember : ink.ink;
   const head = [
     at(x, to + way * 7, radius),
     at(x, to - way * 5, radius - 7),

@@ -25,17 +25,19 @@ const CAUSE: Readonly<Record<CountReason['cause'], string>> = {
   pin: 'your own count, kept',
 };
 
-function whyCounts({ reckoning, isPinned }: CoalPlan, say: Say): Block {
+function whyCounts(coals: CoalPlan, say: Say): Block {
+  const { reckoning, isPinned } = coals;
   const { chart, above, below, because, others } = reckoning;
+  const first =
+    chart === undefined
+      ? [BASE[workOf(coals)], String(baseOf(reckoning))]
+      : [`the most reprinted chart: ${chartPhrase(chart, say)}`, String(chart.above + chart.below)];
   const rows = [
-    ...(chart === undefined
-      ? []
-      : [['the most reprinted chart', String(chart.above + chart.below), chartPhrase(chart, say)]]),
-    ...because.map(({ cause, coals }) => [CAUSE[cause], signed(coals, String), '']),
+    first,
+    ...because.map((reason) => [causeWord(reason, coals), signed(reason.coals, String)]),
     [
-      isPinned ? 'as you pinned it' : 'this plan',
+      `${isPinned ? 'as you pinned it' : 'this plan'}: ${above} above, ${below} below`,
       String(above + below),
-      `${above} above, ${below} below`,
     ],
   ];
   return {
@@ -43,10 +45,28 @@ function whyCounts({ reckoning, isPinned }: CoalPlan, say: Say): Block {
     half: true,
     question: `Why ${above} and ${below}?`,
     blocks: [
-      { type: 'table', caption: '', head: ['', 'coals', ''], rows, numeric: [false, true, false] },
+      { type: 'table', caption: '', head: ['', 'coals'], rows, numeric: [false, true] },
       ...othersBlock(others, say),
     ],
   };
+}
+
+/** Where no chart speaks, the sum begins with what keeps this oven going in mild, still air. */
+const BASE = {
+  pot: 'to hold the simmer in mild, still air',
+  bake: 'to hold the heat of this oven in mild, still air',
+} as const;
+
+const workOf = ({ method }: CoalPlan) =>
+  method === 'simmer' || method === 'boil' ? 'pot' : 'bake';
+
+/** What is left of the plan's count once every reason is taken off. */
+const baseOf = ({ above, below, because }: CoalPlan['reckoning']) =>
+  above + below - because.reduce((sum, { coals }) => sum + coals, 0);
+
+function causeWord({ cause, coals }: CountReason, plan: CoalPlan): string {
+  const isBoil = cause === 'load' && coals > 0 && workOf(plan) === 'pot';
+  return isBoil ? 'to bring the pot to the boil in its time' : CAUSE[cause];
 }
 
 const chartPhrase = ({ above, below, oven }: ChartCount, say: Say) =>
@@ -86,9 +106,10 @@ function whyWood(coals: CoalPlan): Block {
         caption: '',
         head: ['', 'shovels'],
         rows: [
-          ...because.map(({ cause, coals: pieces }) => [
-            CAUSE[cause],
-            signed(half(pieces), (number) => fraction(number, 2)),
+          [BASE[workOf(coals)], fraction(half(baseOf(coals.reckoning)), 2)],
+          ...because.map((reason) => [
+            causeWord(reason, coals),
+            signed(half(reason.coals), (number) => fraction(number, 2)),
           ]),
           ['this plan', shovelsWord(shovels)],
         ],
