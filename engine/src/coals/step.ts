@@ -1,7 +1,7 @@
 // One step of the oven in time: iron, coals and load together.
 // Source: verwer1999 (ROS2: L-stable, second order for any approximate Jacobian).
 // Why not the general stiff solver: three lumps with a known Jacobian cost a tenth of it, and every
-// whole minute is wanted anyway; step.test.ts holds it against a run with 1-second steps.
+// whole minute is wanted anyway; run.test.ts holds it against a run with 1-second steps.
 
 import type { Joules, Kelvin } from '../quantity/unit.ts';
 import type { OvenBody } from './geometry.ts';

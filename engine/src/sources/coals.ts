@@ -5,6 +5,21 @@ import type { Bibliography } from './source.ts';
 const transcribed = 'typed from web transcriptions; the first print was not seen';
 
 export const coalsSources = {
+  carslaw1959: {
+    title: 'Conduction of Heat in Solids',
+    by: 'Carslaw and Jaeger',
+    year: 1959,
+    where: '2nd edition, ch. 7',
+    grade: 'A',
+    note: 'from memory',
+  },
+  alexander1977: {
+    title: 'Diagonally implicit Runge-Kutta methods for stiff ODEs',
+    by: 'Alexander, SIAM Journal on Numerical Analysis 14',
+    year: 1977,
+    grade: 'A',
+    note: 'from memory',
+  },
   coalsOvenModelNotes: {
     title: 'Trial model of a camp oven as lid, wall, floor and a star cavity, fitted to one chart',
     by: 'this project',
