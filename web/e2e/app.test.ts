@@ -5,6 +5,7 @@ import {
   desk,
   freshPage,
   openBrowser,
+  openSheet,
   phone,
   type Served,
   serve,
@@ -153,6 +154,108 @@ describeInBrowser('the app', () => {
     await input.setInputFiles((await saved.path())!);
     await page.waitForURL(/\/camp\//);
     await settledSheet(page);
+  });
+
+  it('keeps to what is pinned on a dish card, judges it, and takes it off again', async () => {
+    const page = await openDemo(/trail crew/i);
+    await openSheet(page, 'Mountain round loaf');
+    const before = await settledSheet(page);
+    await page.locator('.pins > summary').click();
+    await page.getByRole('textbox', { name: 'Coals above' }).fill('8');
+    await page.getByRole('textbox', { name: 'Coals below' }).fill('8');
+    await expect.poll(() => settledSheet(page)).not.toBe(before);
+    expect(await page.locator('.sheet-figure strong').first().textContent()).toBe('8');
+    await page.locator('.pins .sheet-notice').first().waitFor();
+    expect(await page.locator('.pins > summary').textContent()).toContain('8 above, 8 below');
+    await page.getByRole('button', { name: 'Un-pin everything' }).click();
+    await expect.poll(() => settledSheet(page)).toBe(before);
+    expect(await page.getByRole('textbox', { name: 'Coals above' }).inputValue()).toBe('');
+  });
+
+  it('adds a ready dish and takes one out, each with a way back', async () => {
+    const page = await openDemo(/loaf and baked apples/i);
+    const dishes = page.getByRole('navigation', { name: 'Sheets' });
+    await page.locator('summary', { hasText: 'Dishes' }).click();
+    await page.getByLabel('Another dish').selectOption({ label: 'Corn bread' });
+    await page.getByRole('button', { name: 'Add this dish' }).click();
+    await dishes.getByRole('link', { name: /Corn bread/ }).waitFor();
+    await page.getByRole('button', { name: /Take out Corn bread/ }).click();
+    await page.getByText('Corn bread was taken out.').waitFor();
+    await dishes.getByRole('link', { name: /Corn bread/ }).waitFor({ state: 'detached' });
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await dishes.getByRole('link', { name: /Corn bread/ }).waitFor();
+  });
+
+  it('takes a need, and says for whom a dish is not fit', async () => {
+    const page = await openDemo(/loaf and baked apples/i);
+    await page.locator('summary', { hasText: 'Needs' }).click();
+    await page.getByRole('button', { name: 'Add a need' }).click();
+    const who = page.getByLabel('Who', { exact: true }).filter({ visible: true });
+    await who.fill('the guest from the far valley');
+    await expect.poll(() => settledSheet(page)).toContain('the guest from the far valley');
+  });
+
+  it('drops neither of two pages that change one camp: the later one goes on as a copy', async () => {
+    const context = await browser.newContext(desk);
+    const [one, other] = [await context.newPage(), await context.newPage()];
+    await one.goto(served.address);
+    await one.getByRole('radio', { name: 'Soda bread' }).check();
+    await settledSheet(one);
+    await one.getByRole('button', { name: 'Make it a camp of my own' }).click();
+    await one.waitForURL(/\/camp\//);
+    await settledSheet(one);
+    await other.goto(one.url());
+    await settledSheet(other);
+    for (const [page, mouths] of [
+      [one, '11'],
+      [other, '12'],
+    ] as const) {
+      await page.bringToFront();
+      await page.locator('summary', { hasText: 'Mouths' }).click();
+      await page.getByLabel('How many').first().fill(mouths);
+      await expect.poll(() => settledSheet(page)).toContain(`${mouths} mouths`);
+    }
+    await other.getByText('Both are kept').waitFor();
+    expect(other.url()).not.toBe(one.url());
+    for (const [page, mouths] of [
+      [one, '11'],
+      [other, '12'],
+    ] as const) {
+      await page.reload();
+      expect(await settledSheet(page)).toContain(`${mouths} mouths`);
+    }
+    await context.close();
+  });
+
+  it('bakes a recipe of one’s own camp at the front door, with nothing typed', async () => {
+    const page = await openDemo(/trail crew/i);
+    await page.getByRole('button', { name: 'Make it a camp of my own' }).click();
+    await page.waitForURL(/\/camp\//);
+    await page.goto(served.address);
+    await page.getByRole('radio', { name: 'A dough of my own' }).check();
+    const recipe = 'Mountain roll and loaf dough';
+    await page.getByLabel('Or a recipe from a camp').selectOption({ label: recipe });
+    await page.locator('.sheet-title', { hasText: recipe }).waitFor();
+    await page.getByLabel('Oven at the start').selectOption('cold');
+    await settledSheet(page);
+    await page.getByRole('button', { name: 'Make it a camp of my own' }).click();
+    await page.waitForURL(/\/camp\//);
+    await settledSheet(page);
+    expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe(recipe);
+  });
+
+  it('opens the front door without the parts that read camp files', async () => {
+    const page = await freshPage(browser, phone);
+    const scripts: string[] = [];
+    page.on('response', (response) => {
+      if (response.url().endsWith('.js')) scripts.push(new URL(response.url()).pathname);
+    });
+    await page.route('**/service-worker.js', (route) => route.abort());
+    await page.goto(served.address);
+    await page.getByRole('radio', { name: 'Round loaf' }).check();
+    await settledSheet(page);
+    expect(scripts).not.toEqual([]);
+    expect(scripts.filter((path) => /camp/i.test(path))).toEqual([]);
   });
 
   it('sends a camp nowhere until the cook asks, and then only to its own server', async () => {

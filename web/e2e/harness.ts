@@ -117,3 +117,17 @@ export async function settledSheet(page: Page): Promise<string> {
   await page.locator('[aria-busy="false"] .sheet').first().waitFor();
   return (await page.locator('.sheet').first().textContent()) ?? '';
 }
+
+/** Goes to another sheet of a camp, by the list at a desk or the box on a phone. */
+export async function openSheet(page: Page, name: string): Promise<void> {
+  const sheets = page.getByRole('navigation', { name: 'Sheets' });
+  const box = sheets.getByLabel('Sheet', { exact: true });
+  if (await box.isVisible()) {
+    const option = box.locator('option', { hasText: name }).first();
+    await box.selectOption((await option.getAttribute('value'))!);
+  } else {
+    await sheets.getByRole('link', { name }).first().click();
+  }
+  await page.locator('.sheet-title', { hasText: name }).waitFor();
+  await settledSheet(page);
+}

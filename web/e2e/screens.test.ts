@@ -10,6 +10,7 @@ import {
   desk,
   freshPage,
   openBrowser,
+  openSheet,
   phone,
   type Served,
   serve,
@@ -57,12 +58,12 @@ const screens: Readonly<Record<string, Visit>> = {
   provisions: demo('/provisions'),
   'dish card': async (page, address) => {
     await demo('')(page, address);
-    await page.getByRole('navigation', { name: 'Sheets' }).getByRole('link').nth(3).click();
-    await settledSheet(page);
+    await openSheet(page, 'Mountain rolls');
     for (const why of await page.locator('.sheet-why > summary').all()) await why.click();
   },
   'changing a camp': async (page, address) => {
     await demo('')(page, address);
+    await openSheet(page, 'Mountain rolls');
     await page.evaluate(() => {
       for (const each of document.querySelectorAll('details')) each.open = true;
     });

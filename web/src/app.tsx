@@ -1,8 +1,7 @@
 // The frame of every screen, and which screen stands at which address.
 
+import { lazy, Suspense } from 'react';
 import { Link, Route, Switch, useLocation } from 'wouter';
-import { CampPage } from './camp/CampPage.tsx';
-import { CampsPage } from './camps/CampsPage.tsx';
 import { Mark } from './parts/Mark.tsx';
 import { NewVersion } from './parts/NewVersion.tsx';
 import { Page } from './parts/Page.tsx';
@@ -10,6 +9,10 @@ import { ReaderProvider } from './reader/ReaderContext.tsx';
 import { ReadingPanel } from './reader/ReadingPanel.tsx';
 import { ShelfProvider } from './storage/ShelfContext.tsx';
 import { TonightPage } from './tonight/TonightPage.tsx';
+
+// The front door opens without them; the service worker keeps them for offline use all the same.
+const CampPage = lazy(() => import('./camp/CampPage.tsx'));
+const CampsPage = lazy(() => import('./camps/CampsPage.tsx'));
 
 export function App() {
   return (
@@ -23,26 +26,34 @@ export function App() {
           <NewVersion />
         </div>
         <main className="page" id="main" tabIndex={-1}>
-          <Switch>
-            <Route path="/" component={TonightPage} />
-            <Route path="/camps" component={CampsPage} />
-            <Route path="/:shelf/:id/*?">
-              {({ shelf, id }) =>
-                shelf === 'camp' || shelf === 'demo' ? (
-                  <CampPage key={`${shelf}/${id}`} shelf={shelf} id={id} />
-                ) : (
-                  <NothingHere />
-                )
-              }
-            </Route>
-            <Route component={NothingHere} />
-          </Switch>
+          <Suspense fallback={<p className="computing is-busy">Opening</p>}>
+            <Screens />
+          </Suspense>
         </main>
         <footer className="colophon">
           Everything is computed and kept in this browser. Nothing leaves it unless you send it.
         </footer>
       </ShelfProvider>
     </ReaderProvider>
+  );
+}
+
+function Screens() {
+  return (
+    <Switch>
+      <Route path="/" component={TonightPage} />
+      <Route path="/camps" component={CampsPage} />
+      <Route path="/:shelf/:id/*?">
+        {({ shelf, id }) =>
+          shelf === 'camp' || shelf === 'demo' ? (
+            <CampPage key={`${shelf}/${id}`} shelf={shelf} id={id} />
+          ) : (
+            <NothingHere />
+          )
+        }
+      </Route>
+      <Route component={NothingHere} />
+    </Switch>
   );
 }
 

@@ -1,10 +1,18 @@
 // One camp: what to change on one side, its sheets on the other.
 
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { useHistoryState } from 'wouter/use-browser-location';
 import { dayWords } from '../camps/day-words.ts';
 import type { DraftForm } from '../draft/DraftField.tsx';
-import { type Draft, type DraftFile, ownCampFrom, useDraft } from '../draft/use-draft.ts';
+import { valueAt } from '../draft/path.ts';
+import {
+  type Draft,
+  type DraftFile,
+  ownCampFrom,
+  type Undo,
+  useDraft,
+} from '../draft/use-draft.ts';
 import { Computing } from '../parts/Computing.tsx';
 import { Page } from '../parts/Page.tsx';
 import { useAnswer } from '../planning/use-answer.ts';
@@ -14,14 +22,15 @@ import { useShelf } from '../storage/ShelfContext.tsx';
 import type { MealAnswer, MealSheets, Question } from '../worker/messages.ts';
 import { CampActions } from './CampActions.tsx';
 import { ChangeForms } from './ChangeForms.tsx';
-import { Sheets, SheetTabs } from './Sheets.tsx';
+import { PinPart } from './PinPart.tsx';
+import { SheetChooser, Sheets } from './Sheets.tsx';
 
 interface CampPageProps {
   readonly shelf: 'camp' | 'demo';
   readonly id: string;
 }
 
-export function CampPage({ shelf, id }: CampPageProps) {
+export default function CampPage({ shelf, id }: CampPageProps) {
   const draft = useDraft(shelf, id);
   if (draft.state === 'opening') return <p className="computing is-busy">Opening the camp</p>;
   if (draft.state === 'missing') {
@@ -55,24 +64,39 @@ function OpenCamp({ draft, root }: OpenCampProps) {
   const { answer, isStale, failure } = useAnswer(question);
   const sheets = useLastSheets(answer);
   const form: DraftForm = { ...draft, troubles: answer?.troubles ?? [] };
+  const isSettled = failure === undefined || isStale;
+  useCopyMove(draft.copyId);
   return (
-    <Page title={titleOf(draft.file)} eyebrow={dayWords(String(draft.file.date ?? ''))}>
-      {draft.isKept ? null : <DemoWord file={draft.file} />}
+    <Page
+      title={titleOf(draft.file)}
+      isCompact
+      eyebrow={
+        <>
+          <WhenAndWhere file={draft.file} />
+          {isSettled ? <Computing isBusy={isStale} isBehind={form.troubles.length > 0} /> : null}
+        </>
+      }
+    >
+      {draft.isKept ? <CopyWord /> : <DemoWord file={draft.file} />}
       {draft.keepTrouble === undefined ? null : (
         <p className="word is-trouble" role="alert">
           This browser could not keep the last change ({draft.keepTrouble}). Save the camp as a
           file.
         </p>
       )}
+      <UndoWord undo={draft.undo} />
       <div className="camp">
-        <ChangeForms form={form} />
+        <div className="camp-side">
+          {sheets === undefined ? null : <SheetChooser sheets={sheets} root={root} />}
+          <ChangeForms form={form} />
+        </div>
         <div className={isStale ? 'is-stale' : undefined} aria-busy={isStale}>
-          <Computing isBusy={isStale} failure={failure} isBehind={form.troubles.length > 0} />
+          {isSettled ? null : <Computing isBusy={false} failure={failure} />}
           <Troubles answer={answer} />
           {sheets === undefined ? null : (
             <>
-              <SheetTabs sheets={sheets} root={root} />
-              <Sheets sheets={sheets} root={root} />
+              <PinPart form={form} sheets={sheets} />
+              <Sheets sheets={sheets} />
             </>
           )}
         </div>
@@ -83,6 +107,53 @@ function OpenCamp({ draft, root }: OpenCampProps) {
 }
 
 const titleOf = (file: DraftFile) => String(file.title ?? '').trim() || 'A camp without a name';
+
+function WhenAndWhere({ file }: { readonly file: DraftFile }) {
+  const place = String(valueAt(file, ['place', 'name']) ?? '');
+  return (
+    <span>
+      {dayWords(String(file.date ?? ''))}
+      {place === '' ? null : <span className="page-place"> · {place}</span>}
+    </span>
+  );
+}
+
+/** Where another page kept this camp in between, what is typed here goes on as a copy. */
+function useCopyMove(copyId: string | undefined): void {
+  const [, go] = useLocation();
+  useEffect(() => {
+    if (copyId !== undefined) go(`/camp/${copyId}`, { replace: true, state: COPY_STATE });
+  }, [copyId, go]);
+}
+
+const COPY_STATE = { isCopy: true } as const;
+
+function CopyWord() {
+  const state: unknown = useHistoryState();
+  const isCopy = typeof state === 'object' && state !== null && 'isCopy' in state;
+  if (!isCopy) return null;
+  return (
+    <p className="word is-trouble no-print" role="alert">
+      This camp was changed on another page too. Both are kept: the other page’s under the old name,
+      yours here as a copy.
+    </p>
+  );
+}
+
+function UndoWord({ undo }: { readonly undo: Undo | undefined }) {
+  return (
+    <div className="undo no-print" role="status">
+      {undo === undefined ? null : (
+        <>
+          <span>{undo.word}.</span>
+          <button type="button" className="button" onClick={undo.run}>
+            Undo
+          </button>
+        </>
+      )}
+    </div>
+  );
+}
 
 /** The last sheets that could be made stay, while something typed can't be read. */
 function useLastSheets(answer: MealAnswer | undefined): MealSheets | undefined {
@@ -118,7 +189,8 @@ function placeWords(path: string): string {
 
 const groupWords: Readonly<Record<string, string>> = {
   mouths: 'Mouths',
-  menu: 'Serving time',
+  needs: 'Needs',
+  menu: 'Dishes and their times',
   hands: 'Hands',
   weather: 'Weather',
   ovens: 'Ovens',
@@ -141,14 +213,10 @@ function DemoWord({ file }: { readonly file: DraftFile }) {
   };
   return (
     <div className="camp-actions no-print">
-      <p className="word">
-        A demo camp: change what you like, nothing of it is kept when you leave the page.
-      </p>
-      <div>
-        <button type="button" className="button is-main" onClick={() => void copy()}>
-          Make it a camp of my own
-        </button>
-      </div>
+      <p>A demo, not kept.</p>
+      <button type="button" className="button is-quiet" onClick={() => void copy()}>
+        Make it a camp of my own
+      </button>
     </div>
   );
 }

@@ -2,7 +2,9 @@
 
 import { type ReactNode, useState } from 'react';
 import type { DraftForm } from '../draft/DraftField.tsx';
+import { DishesGroup } from './change-dishes.tsx';
 import { FuelGroup, OvensGroup, WeatherGroup } from './change-fire.tsx';
+import { NeedsGroup } from './change-needs.tsx';
 import { HandsGroup, MouthsGroup, PlaceGroup, ServingGroup } from './change-people.tsx';
 import { RecipesGroup } from './change-recipes.tsx';
 
@@ -13,6 +15,8 @@ export function ChangeForms({ form }: { readonly form: DraftForm }) {
       <details open={isOpen}>
         <summary className="changes-head">Change this camp</summary>
         <MouthsGroup form={form} />
+        <NeedsGroup form={form} />
+        <DishesGroup form={form} />
         <ServingGroup form={form} />
         <HandsGroup form={form} />
         <WeatherGroup form={form} />

@@ -1,6 +1,7 @@
 // The sheets of a meal: one at a time on screen, all of them on paper.
 
-import { Link, useParams } from 'wouter';
+import { useId } from 'react';
+import { Link, useLocation, useParams } from 'wouter';
 import { DocumentView } from '../parts/DocumentView.tsx';
 import type { MealSheets } from '../worker/messages.ts';
 
@@ -9,54 +10,116 @@ interface SheetsProps {
   readonly root: string;
 }
 
-interface Tab {
+interface SheetEntry {
   readonly path: string;
   readonly label: string;
+  readonly note?: string;
 }
 
-const tabsOf = (sheets: MealSheets): readonly Tab[] => [
+const mealEntries: readonly SheetEntry[] = [
   { path: '', label: 'The meal' },
   { path: 'day', label: 'Day sheet' },
   { path: 'provisions', label: 'Provisions' },
-  ...sheets.dishCards.map(({ dish, name }) => ({ path: `dish/${dish}`, label: name })),
   { path: 'print', label: 'All, to print' },
 ];
 
-const useSheetPath = () => {
+const dishEntries = ({ dishCards }: MealSheets): readonly SheetEntry[] =>
+  dishCards.map(({ dish, name, ovens, served }) => ({
+    path: `dish/${dish}`,
+    label: name,
+    note: [served, ovens].filter((word) => word !== '').join(' · '),
+  }));
+
+const addressOf = (root: string, path: string) => (path === '' ? root : `${root}/${path}`);
+
+export const useSheetPath = () => {
   const rest = (useParams() as Readonly<Record<string, string | undefined>>)['*'] ?? '';
   return decodeURIComponent(rest).replace(/\/$/, '');
 };
 
-export function SheetTabs({ sheets, root }: SheetsProps) {
-  const current = useSheetPath();
+/** A list beside the sheet where there is room, one box to choose from on a phone. */
+export function SheetChooser(props: SheetsProps) {
   return (
-    <nav className="no-print" aria-label="Sheets">
-      <ul className="sheet-tabs">
-        {tabsOf(sheets).map(({ path, label }) => (
-          <li key={path}>
-            <Link
-              href={path === '' ? root : `${root}/${path}`}
-              aria-current={path === current ? 'page' : undefined}
-            >
-              {label}
-            </Link>
-          </li>
-        ))}
-      </ul>
+    <nav className="no-print sheet-chooser" aria-label="Sheets">
+      <SheetList {...props} />
+      <SheetBox {...props} />
     </nav>
   );
 }
 
-export function Sheets({ sheets }: SheetsProps) {
+function SheetList({ sheets, root }: SheetsProps) {
+  return (
+    <div className="sheet-list-wide">
+      <SheetLinks entries={mealEntries} root={root} />
+      <h2>Dishes</h2>
+      <SheetLinks entries={dishEntries(sheets)} root={root} />
+    </div>
+  );
+}
+
+interface SheetLinksProps {
+  readonly entries: readonly SheetEntry[];
+  readonly root: string;
+}
+
+function SheetLinks({ entries, root }: SheetLinksProps) {
+  const current = useSheetPath();
+  return (
+    <ul className="sheet-links">
+      {entries.map(({ path, label, note }) => (
+        <li key={path}>
+          <Link href={addressOf(root, path)} aria-current={path === current ? 'page' : undefined}>
+            {label}
+            {note === undefined ? null : <small className="sheet-link-note">{note}</small>}
+          </Link>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function SheetBox({ sheets, root }: SheetsProps) {
+  const id = useId();
+  const current = useSheetPath();
+  const [, go] = useLocation();
+  return (
+    <div className="sheet-box field">
+      <label className="unseen" htmlFor={id}>
+        Sheet
+      </label>
+      <select
+        id={id}
+        className="sheet-pick"
+        value={current}
+        onChange={(event) => go(addressOf(root, event.target.value))}
+      >
+        <SheetOptions entries={mealEntries} />
+        <optgroup label="Dishes">
+          <SheetOptions entries={dishEntries(sheets)} />
+        </optgroup>
+      </select>
+    </div>
+  );
+}
+
+const SheetOptions = ({ entries }: Pick<SheetLinksProps, 'entries'>) =>
+  entries.map(({ path, label, note }) => (
+    <option key={path} value={path}>
+      {note === undefined || note === '' ? label : `${label} · ${note}`}
+    </option>
+  ));
+
+export function Sheets({ sheets }: Pick<SheetsProps, 'sheets'>) {
   const current = useSheetPath();
   if (current === 'print') return <AllSheets sheets={sheets} />;
   if (current === 'day') return <DocumentView document={sheets.daySheet} level={2} />;
   if (current === 'provisions') return <DocumentView document={sheets.provisions} level={2} />;
   const card = sheets.dishCards.find(({ dish }) => current === `dish/${dish}`);
-  return <DocumentView document={card?.card ?? sheets.summary} level={2} />;
+  if (card !== undefined) return <DocumentView document={card.card} level={2} />;
+  return <DocumentView document={sheets.summary} level={2} isHeadQuiet />;
 }
 
-function AllSheets({ sheets }: { readonly sheets: MealSheets }) {
+function AllSheets({ sheets }: Pick<SheetsProps, 'sheets'>) {
   return (
     <div className="sheet-stack">
       <div className="no-print">

@@ -11,7 +11,7 @@ import type { CampEntry, PlaceTrouble } from '../worker/messages.ts';
 import { dayWords } from './day-words.ts';
 import { KeptHere } from './KeptHere.tsx';
 
-export function CampsPage() {
+export default function CampsPage() {
   return (
     <Page title="Camps" lead="Place, weather, mouths, hands, ovens, fuel and menu, kept together.">
       <div className="camps">

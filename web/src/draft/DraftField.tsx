@@ -5,7 +5,7 @@ import { Field } from '../parts/Field.tsx';
 import { readClock, writeClock } from '../parts/read-text.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
 import type { PlaceTrouble } from '../worker/messages.ts';
-import { type Path, pathText, valueAt } from './path.ts';
+import { type Edit, type Path, pathText, valueAt } from './path.ts';
 import { shownText, type TextKind, unitSign, withUnit } from './quantity-text.ts';
 import type { DraftFile } from './use-draft.ts';
 
@@ -13,7 +13,8 @@ import type { DraftFile } from './use-draft.ts';
 export interface DraftForm {
   readonly file: DraftFile;
   readonly set: (path: Path, value: unknown) => void;
-  readonly setAll: (edits: readonly (readonly [Path, unknown])[]) => void;
+  /** Several places as one edit; `word` says what it did where it can be undone. */
+  readonly setAll: (edits: readonly Edit[], word?: string) => void;
   readonly troubles: readonly PlaceTrouble[];
 }
 

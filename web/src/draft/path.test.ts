@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { pathText, valueAt, withValueAt } from './path.ts';
+import { pathText, takenOutWord, valueAt, withValueAt } from './path.ts';
 
 const file = { ovens: [{ id: 'A' }, { id: 'B', diameter: '12 in' }], title: 'Supper' };
 
@@ -13,6 +13,14 @@ describe('a place in a camp file', () => {
     expect(valueAt(changed, ['ovens', 1, 'diameter'])).toBe('14 in');
     expect(file.ovens[1]?.diameter).toBe('12 in');
     expect(changed.ovens[0]).toBe(file.ovens[0]);
+  });
+
+  it('is named when it is taken out of a list, and only then', () => {
+    expect(takenOutWord(file, [[['ovens', 0], undefined]])).toBe('A was taken out');
+    expect(takenOutWord(file, [[['ovens', 1, 'diameter'], undefined]])).toBeUndefined();
+    expect(takenOutWord({ mouths: [{}] }, [[['mouths', 0], undefined]])).toBe(
+      'One group was taken out',
+    );
   });
 
   it('is taken out of a group or a list, and made where it was missing', () => {

@@ -29,3 +29,21 @@ export function withValueAt<File>(file: File, path: Path, value: unknown): File 
   if (next === undefined) return others as File;
   return { ...(file as object), [step]: next } as File;
 }
+
+/** One place and what it is to hold; `undefined` takes the place out. */
+export type Edit = readonly [Path, unknown];
+
+export const withEdits = <File>(file: File, edits: readonly Edit[]): File =>
+  edits.reduce((next, [path, value]) => withValueAt(next, path, value), file);
+
+/** `Peach cobbler was taken out`, where one of the edits takes an item out of a list. */
+export function takenOutWord(file: unknown, edits: readonly Edit[]): string | undefined {
+  const [path] =
+    edits.find(([each, value]) => value === undefined && typeof each.at(-1) === 'number') ?? [];
+  if (path === undefined) return undefined;
+  const item = (valueAt(file, path) ?? {}) as Readonly<Record<string, unknown>>;
+  const name = [item.name, item.who, item.at, item.id].find(
+    (word) => typeof word === 'string' && word !== '',
+  );
+  return `${name ?? 'One group'} was taken out`;
+}

@@ -5,7 +5,8 @@ import { ask } from '../planning/planner.ts';
 import type { OwnCamp } from '../storage/browser-store.ts';
 import { todayOf } from '../storage/new-id.ts';
 import { useShelf } from '../storage/ShelfContext.tsx';
-import { type Path, withValueAt } from './path.ts';
+import { type Edit, type Path, takenOutWord, withEdits } from './path.ts';
+import { useKeeping } from './use-keeping.ts';
 
 /** A camp file as it is being typed: any place may hold text that can't be read yet. */
 export type DraftFile = Readonly<Record<string, unknown>>;
@@ -17,68 +18,95 @@ export type Draft =
       readonly state: 'open';
       readonly file: DraftFile;
       readonly set: (path: Path, value: unknown) => void;
-      /** Several places at once, as one edit. */
-      readonly setAll: (edits: readonly (readonly [Path, unknown])[]) => void;
+      /** Several places at once, as one edit; `word` says what it did, for the offer to undo it. */
+      readonly setAll: (edits: readonly Edit[], word?: string) => void;
+      /** Offered until the next edit, after something was taken out or added. */
+      readonly undo?: Undo;
       readonly isKept: boolean;
       readonly keepTrouble?: string;
+      /** Another page kept this camp in between: what is typed here went on as this copy. */
+      readonly copyId?: string;
     };
+
+export interface Undo {
+  readonly word: string;
+  readonly run: () => void;
+}
+
+interface Typed {
+  readonly file: DraftFile;
+  readonly before?: { readonly word: string; readonly file: DraftFile };
+}
 
 /** The camp at an address: an own one is kept with every edit, a demo only as long as the page. */
 export function useDraft(from: 'camp' | 'demo', id: string): Draft {
-  const shelf = useShelf();
-  const [file, setFile] = useState<DraftFile | 'opening' | 'missing'>('opening');
-  const [keepTrouble, setKeepTrouble] = useState<string>();
-  const keptFile = useRef<DraftFile>(undefined);
-
+  const [typed, setTyped] = useState<Typed | 'opening' | 'missing'>('opening');
+  const opened = useOpened(from, id);
   useEffect(() => {
-    let isCurrent = true;
-    void fileOf(from, id, shelf).then((found) => {
-      if (!isCurrent) return;
-      keptFile.current = found;
-      setFile(found ?? 'missing');
-    });
-    return () => {
-      isCurrent = false;
-    };
-  }, [from, id, shelf]);
-
-  useEffect(() => {
-    if (from !== 'camp' || typeof file === 'string' || file === keptFile.current) return;
-    keptFile.current = file;
-    shelf
-      .then((open) => open.keep(ownCampFrom(file)))
-      .then(
-        () => setKeepTrouble(undefined),
-        (reason) => setKeepTrouble(reason instanceof Error ? reason.message : String(reason)),
-      );
-  }, [from, file, shelf]);
-
-  const setAll = useCallback((edits: readonly (readonly [Path, unknown])[]) => {
-    setFile((old) =>
-      typeof old === 'string'
-        ? old
-        : edits.reduce((next, [path, value]) => withValueAt(next, path, value), old),
-    );
+    if (opened !== undefined) setTyped(opened === 'missing' ? opened : { file: opened.file });
+  }, [opened]);
+  const { keepTrouble, copyId } = useKeeping(
+    from === 'camp' && typeof typed !== 'string' ? typed.file : undefined,
+    typeof opened === 'object' ? opened : undefined,
+  );
+  const setAll = useCallback((edits: readonly Edit[], word?: string) => {
+    setTyped((old) => (typeof old === 'string' ? old : edited(old.file, edits, word)));
   }, []);
   const set = useCallback((path: Path, value: unknown) => setAll([[path, value]]), [setAll]);
-  if (file === 'opening' || file === 'missing') return { state: file };
+  if (typed === 'opening' || typed === 'missing') return { state: typed };
+  const { file, before } = typed;
   return {
     state: 'open',
     file,
     set,
     setAll,
     isKept: from === 'camp',
+    ...(before === undefined
+      ? {}
+      : { undo: { word: before.word, run: () => setTyped({ file: before.file }) } }),
     ...(keepTrouble === undefined ? {} : { keepTrouble }),
+    ...(copyId === undefined ? {} : { copyId }),
   };
 }
 
-async function fileOf(
+function edited(file: DraftFile, edits: readonly Edit[], word: string | undefined): Typed {
+  const said = word ?? takenOutWord(file, edits);
+  const next = withEdits(file, edits);
+  return said === undefined ? { file: next } : { file: next, before: { word: said, file } };
+}
+
+/** A camp as it was found, and the revision that edits of it are based on. */
+export interface Opened {
+  readonly file: DraftFile;
+  readonly revision: number;
+}
+
+function useOpened(from: 'camp' | 'demo', id: string): Opened | 'missing' | undefined {
+  const shelf = useShelf();
+  const [opened, setOpened] = useState<Opened | 'missing'>();
+  const asked = useRef<string>(undefined);
+  useEffect(() => {
+    const key = `${from}/${id}`;
+    asked.current = key;
+    void foundAt(from, id, shelf).then((found) => {
+      if (asked.current === key) setOpened(found ?? 'missing');
+    });
+    return () => {
+      asked.current = undefined;
+    };
+  }, [from, id, shelf]);
+  return opened;
+}
+
+async function foundAt(
   from: 'camp' | 'demo',
   id: string,
   shelf: ReturnType<typeof useShelf>,
-): Promise<DraftFile | undefined> {
-  const text = from === 'camp' ? (await (await shelf).read(id))?.file : await demoFile(id);
-  return text === undefined ? undefined : (JSON.parse(text) as DraftFile);
+): Promise<Opened | undefined> {
+  const own = from === 'camp' ? await (await shelf).read(id) : undefined;
+  const text = from === 'camp' ? own?.file : await demoFile(id);
+  if (text === undefined) return undefined;
+  return { file: JSON.parse(text) as DraftFile, revision: own?.revision ?? 0 };
 }
 
 async function demoFile(id: string): Promise<string | undefined> {

@@ -7,6 +7,8 @@ interface DocumentViewProps {
   readonly document: SheetDocument;
   /** Level of the document's own title; its headings come one below. */
   readonly level: 1 | 2 | 3;
+  /** The page's own title says it already: shown on paper and to a screen reader only. */
+  readonly isHeadQuiet?: boolean;
 }
 
 const headings = { 1: 'h1', 2: 'h2', 3: 'h3', 4: 'h4', 5: 'h5' } as const;
@@ -23,10 +25,10 @@ interface HeadingProps {
   readonly children: ReactNode;
 }
 
-export function DocumentView({ document, level }: DocumentViewProps) {
+export function DocumentView({ document, level, isHeadQuiet = false }: DocumentViewProps) {
   return (
     <article className={`sheet sheet-${document.kind}`}>
-      <header className="sheet-head">
+      <header className={`sheet-head ${isHeadQuiet ? 'is-quiet-on-screen' : ''}`}>
         {document.eyebrow === undefined ? null : (
           <p className="sheet-eyebrow">{document.eyebrow}</p>
         )}
@@ -226,9 +228,9 @@ function Table({ table }: { readonly table: Extract<Block, { type: 'table' }> })
   const isNumber = (column: number) => (table.numeric[column] ? 'is-number' : undefined);
   return (
     <div>
-      <ScrollBox label={table.caption}>
+      <ScrollBox label={table.caption === '' ? 'Table' : table.caption}>
         <table className="sheet-table">
-          <caption>{table.caption}</caption>
+          {table.caption === '' ? null : <caption>{table.caption}</caption>}
           <thead>
             <tr>
               {table.head.map((head, column) => (

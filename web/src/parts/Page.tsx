@@ -6,10 +6,12 @@ interface PageProps {
   readonly title: string;
   readonly lead?: ReactNode;
   readonly eyebrow?: ReactNode;
+  /** A screen whose sheet matters more than its title. */
+  readonly isCompact?: boolean;
   readonly children: ReactNode;
 }
 
-export function Page({ title, lead, eyebrow, children }: PageProps) {
+export function Page({ title, lead, eyebrow, isCompact, children }: PageProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     document.title = `${title} · Emberwright`;
@@ -17,8 +19,8 @@ export function Page({ title, lead, eyebrow, children }: PageProps) {
   useFocusAfterMove(heading);
   return (
     <>
-      <header className="page-head">
-        {eyebrow === undefined ? null : <p className="page-eyebrow">{eyebrow}</p>}
+      <header className={`page-head ${isCompact ? 'is-compact' : ''}`}>
+        {eyebrow === undefined ? null : <div className="page-eyebrow">{eyebrow}</div>}
         <h1 tabIndex={-1} ref={heading}>
           {title}
         </h1>

@@ -9,13 +9,23 @@ export interface OwnCamp {
   readonly file: string;
   /** Milliseconds since 1970. */
   readonly changedAt: number;
+  /** Counts the times it was kept; 0 or left out before the first. Set by the shelf. */
+  readonly revision?: number;
 }
+
+/** The revision it has now, or that another page has kept it since the one it was based on. */
+export type Kept = { readonly revision: number } | 'changed-elsewhere';
 
 export interface CampShelf {
   readonly isLasting: boolean;
   list(): Promise<readonly OwnCamp[]>;
   read(id: string): Promise<OwnCamp | undefined>;
-  keep(camp: OwnCamp): Promise<void>;
+  /**
+   * Keeps the newest state of a camp.
+   *
+   * @param basedOn   the revision that was read before it was changed; left out for a new camp
+   */
+  keep(camp: OwnCamp, basedOn?: number): Promise<Kept>;
   remove(id: string): Promise<void>;
 }
 
@@ -47,14 +57,33 @@ function answerOf<Value>(request: IDBRequest<Value>): Promise<Value> {
 
 function lastingShelf(database: IDBDatabase): CampShelf {
   const camps = () => database.transaction(CAMPS, 'readonly').objectStore(CAMPS);
-  const change = (make: (store: IDBObjectStore) => void) => written(database, make);
   return {
     isLasting: true,
     list: async () => newestFirst(await answerOf<OwnCamp[]>(camps().getAll())),
     read: (id) => answerOf<OwnCamp | undefined>(camps().get(id)),
-    keep: (camp) => change((store) => store.put(camp)),
-    remove: (id) => change((store) => store.delete(id)),
+    keep: (camp, basedOn) => keptIn(database, camp, basedOn),
+    remove: (id) => written(database, (store) => store.delete(id)),
   };
+}
+
+/** Looked at and kept in one transaction, so that no other page comes in between. */
+async function keptIn(database: IDBDatabase, camp: OwnCamp, basedOn: number | undefined) {
+  let kept: Kept = 'changed-elsewhere';
+  await written(database, (store) => {
+    const request = store.get(camp.id) as IDBRequest<OwnCamp | undefined>;
+    request.onsuccess = () => {
+      kept = nextRevision(request.result, basedOn);
+      if (kept !== 'changed-elsewhere') store.put({ ...camp, ...kept });
+    };
+  });
+  return kept;
+}
+
+/** A camp that was taken out elsewhere is kept again: nothing typed is lost. */
+function nextRevision(stored: OwnCamp | undefined, basedOn: number | undefined): Kept {
+  const now = stored?.revision ?? 0;
+  const isOlder = stored !== undefined && basedOn !== undefined && basedOn !== now;
+  return isOlder ? 'changed-elsewhere' : { revision: Math.max(now, basedOn ?? 0) + 1 };
 }
 
 /** Done when it is on the disk, not only asked for. */
@@ -74,7 +103,11 @@ export function forgetfulShelf(): CampShelf {
     isLasting: false,
     list: async () => newestFirst([...camps.values()]),
     read: async (id) => camps.get(id),
-    keep: async (camp) => void camps.set(camp.id, camp),
+    keep: async (camp, basedOn) => {
+      const kept = nextRevision(camps.get(camp.id), basedOn);
+      if (kept !== 'changed-elsewhere') camps.set(camp.id, { ...camp, ...kept });
+      return kept;
+    },
     remove: async (id) => void camps.delete(id),
   };
 }

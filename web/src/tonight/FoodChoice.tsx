@@ -7,6 +7,7 @@ import { readDecimal, writeNumber } from '../parts/read-text.ts';
 import { ask } from '../planning/planner.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
 import type { OwnKind, Starter, TonightFood } from '../worker/messages.ts';
+import { RecipeFromCamp } from './RecipeFromCamp.tsx';
 import type { OpenWish, WishChange } from './wish.ts';
 
 interface ChoiceProps {
@@ -33,9 +34,8 @@ export function FoodChoice({ wish, change }: ChoiceProps) {
   useEffect(() => {
     void ask({ ask: 'starters' }).then(setStarters);
   }, []);
-  const own = wish.what !== undefined && 'kind' in wish.what ? wish.what : undefined;
-  const chosen =
-    wish.what === undefined ? undefined : 'starter' in wish.what ? wish.what.starter : OWN;
+  const { what } = wish;
+  const chosen = what === undefined ? undefined : 'starter' in what ? what.starter : OWN;
   return (
     <div>
       <Choice
@@ -48,7 +48,17 @@ export function FoodChoice({ wish, change }: ChoiceProps) {
         ]}
         onChoose={(value) => change({ what: value === OWN ? usualOwn(isUs) : { starter: value } })}
       />
-      {own === undefined ? null : <OwnDough own={own} onChange={(what) => change({ what })} />}
+      {what === undefined || 'starter' in what ? null : (
+        <div className="own-dough">
+          {'kind' in what ? (
+            <OwnDough own={what} onChange={(own) => change({ what: own })} />
+          ) : null}
+          <RecipeFromCamp
+            chosen={'camp' in what ? what : undefined}
+            onChoose={(recipe) => change({ what: recipe ?? usualOwn(isUs) })}
+          />
+        </div>
+      )}
     </div>
   );
 }
@@ -72,7 +82,7 @@ function OwnDough({ own, onChange }: OwnDoughProps) {
   const thick = { lowest: writeLimit(0.005, length), highest: writeLimit(0.15, length) };
   const heavy = isUs ? { lowest: 4, highest: 350 } : { lowest: 100, highest: 10_000 };
   return (
-    <div className="own-dough">
+    <>
       <Choice
         legend="Kind"
         isSmall
@@ -102,7 +112,7 @@ function OwnDough({ own, onChange }: OwnDoughProps) {
           inputMode="decimal"
         />
       </div>
-    </div>
+    </>
   );
 }
 

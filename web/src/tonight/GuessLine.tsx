@@ -51,6 +51,11 @@ const hands: Words<'1' | '2' | '3'> = {
   '3': 'three pairs of hands',
 };
 const screens: Words<'0' | '1'> = { '0': 'no wind screen', '1': 'a wind screen' };
+const starts: Words<'recipe' | 'hot' | 'cold'> = {
+  recipe: 'oven hot or cold as the recipe wants',
+  hot: 'hot oven at the start',
+  cold: 'cold oven at the start',
+};
 const probes: Words<'no' | 'yes'> = { no: 'no thermometer', yes: 'a thermometer' };
 
 export function GuessLine({ wish, change }: ChoiceProps) {
@@ -109,9 +114,18 @@ export function GuessLine({ wish, change }: ChoiceProps) {
           value={wish.thermometer ? 'yes' : undefined}
           onChoose={(word) => change({ thermometer: word === 'yes' ? true : undefined })}
         />
+        <Guess
+          label="Oven at the start"
+          words={starts}
+          usual="recipe"
+          value={wish.startsHot === undefined ? undefined : wish.startsHot ? 'hot' : 'cold'}
+          onChoose={(word) =>
+            change({ startsHot: word === undefined ? undefined : word === 'hot' })
+          }
+        />
       </div>
       <HeightField wish={wish} change={change} />
-      <p className="field-hint">The oven is greased, and cold at the start.</p>
+      <p className="field-hint">The oven is greased.</p>
     </section>
   );
 }

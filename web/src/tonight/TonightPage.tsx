@@ -6,11 +6,12 @@ import type { SheetDocument } from '#engine';
 import { Computing } from '../parts/Computing.tsx';
 import { DocumentView } from '../parts/DocumentView.tsx';
 import { Page } from '../parts/Page.tsx';
+import { ask } from '../planning/planner.ts';
 import { useAnswer } from '../planning/use-answer.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
 import { newCampId, renamedFile, todayOf } from '../storage/new-id.ts';
 import { useShelf } from '../storage/ShelfContext.tsx';
-import type { CampEntry, Question } from '../worker/messages.ts';
+import type { Question, TonightWish } from '../worker/messages.ts';
 import { EmptyOven } from './EmptyOven.tsx';
 import { FoodChoice } from './FoodChoice.tsx';
 import { GuessLine } from './GuessLine.tsx';
@@ -29,7 +30,8 @@ export function TonightPage() {
   const [wish, setWish] = useState(() => rememberedWish(localStorage));
   useEffect(() => rememberWish(localStorage, wish), [wish]);
   const change = (part: WishChange) => setWish((old) => changedWish(old, part));
-  const { answer, isStale, failure } = useAnswer(useTonightQuestion(wish));
+  const question = useTonightQuestion(wish);
+  const { answer, isStale, failure } = useAnswer(question);
   return (
     <Page
       title="Tonight: one bread, one oven"
@@ -57,7 +59,7 @@ export function TonightPage() {
               {answer === undefined ? null : (
                 <>
                   <DocumentView document={answer.card} level={2} />
-                  {answer.camp === undefined ? null : <GrowIntoCamp camp={answer.camp} />}
+                  {answer.canGrow && question ? <GrowIntoCamp wish={question.wish} /> : null}
                 </>
               )}
             </>
@@ -97,10 +99,12 @@ function CardPeek({ card }: { readonly card: SheetDocument }) {
   );
 }
 
-function GrowIntoCamp({ camp }: { readonly camp: CampEntry }) {
+function GrowIntoCamp({ wish }: { readonly wish: TonightWish }) {
   const shelf = useShelf();
   const [, go] = useLocation();
   const grow = async () => {
+    const camp = await ask({ ask: 'grow', wish });
+    if (camp === undefined) return;
     const id = newCampId(camp.title);
     const file = renamedFile(camp.file, { id });
     await (await shelf).keep({ ...camp, id, file, changedAt: Date.now() });

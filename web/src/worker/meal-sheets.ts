@@ -11,6 +11,7 @@ import {
   mealSummary,
   planMeal,
   provisionsSheet,
+  type Say,
   sayFor,
 } from '#engine';
 import type { MealSheets, Voice } from './messages.ts';
@@ -32,11 +33,20 @@ export function mealSheets({ camp, menu, assumed, voice }: MealWish): MealSheets
     dishCards: menu.dishes.map(({ id, name }) => ({
       dish: id,
       name,
+      ...whereAndWhen(plan, id, say),
       card: dishCard(plan, id, say),
     })),
     daySheet: daySheet(plan, say),
     provisions: provisionsSheet(plan, say),
   };
+}
+
+function whereAndWhen(plan: MealPlan, id: string, say: Say) {
+  const dish = plan.dishes.find((each) => each.dish.id === id);
+  const serving = plan.daySheet.servings.find((each) => each.dish === id);
+  const ovens = new Set(dish?.loads.map(({ load }) => say.ovenName(load.oven)));
+  const served = serving?.served ?? dish?.dish.serveAt;
+  return { ovens: [...ovens].join(', '), served: served === undefined ? '' : say.clock(served) };
 }
 
 let last: { readonly key: string; readonly plan: MealPlan } | undefined;

@@ -13,7 +13,9 @@ export type Question =
   | { readonly ask: 'demos'; readonly today: string }
   | { readonly ask: 'open'; readonly text: string }
   | { readonly ask: 'meal'; readonly file: string; readonly voice: Voice }
-  | { readonly ask: 'tonight'; readonly wish: TonightWish; readonly voice: Voice };
+  | { readonly ask: 'tonight'; readonly wish: TonightWish; readonly voice: Voice }
+  | { readonly ask: 'grow'; readonly wish: TonightWish }
+  | { readonly ask: 'starter-recipe'; readonly id: string };
 
 export interface Answers {
   readonly starters: readonly Starter[];
@@ -21,6 +23,10 @@ export interface Answers {
   readonly open: Opened;
   readonly meal: MealAnswer;
   readonly tonight: TonightAnswer;
+  /** The front door's wish as a camp file; nothing where the wish is refused. */
+  readonly grow: CampEntry | undefined;
+  /** A ready recipe as a camp file holds it; nothing where there is none of this name. */
+  readonly 'starter-recipe': Readonly<Record<string, unknown>> | undefined;
 }
 
 export type AnswerTo<Asked extends Question> = Answers[Asked['ask']];
@@ -59,6 +65,9 @@ export interface MealSheets {
   readonly dishCards: readonly {
     readonly dish: string;
     readonly name: string;
+    /** Its ovens and when it is on the table, as this reader reads them; '' without an oven. */
+    readonly ovens: string;
+    readonly served: string;
     readonly card: SheetDocument;
   }[];
   readonly daySheet: SheetDocument;
@@ -73,8 +82,8 @@ export interface MealAnswer {
 
 export interface TonightAnswer {
   readonly card: SheetDocument;
-  /** The same as a camp file, for a camp of one's own; none where the wish was refused. */
-  readonly camp?: CampEntry;
+  /** False where the wish was refused: there is no camp to go on with. */
+  readonly canGrow: boolean;
 }
 
 /** The front door: three answers, and the rest as guessed or changed. Plain data, SI units. */
@@ -98,11 +107,21 @@ export interface TonightWish {
   readonly hands?: number;
   readonly windScreens?: number;
   readonly thermometer?: boolean;
+  /** Hot before the bread goes in, or cold; undefined: as the recipe wants it. */
+  readonly startsHot?: boolean;
 }
 
 export type TonightFood =
   | { readonly starter: string }
-  | { readonly kind: OwnKind; readonly thicknessMetres: number; readonly massGrams: number };
+  | { readonly kind: OwnKind; readonly thicknessMetres: number; readonly massGrams: number }
+  | OwnRecipe;
+
+/** One recipe of a camp file, in a file that holds no other. */
+export interface OwnRecipe {
+  readonly camp: string;
+  readonly recipe: string;
+  readonly name: string;
+}
 
 export type OwnKind = 'yeast-bread' | 'quick-bread' | 'biscuit' | 'corn-bread';
 

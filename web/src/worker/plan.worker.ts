@@ -5,11 +5,12 @@ import type { Posted, Returned } from './messages.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
 
-self.onmessage = ({ data }: MessageEvent<Posted>) => self.postMessage(returnedFor(data));
+self.onmessage = async ({ data }: MessageEvent<Posted>) =>
+  self.postMessage(await returnedFor(data));
 
-function returnedFor({ id, question }: Posted): Returned {
+async function returnedFor({ id, question }: Posted): Promise<Returned> {
   try {
-    return { id, ok: true, answer: answerTo(question) };
+    return { id, ok: true, answer: await answerTo(question) };
   } catch (error) {
     return { id, ok: false, reason: error instanceof Error ? error.message : String(error) };
   }

@@ -1,4 +1,4 @@
-// The front door's wish as a camp of one dish and one oven, and its dish card.
+// The front door's wish as a planned camp of one dish and one oven, and its dish card.
 
 import {
   airFromWord,
@@ -24,17 +24,16 @@ import {
   type TonightAnswers,
   windFromSign,
 } from '#engine';
-import { fromEngine } from '#formats';
-import type { CampEntry, OwnKind, TonightAnswer, TonightWish, Voice } from './messages.ts';
+import type { OwnKind, TonightAnswer, TonightWish, Voice } from './messages.ts';
 
-/** The card of the wish; a refused wish has a card that says why, and no camp. */
-export function tonightAnswer(wish: TonightWish, voice: Voice): TonightAnswer {
-  const planned = plannedTonight(answersFrom(wish));
-  if (isRefusal(planned)) return { card: refusedCard(planned, voice) };
+/** The card of the wish, or a card that says why it is refused; `own` is a recipe of the cook's. */
+export function tonightAnswer(wish: TonightWish, voice: Voice, own?: Recipe): TonightAnswer {
+  const planned = plannedTonight(wish, own);
+  if (isRefusal(planned)) return { card: refusedCard(planned, voice), canGrow: false };
   const { plan } = planned;
   return {
     card: dishCard(plan, plan.menu.dishes[0]!.id, sayFor({ ...voice, plan })),
-    camp: campOf(plan),
+    canGrow: true,
   };
 }
 
@@ -44,7 +43,11 @@ const MOST_ROUNDS = 3;
  * "As soon as it can be" is known only when the work has been laid out: where the first guess comes
  * too soon, the plan is made again for the time it could be served.
  */
-function plannedTonight(answers: TonightAnswers): OrRefusal<{ readonly plan: MealPlan }> {
+export function plannedTonight(
+  wish: TonightWish,
+  own?: Recipe,
+): OrRefusal<{ readonly plan: MealPlan }> {
+  const answers = answersFrom(wish, own);
   let serveAt = answers.when.serveAt;
   for (let round = 1; ; round += 1) {
     const when = serveAt === undefined ? {} : { serveAt };
@@ -59,11 +62,6 @@ function plannedTonight(answers: TonightAnswers): OrRefusal<{ readonly plan: Mea
   }
 }
 
-function campOf({ camp, menu }: MealPlan): CampEntry {
-  const file = { ...fromEngine(camp, menu), title: menu.dishes[0]!.name };
-  return { id: file.id, title: file.title, date: camp.date, file: JSON.stringify(file) };
-}
-
 /** Ready doughs that stand for a cook's own of the same kind: their share of water, fat and sugar. */
 const likeness: Readonly<Record<OwnKind, string>> = {
   'yeast-bread': 'round-loaf',
@@ -73,10 +71,14 @@ const likeness: Readonly<Record<OwnKind, string>> = {
 };
 
 /** What was left as guessed is left out, so that the plan lists it as assumed. */
-function answersFrom(wish: TonightWish): TonightAnswers {
+function answersFrom(wish: TonightWish, own: Recipe | undefined): TonightAnswers {
   return {
-    ...foodFrom(wish),
-    oven: { diameterMetres: wish.ovenInches * INCH_METRES, style: wish.ovenStyle },
+    ...foodFrom(wish, own),
+    oven: {
+      diameterMetres: wish.ovenInches * INCH_METRES,
+      style: wish.ovenStyle,
+      ...(wish.startsHot === undefined ? {} : { startsHot: wish.startsHot }),
+    },
     when: wish.eatAtMinutes === undefined ? {} : { serveAt: clockMinutes(wish.eatAtMinutes) },
     date: wish.today,
     timeZone: wish.timeZone,
@@ -96,8 +98,12 @@ function answersFrom(wish: TonightWish): TonightAnswers {
 
 const INCH_METRES = 0.0254;
 
-function foodFrom({ what }: TonightWish): Pick<TonightAnswers, 'what' | 'amount'> {
+function foodFrom(
+  { what }: TonightWish,
+  own: Recipe | undefined,
+): Pick<TonightAnswers, 'what' | 'amount'> {
   if ('starter' in what) return { what: what.starter };
+  if ('camp' in what) return { what: own ?? what.recipe };
   const like = starterWithId(likeness[what.kind]);
   if (like === undefined) throw new Error(`no ready dough stands for ${what.kind}`);
   const { thicknessMetres, massGrams } = what;

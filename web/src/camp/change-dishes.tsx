@@ -1,0 +1,120 @@
+// Which dishes are cooked: from a recipe of this camp, or a ready one.
+
+import { useEffect, useId, useState } from 'react';
+import type { DraftForm } from '../draft/DraftField.tsx';
+import { ask } from '../planning/planner.ts';
+import type { Starter } from '../worker/messages.ts';
+import { ChangeGroup } from './ChangeForms.tsx';
+import { freshId, itemsAt, wordOf } from './draft-lists.ts';
+
+export function DishesGroup({ form }: { readonly form: DraftForm }) {
+  const dishes = itemsAt(form.file, ['menu']);
+  return (
+    <ChangeGroup title="Dishes" now={`${dishes.length}`}>
+      <ul className="dish-rows">
+        {dishes.map((dish, index) => (
+          <li className="dish-row" key={wordOf(dish.id, String(index))}>
+            <span>{dishName(form, dish)}</span>
+            {dishes.length === 1 ? null : (
+              <button
+                type="button"
+                className="button is-quiet"
+                onClick={() => takeOut(form, index)}
+              >
+                Take out <span className="unseen">{dishName(form, dish)}</span>
+              </button>
+            )}
+          </li>
+        ))}
+      </ul>
+      <AddDish form={form} />
+    </ChangeGroup>
+  );
+}
+
+type Dish = ReturnType<typeof itemsAt>[number];
+
+function dishName(form: DraftForm, dish: Dish): string {
+  const recipe = itemsAt(form.file, ['recipes']).find(({ id }) => id === dish.recipe);
+  return wordOf(dish.name, wordOf(recipe?.name, wordOf(dish.id)));
+}
+
+/** Its recipe stays in the camp, so that the dish can be added again. */
+function takeOut(form: DraftForm, index: number): void {
+  const dish = itemsAt(form.file, ['menu'])[index] ?? {};
+  form.setAll([[['menu', index], undefined]], `${dishName(form, dish)} was taken out`);
+}
+
+function AddDish({ form }: { readonly form: DraftForm }) {
+  const id = useId();
+  const [chosen, setChosen] = useState('');
+  const starters = useStarters();
+  const recipes = itemsAt(form.file, ['recipes']);
+  const ready = starters.filter((starter) => !recipes.some((each) => each.id === starter.id));
+  const add = async () => {
+    await addDish(form, chosen);
+    setChosen('');
+  };
+  return (
+    <div className="field">
+      <label className="field-label" htmlFor={id}>
+        Another dish
+      </label>
+      <select id={id} value={chosen} onChange={(event) => setChosen(event.target.value)}>
+        <option value="">Choose a recipe</option>
+        <optgroup label="Recipes of this camp">
+          {recipes.map((recipe, index) => (
+            <option key={wordOf(recipe.id, String(index))} value={wordOf(recipe.id)}>
+              {wordOf(recipe.name, wordOf(recipe.id))}
+            </option>
+          ))}
+        </optgroup>
+        <optgroup label="Ready recipes">
+          {ready.map((starter) => (
+            <option key={starter.id} value={starter.id}>
+              {starter.name}
+            </option>
+          ))}
+        </optgroup>
+      </select>
+      <div>
+        <button
+          type="button"
+          className="button"
+          disabled={chosen === ''}
+          onClick={() => void add()}
+        >
+          Add this dish
+        </button>
+      </div>
+    </div>
+  );
+}
+
+function useStarters(): readonly Starter[] {
+  const [starters, setStarters] = useState<readonly Starter[]>([]);
+  useEffect(() => {
+    void ask({ ask: 'starters' }).then(setStarters);
+  }, []);
+  return starters;
+}
+
+/** Served with the first dish, until the cook says when. */
+async function addDish(form: DraftForm, recipeId: string): Promise<void> {
+  const dishes = itemsAt(form.file, ['menu']);
+  const recipes = itemsAt(form.file, ['recipes']);
+  const known = recipes.find(({ id }) => id === recipeId);
+  const recipe = known ?? (await ask({ ask: 'starter-recipe', id: recipeId }));
+  if (recipe === undefined) return;
+  const name = wordOf(recipe.name, recipeId);
+  const isTaken = dishes.some(({ id }) => id === recipeId);
+  const id = isTaken ? freshId(dishes, recipeId) : recipeId;
+  const dish = { id, name, recipe: recipeId, serve: wordOf(dishes[0]?.serve, '18:30') };
+  form.setAll(
+    [
+      [['menu'], [...dishes, dish]],
+      ...(known === undefined ? [[['recipes'], [...recipes, recipe]] as const] : []),
+    ],
+    `${name} was added`,
+  );
+}

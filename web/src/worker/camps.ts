@@ -1,0 +1,81 @@
+// Questions that need the camp file: its checks, its versions, the demo camps.
+
+import { campForTonight, clockMinutes, isRefusal, metres, type Recipe } from '#engine';
+import { type CampRead, demoCamps, fromEngine, readCampFile } from '#formats';
+import { mealSheets } from './meal-sheets.ts';
+import type {
+  Answers,
+  CampEntry,
+  MealAnswer,
+  Opened,
+  OwnRecipe,
+  Question,
+  TonightWish,
+  Voice,
+} from './messages.ts';
+import { plannedTonight } from './tonight.ts';
+
+type CampQuestion = Exclude<Question, { ask: 'starters' | 'tonight' }>;
+
+export function campAnswer(question: CampQuestion): Answers[CampQuestion['ask']] {
+  switch (question.ask) {
+    case 'demos':
+      return demoCamps(question.today).map(entryOf);
+    case 'open':
+      return opened(question.text);
+    case 'meal':
+      return mealAnswer(question.file, question.voice);
+    case 'grow':
+      return grown(question.wish);
+    case 'starter-recipe':
+      return starterRecipe(question.id);
+  }
+}
+
+const entryOf = ({ file }: CampRead): CampEntry => ({
+  id: file.id,
+  title: file.title,
+  date: file.date ?? '',
+  file: JSON.stringify(file),
+});
+
+function opened(text: string): Opened {
+  const read = readCampFile(text);
+  return read.ok ? { ok: true, camp: entryOf(read) } : { ok: false, troubles: read.troubles };
+}
+
+function mealAnswer(file: string, voice: Voice): MealAnswer {
+  const read = readCampFile(file);
+  if (!read.ok) return { troubles: read.troubles };
+  const { camp, menu, assumed } = read;
+  return { troubles: [], sheets: mealSheets({ camp, menu, assumed, voice }) };
+}
+
+/** The recipe that a camp file holds under this name; undefined where the file can't be read. */
+export function recipeFrom({ camp, recipe }: OwnRecipe): Recipe | undefined {
+  const read = readCampFile(camp);
+  return read.ok ? read.menu.recipes.find(({ id }) => id === recipe) : undefined;
+}
+
+function grown(wish: TonightWish): CampEntry | undefined {
+  const own = 'camp' in wish.what ? recipeFrom(wish.what) : undefined;
+  const planned = plannedTonight(wish, own);
+  if (isRefusal(planned)) return undefined;
+  const { camp, menu } = planned.plan;
+  const file = { ...fromEngine(camp, menu), title: menu.dishes[0]!.name };
+  return { id: file.id, title: file.title, date: camp.date, file: JSON.stringify(file) };
+}
+
+/** Written through a camp for it, since only whole camps are written; nothing of it is kept. */
+function starterRecipe(id: string): Readonly<Record<string, unknown>> | undefined {
+  const tonight = campForTonight({
+    what: id,
+    oven: { diameterMetres: metres(0.3048) },
+    when: {},
+    date: '2026-01-01',
+    timeZone: 'UTC',
+    now: clockMinutes(0),
+  });
+  if (isRefusal(tonight)) return undefined;
+  return { ...fromEngine(tonight.camp, tonight.menu).recipes[0]! };
+}
