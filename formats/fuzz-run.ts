@@ -53,7 +53,8 @@ function planned(read: CampRead, seed: number): string | undefined {
   const start = workedMilliseconds();
   const plan = planMeal(read.camp, read.menu, { assumed: read.assumed });
   const took = workedMilliseconds() - start;
-  if (told.slowestPlan < took) Object.assign(told, { slowestPlan: took, slowestSeed: seed });
+  if (told.slowestPlan < took)
+    Object.assign(told, { slowestPlan: Math.round(took), slowestSeed: seed });
   told.plannedDishes += plan.dishes.length;
   told.refusedDishes += plan.refusals.length;
   if (LONGEST_PLAN_MILLISECONDS < took) return `planned for ${Math.round(took)} ms`;
