@@ -92,8 +92,11 @@ const searchedPot = (request: CoalRequest, setting: RunSetting, first: Attempt):
   return counted;
 };
 
-/** Shares of the steady count to try; tuned on nothing, they bound the search. */
-const POT_HOLD = { first: 0.7, step: 0.15, most: 1.3 } as const;
+/**
+ * Shares of the steady count to try. 0.7 would do for coals as strong as we think; the first is larger
+ * so that coals as weak as the band's low edge (a sixth) hold the boil too.
+ */
+const POT_HOLD = { first: 0.85, step: 0.15, most: 1.3 } as const;
 /** Water this much below the boil hardly shivers; weaker coals take one kelvin more. */
 const MOST_DIP_KELVIN = 2;
 
