@@ -159,7 +159,7 @@ function stripBlock({ plan, jobs, stretch: [from, to], isLast, say }: Strip): Bl
   const working = camp.hands.filter(({ id }) =>
     jobs.some(({ job }) => job.hands.includes(id) && isHere(job)),
   );
-  const alt = `Lanes of ${working.length} hands and ${used.length} ovens from ${say.clock(from)} to ${say.clock(to)}; the list below has every job in order.`;
+  const alt = `Lanes of ${counted(working.length, 'pair')} of hands and ${counted(used.length, 'oven')} from ${say.clock(from)} to ${say.clock(to)}; the list below has every job in order.`;
   const svg = dayDrawing({
     from,
     to,
@@ -185,6 +185,8 @@ function stripBlock({ plan, jobs, stretch: [from, to], isLast, say }: Strip): Bl
   });
   return { type: 'drawing', wide: true, svg, alt };
 }
+
+const counted = (count: number, word: string) => `${count} ${word}${count === 1 ? '' : 's'}`;
 
 function boxIn({ job, number }: NumberedJob, [from, to]: Stretch) {
   if (job.end <= from || to <= job.start) return [];

@@ -3,6 +3,7 @@
 import type { MealPlan } from '../../meal.ts';
 import type { SheetDocument, StepRow } from '../document.ts';
 import type { Say } from '../say.ts';
+import { turnOnce } from './day-sheet.ts';
 import { stripBlocks } from './dish-card.ts';
 import { jobRow, type NumberedJob, numberedJobs } from './job-list.ts';
 import { listed, sentenceCase } from './phrases.ts';
@@ -28,7 +29,9 @@ export function handSheet(plan: MealPlan, handId: string, say: Say): SheetDocume
               type: 'lead',
               parts: [
                 { text: jobs.length === 1 ? 'One job' : `${jobs.length} jobs`, strong: true },
-                { text: ', numbered as on the day sheet.' },
+                {
+                  text: `, numbered as on the day sheet.${jobs.some(({ job }) => job.kind === 'turn') ? turnOnce(plan) : ''}`,
+                },
               ],
             } as const,
             { type: 'heading', text: 'In order', half: true } as const,

@@ -22,7 +22,7 @@ export const numberedJobs = (plan: MealPlan): readonly NumberedJob[] =>
 export interface RowManner {
   /** Say who does it, on a sheet that is not one person's own. */
   readonly isNamed: boolean;
-  /** The dish card has the rest: counts without their places, the turn without its way. */
+  /** The dish card has the rest; a turn is brief anyway, being told once above the list. */
   readonly isBrief: boolean;
 }
 
@@ -36,7 +36,7 @@ export function jobRow(
   return {
     when: String(number),
     clock: say.clock(job.start),
-    what: (isBrief ? jobBrief : jobSentence)(job, plan, say),
+    what: (isBrief || job.kind === 'turn' ? jobBrief : jobSentence)(job, plan, say),
     ...(isNamed ? { who: listed(job.hands.map((id) => say.hand(id).replace(/^the /i, ''))) } : {}),
     ...(job.kind === 'call' ? { strong: true } : {}),
     ...noteOf(job, say),

@@ -37,9 +37,9 @@ export function mealSummary(plan: MealPlan, say: Say): SheetDocument {
               items: day.advice.map((each) => advicePhrase(each, say)),
             } as const,
           ]),
+      ...fuelBlock(plan, say),
       ...noticeBox(withoutUnfit(grave), say),
       ...unfitBlocks(plan, say),
-      ...fuelBlock(plan, say),
       ...assumedBlocks(plan, say),
     ],
   };

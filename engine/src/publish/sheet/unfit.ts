@@ -32,7 +32,9 @@ export function unfitBlocks({ safety }: MealPlan, say: Say): readonly Block[] {
       caption: '',
       head: ['who', 'not', 'why'],
       numeric: [],
-      rows: [...rows.values()].map(({ who, not, why }) => [sentenceCase(listed(who)), not, why]),
+      rows: [...rows.values()]
+        .map(({ who, not, why }) => [sentenceCase(listed(who)), not, why])
+        .sort(([left = ''], [right = '']) => (left < right ? -1 : left > right ? 1 : 0)),
     },
   ];
 }

@@ -68,6 +68,16 @@ export const timetableWords: Words = {
     `With its coals pinned, ${say.dish(about.dish ?? '')} waits ` +
     `${say.minutes(num(values, 'waitMinutes'))}; it can bear ` +
     `${say.minutes(num(values, 'canWaitMinutes'))}.`,
+  TIMETABLE_OVEN_WAITS: (values, about, say) =>
+    `${say.dish(about.dish ?? '')} comes out early, since its oven bakes again for the same ` +
+    `serving: it waits ${say.minutes(num(values, 'waitMinutes'))} and can bear ` +
+    `${say.minutes(num(values, 'canWaitMinutes'))}. Wrap it and keep it warm.`,
+  TIMETABLE_LIFT_ALONE: (_values, about, say) =>
+    `Nobody can help to lift the oven of ${say.dish(about.dish ?? '')} when it is loaded: set it ` +
+    'in its place empty and fill it there.',
+  TIMETABLE_FIRE_UNFED: (values, _about, say) =>
+    `Nobody is free to feed the fire for ${say.minutes(num(values, 'gapMinutes'))}: lay on a ` +
+    'thick piece before.',
   TIMETABLE_PIN_UNKNOWN_HAND: (_values, about, say) =>
     `${say.dish(about.dish ?? '')} is pinned to somebody who is not among the hands; whoever is ` +
     'free does it.',
