@@ -12,6 +12,7 @@ import { clockMinutes, minutes } from '../quantity/unit.ts';
 import type { Block, SheetDocument } from './document.ts';
 import { malformed, textsOutside } from './drawing/svg-check.ts';
 import { fixturePlan } from './fixture.ts';
+import { gathered } from './render/gather.ts';
 import { printBook, renderHtml } from './render/html.ts';
 import { renderText } from './render/text.ts';
 import type { Say } from './say.ts';
@@ -215,6 +216,31 @@ function pieceCountsTold(plan: MealPlan, dishId: string, coals: CoalPlan, say: S
       !text.includes(`${count.replace(/ .*/, '')} shovel`),
   );
 }
+
+describe.each(plans)('sheets of %s, laid out for paper', (_name, plan) => {
+  it('keep every block once and in its order', () => {
+    const [say] = voices(plan);
+    for (const { blocks } of sheetsOf(plan, say!)) {
+      expect(gathered(blocks).flatMap(({ parts }) => parts.flat())).toEqual(blocks);
+    }
+  });
+});
+
+describe.each(briquettePlans)('the reasons of %s', (_name, plan) => {
+  it('add up from the first row to the count of the plan', () => {
+    const [say] = voices(plan);
+    for (const { dish } of plan.dishes) {
+      const whys = dishCard(plan, dish.id, say!).blocks.filter((block) => block.type === 'why');
+      for (const { blocks } of whys) {
+        const [table] = blocks;
+        if (table?.type !== 'table') throw new Error('a why without its table');
+        const numbers = table.rows.map((row) => Number(row[1]?.replace('−', '-')));
+        const reasons = numbers.slice(0, -1).reduce((sum, each) => sum + each, 0);
+        expect(reasons).toBe(numbers.at(-1));
+      }
+    }
+  });
+});
 
 describe('text from a camp', () => {
   it('is escaped on the page and in the drawings', () => {

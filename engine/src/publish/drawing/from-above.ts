@@ -74,7 +74,7 @@ const leg = (degrees: number, radius: number) => {
   const y = CENTRE[1] - (radius - 5) * Math.sin(angle);
   return group(
     { class: 'leg' },
-    circle(x, y, 7, { fill: ink.iron, stroke: ink.sheet, 'stroke-width': 2 }),
+    circle(x, y, 7, { fill: ink.ink, stroke: ink.sheet, 'stroke-width': 2 }),
     circle(x, y, 2.2, { fill: ink.sheet }),
   );
 };

@@ -95,17 +95,17 @@ const pot = ({ left, right, lidY, floorY, floorLeft, floorRight }: Shape) =>
     path(
       `M${shortNumber(left)} ${lidY}L${shortNumber(floorLeft)} ${shortNumber(floorY + WALL / 2)}` +
         `H${shortNumber(floorRight)}L${shortNumber(right)} ${lidY}`,
-      { fill: 'none', stroke: ink.iron, 'stroke-width': WALL, 'stroke-linejoin': 'round' },
+      { fill: 'none', stroke: ink.ink, 'stroke-width': WALL, 'stroke-linejoin': 'round' },
     ),
     // The ears that the bail hangs in.
     path(`M${shortNumber(left - 2)} ${lidY + 12}h-14v9h12`, {
       fill: 'none',
-      stroke: ink.iron,
+      stroke: ink.ink,
       'stroke-width': 4,
     }),
     path(`M${shortNumber(right + 2)} ${lidY + 12}h14v9h-12`, {
       fill: 'none',
-      stroke: ink.iron,
+      stroke: ink.ink,
       'stroke-width': 4,
     }),
   );
@@ -119,11 +119,11 @@ function lid({ left, right, lidY }: Shape): string {
     path(
       `M${shortNumber(left - 8)} ${lidY - 22}V${top}Q${shortNumber(middle)} ${top - 13} ` +
         `${shortNumber(right + 8)} ${top}V${lidY - 22}`,
-      { fill: 'none', stroke: ink.iron, 'stroke-width': 6, 'stroke-linejoin': 'round' },
+      { fill: 'none', stroke: ink.ink, 'stroke-width': 6, 'stroke-linejoin': 'round' },
     ),
     path(`M${shortNumber(middle - 20)} ${top - 8}v-18q20 -13 40 0v18`, {
       fill: 'none',
-      stroke: ink.iron,
+      stroke: ink.ink,
       'stroke-width': 6,
     }),
   );
@@ -136,7 +136,7 @@ const legs = ({ floorLeft, floorRight, floorY, groundY }: Shape) =>
       path(
         `M${shortNumber(x - 8)} ${shortNumber(floorY + 4)}h16` +
           `L${shortNumber(x + 4)} ${shortNumber(groundY)}h-8z`,
-        { fill: ink.iron },
+        { fill: ink.ink },
       ),
     ),
   );

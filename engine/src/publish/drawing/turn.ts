@@ -37,7 +37,7 @@ export function turnDrawing({ turn, captions, alt }: TurnDrawing): string {
   const states = statesOf(turn);
   return picture({
     width: CELL * states.length,
-    height: 172 + CAPTION_ROW * rowsOf(captions),
+    height: 182 + CAPTION_ROW * rowsOf(captions),
     kind: 'turn',
     title: 'The turn, seen from above',
     alt,
@@ -68,7 +68,7 @@ function stateDrawing({ oven, lid, moved }: State, index: number, caption: strin
   return group(
     { class: 'state' },
     ears(x, oven),
-    circle(x, CENTRE_Y, OVEN, { fill: ink.sheet, stroke: ink.iron, 'stroke-width': 5 }),
+    circle(x, CENTRE_Y, OVEN, { fill: ink.sheet, stroke: ink.ink, 'stroke-width': 5 }),
     wedge(x, oven),
     circle(x, CENTRE_Y, LID, { fill: ink.oat, stroke: ink.ink, 'stroke-width': 2 }),
     handle(x, lid),
@@ -77,7 +77,7 @@ function stateDrawing({ oven, lid, moved }: State, index: number, caption: strin
     ...lines.map((text, line) =>
       words({
         x,
-        y: 188 + line * CAPTION_ROW,
+        y: 198 + line * CAPTION_ROW,
         text,
         size: CAPTION,
         bold: index > 0,
@@ -97,7 +97,7 @@ const ears = (x: number, turned: number) =>
   [90, 270]
     .map((side) => {
       const [cx, cy] = at(x, turned + side, OVEN + 5);
-      return circle(cx, cy, 7, { fill: 'none', stroke: ink.iron, 'stroke-width': 4 });
+      return circle(cx, cy, 7, { fill: 'none', stroke: ink.ink, 'stroke-width': 4 });
     })
     .join('');
 
