@@ -169,7 +169,7 @@ function planDish(wish: DishWish): OrRefusal<DishPlan> {
     const oven = camp.ovens.find((candidate) => candidate.id === load.oven);
     if (!oven) continue;
     const outcome = planLoad({ ...wish, load, oven, formula, safety });
-    if (isRefusal(outcome)) return outcome;
+    if (isRefusal(outcome)) return { ...outcome, about: { ...outcome.about, dish: dish.id } };
     loads.push(outcome);
   }
   const notices = [...portions.notices, ...(fit?.notices ?? []), ...formula.notices];
