@@ -165,7 +165,9 @@ describeInBrowser('the app', () => {
     await page.getByRole('textbox', { name: 'Coals below' }).fill('8');
     await expect.poll(() => settledSheet(page)).not.toBe(before);
     expect(await page.locator('.sheet-figure strong').first().textContent()).toBe('8');
-    await page.locator('.pins .sheet-notice').first().waitFor();
+    await page.getByRole('textbox', { name: 'Minutes in the oven' }).fill('25');
+    await page.locator('.pins [data-code^="COALS_PIN"]').waitFor();
+    await page.locator('.pins [data-code^="BAKE_PIN"]').waitFor();
     expect(await page.locator('.pins > summary').textContent()).toContain('8 above, 8 below');
     await page.getByRole('button', { name: 'Un-pin everything' }).click();
     await expect.poll(() => settledSheet(page)).toBe(before);
@@ -190,7 +192,7 @@ describeInBrowser('the app', () => {
     const page = await openDemo(/loaf and baked apples/i);
     await page.locator('summary', { hasText: 'Needs' }).click();
     await page.getByRole('button', { name: 'Add a need' }).click();
-    const who = page.getByLabel('Who', { exact: true }).filter({ visible: true });
+    const who = page.getByLabel('Who', { exact: true }).filter({ visible: true }).last();
     await who.fill('the guest from the far valley');
     await expect.poll(() => settledSheet(page)).toContain('the guest from the far valley');
   });

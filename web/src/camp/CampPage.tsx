@@ -1,6 +1,6 @@
 // One camp: what to change on one side, its sheets on the other.
 
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useHistoryState } from 'wouter/use-browser-location';
 import { dayWords } from '../camps/day-words.ts';
@@ -140,13 +140,19 @@ function CopyWord() {
   );
 }
 
+/** What was pressed may be gone with what it took out: the focus then goes to the way back. */
 function UndoWord({ undo }: { readonly undo: Undo | undefined }) {
+  const button = useRef<HTMLButtonElement>(null);
+  const word = undo?.word;
+  useEffect(() => {
+    if (word !== undefined && document.activeElement === document.body) button.current?.focus();
+  }, [word]);
   return (
     <div className="undo no-print" role="status">
       {undo === undefined ? null : (
         <>
           <span>{undo.word}.</span>
-          <button type="button" className="button" onClick={undo.run}>
+          <button type="button" ref={button} className="button" onClick={undo.run}>
             Undo
           </button>
         </>

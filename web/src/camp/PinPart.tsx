@@ -1,6 +1,5 @@
 // What the cook has decided about a dish: kept as it is by every plan, and judged in words.
 
-import type { Block, SheetDocument } from '#engine';
 import {
   ClockField,
   CountField,
@@ -12,7 +11,7 @@ import {
 import { type Path, valueAt } from '../draft/path.ts';
 import { NoticeLine } from '../parts/DocumentView.tsx';
 import { useReader } from '../reader/ReaderContext.tsx';
-import type { MealSheets } from '../worker/messages.ts';
+import type { MealSheets, PinWord } from '../worker/messages.ts';
 import { itemsAt, wordOf } from './draft-lists.ts';
 import { useSheetPath } from './Sheets.tsx';
 
@@ -24,18 +23,18 @@ interface PinPartProps {
 export function PinPart({ form, sheets }: PinPartProps) {
   const current = useSheetPath();
   const index = itemsAt(form.file, ['menu']).findIndex(({ id }) => current === `dish/${id}`);
-  const card = sheets.dishCards.find(({ dish }) => current === `dish/${dish}`)?.card;
+  const card = sheets.dishCards.find(({ dish }) => current === `dish/${dish}`);
   if (index < 0 || card === undefined) return null;
-  return <Pins key={current} form={form} at={['menu', index, 'pins']} card={card} />;
+  return <Pins key={current} form={form} at={['menu', index, 'pins']} said={card.pinned} />;
 }
 
 interface PinsProps {
   readonly form: DraftForm;
   readonly at: Path;
-  readonly card: SheetDocument;
+  readonly said: readonly PinWord[];
 }
 
-function Pins({ form, at, card }: PinsProps) {
+function Pins({ form, at, said }: PinsProps) {
   const words = usePinWords(form, at);
   return (
     <details className="pins change-group no-print">
@@ -49,7 +48,7 @@ function Pins({ form, at, card }: PinsProps) {
           leaves it to the plan.
         </p>
         <PinFields form={unpinning(form)} at={at} />
-        {judgements(card.blocks).map(({ level, text, code }) => (
+        {said.map(({ level, text, code }) => (
           <NoticeLine key={text} level={level} text={text} code={code} />
         ))}
         {words.length === 0 ? null : (
@@ -71,31 +70,35 @@ function Pins({ form, at, card }: PinsProps) {
 function PinFields({ form, at }: Pick<PinsProps, 'form' | 'at'>) {
   const isWood = valueAt(form.file, ['fuel', 'kind']) === 'wood-coals';
   return (
-    <div className="field-row">
-      {isWood ? null : (
-        <>
-          <CountField form={form} path={[...at, 'coalsAbove']} label="Coals above" />
-          <CountField form={form} path={[...at, 'coalsBelow']} label="Coals below" />
-        </>
-      )}
-      <ClockField form={form} path={[...at, 'coalsOn']} label="Coals go on at" />
-      <TextField form={withMinutes(form)} path={[...at, 'bake']} label="Minutes in the oven" />
-      <PickField
-        form={form}
-        path={[...at, 'oven']}
-        label="Oven"
-        options={[{ value: '', label: 'as the plan finds' }, ...ovenOptions(form)]}
-        usual=""
-      />
-      <PickField
-        form={form}
-        path={[...at, 'hand']}
-        label="Who does the oven work"
-        options={[{ value: '', label: 'whoever is free' }, ...handOptions(form)]}
-        usual=""
-      />
-      <StartPick form={form} path={[...at, 'preheat']} />
-    </div>
+    <>
+      <div className="field-row">
+        {isWood ? null : (
+          <>
+            <CountField form={form} path={[...at, 'coalsAbove']} label="Coals above" />
+            <CountField form={form} path={[...at, 'coalsBelow']} label="Coals below" />
+          </>
+        )}
+        <ClockField form={form} path={[...at, 'coalsOn']} label="Coals go on at" />
+        <TextField form={withMinutes(form)} path={[...at, 'bake']} label="Minutes in the oven" />
+      </div>
+      <div className="field-row is-broad">
+        <PickField
+          form={form}
+          path={[...at, 'oven']}
+          label="Oven"
+          options={[{ value: '', label: 'as the plan finds' }, ...ovenOptions(form)]}
+          usual=""
+        />
+        <PickField
+          form={form}
+          path={[...at, 'hand']}
+          label="Who does the oven work"
+          options={[{ value: '', label: 'whoever is free' }, ...handOptions(form)]}
+          usual=""
+        />
+        <StartPick form={form} path={[...at, 'preheat']} />
+      </div>
+    </>
   );
 }
 
@@ -183,15 +186,4 @@ function usePinWords(form: DraftForm, at: Path): readonly string[] {
     ...words.flatMap(([key, say]) => (pin(key) === '' ? [] : [say(pin(key))])),
     ...(typeof start === 'boolean' ? [start ? 'hot at the start' : 'cold at the start'] : []),
   ];
-}
-
-type NoticeBlock = Extract<Block, { type: 'notice' }>;
-
-/** What the plan says about pins, wherever on the card it stands; each sentence once. */
-function judgements(blocks: readonly Block[]): readonly NoticeBlock[] {
-  const all = blocks.flatMap((block): readonly NoticeBlock[] => {
-    if (block.type === 'notice') return /_PIN(NED)?_/.test(block.code ?? '') ? [block] : [];
-    return 'blocks' in block ? judgements(block.blocks) : [];
-  });
-  return all.filter((each, index) => all.findIndex(({ text }) => text === each.text) === index);
 }

@@ -50,7 +50,7 @@ export function NeedsGroup({ form }: { readonly form: DraftForm }) {
           onRemove={() => form.set(['needs', index], undefined)}
         >
           <TextField form={form} path={['needs', index, 'who']} label="Who" />
-          <div className="field-row">
+          <div className="field-row is-broad">
             <PickField
               form={form}
               path={['needs', index, 'kind']}

@@ -9,12 +9,13 @@ import {
   type MealPlan,
   type Menu,
   mealSummary,
+  noticeText,
   planMeal,
   provisionsSheet,
   type Say,
   sayFor,
 } from '#engine';
-import type { MealSheets, Voice } from './messages.ts';
+import type { MealSheets, PinWord, Voice } from './messages.ts';
 
 export interface MealWish {
   readonly camp: Camp;
@@ -34,6 +35,7 @@ export function mealSheets({ camp, menu, assumed, voice }: MealWish): MealSheets
       dish: id,
       name,
       ...whereAndWhen(plan, id, say),
+      pinned: pinWords(plan, id, say),
       card: dishCard(plan, id, say),
     })),
     daySheet: daySheet(plan, say),
@@ -47,6 +49,22 @@ function whereAndWhen(plan: MealPlan, id: string, say: Say) {
   const ovens = new Set(dish?.loads.map(({ load }) => say.ovenName(load.oven)));
   const served = serving?.served ?? dish?.dish.serveAt;
   return { ovens: [...ovens].join(', '), served: served === undefined ? '' : say.clock(served) };
+}
+
+function pinWords(plan: MealPlan, id: string, say: Say): readonly PinWord[] {
+  const dish = plan.dishes.find((each) => each.dish.id === id);
+  const said = [
+    ...(dish?.notices ?? []),
+    ...(dish?.portions.notices ?? []),
+    ...(dish?.loads.flatMap(({ coals, bake }) => [...coals.notices, ...bake.notices]) ?? []),
+    ...[...plan.notices, ...plan.daySheet.notices].filter(({ about }) => about.dish === id),
+  ].filter(({ code }) => /_PIN(NED)?_/.test(code));
+  const words = said.map((each) => ({
+    level: each.level,
+    code: each.code,
+    text: noticeText(each, say),
+  }));
+  return words.filter((each, at) => words.findIndex(({ text }) => text === each.text) === at);
 }
 
 let last: { readonly key: string; readonly plan: MealPlan } | undefined;

@@ -1,6 +1,6 @@
 // What the app asks of the planning worker, and what it answers. Plain data: it is copied across.
 
-import type { AirWord, Ground, Measures, SheetDocument, WindSign } from '#engine';
+import type { AirWord, Ground, Measures, NoticeLevel, SheetDocument, WindSign } from '#engine';
 
 /** How the sheets are to be spoken. */
 export interface Voice {
@@ -68,10 +68,18 @@ export interface MealSheets {
     /** Its ovens and when it is on the table, as this reader reads them; '' without an oven. */
     readonly ovens: string;
     readonly served: string;
+    /** What the plan says about the dish's pins, each sentence once. */
+    readonly pinned: readonly PinWord[];
     readonly card: SheetDocument;
   }[];
   readonly daySheet: SheetDocument;
   readonly provisions: SheetDocument;
+}
+
+export interface PinWord {
+  readonly level: NoticeLevel;
+  readonly code: string;
+  readonly text: string;
 }
 
 /** Either may stand alone: troubles without sheets, or sheets without trouble. */
