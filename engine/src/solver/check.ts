@@ -121,6 +121,11 @@ function busyOf(problem: Problem, plan: Plan, unit: number): Busy[] {
     const to = batch.start + problem.stores[batch.store]!.minutes;
     busy.push({ task: -1, from: batch.start, to });
   }
+  for (const each of plan.upkeeps) {
+    if (!each.crew.includes(unit)) continue;
+    const to = each.start + (problem.stores[each.store]!.upkeep?.minutes ?? 0);
+    busy.push({ task: -1, from: each.start, to });
+  }
   return busy;
 }
 

@@ -4,12 +4,14 @@
 
 import { NOWHERE } from './board.ts';
 import { groupBounds, isOpen, settle } from './bounds.ts';
+import { costOfTrouble } from './cost.ts';
 import { type Draft, newDraft, planFrom, unplace } from './draft.ts';
 import { forceGroup } from './force.ts';
 import { type GroupNet, groupNets } from './net.ts';
 import { type PlaceWish, placeGroup, seatsOf, stand } from './place.ts';
 import type { Batch, Plan, Problem } from './problem.ts';
 import { markBatches } from './supply.ts';
+import { placeUpkeeps } from './upkeep.ts';
 
 export interface DecodeWish {
   /** Indices of all groups. */
@@ -26,22 +28,96 @@ export interface Decoded {
   readonly attempts: number;
 }
 
-/** A plan for this order; always one, with what is late or broken declared. */
+/** A group that could not be in time where its turn came. */
+export interface Missed {
+  readonly missed: number;
+  /** Groups that stood by then. */
+  readonly placed: number;
+  readonly attempts: number;
+}
+
+/** A plan for this order, with what is late or broken declared; given up past `most`. */
 export function decode(
   problem: Problem,
   wish: DecodeWish,
-  nets: readonly GroupNet[] = groupNets(problem),
-): Decoded {
+  told: {
+    readonly nets?: readonly GroupNet[];
+    readonly most?: { readonly cost: number; readonly attempts: number };
+  } = {},
+): Decoded | Missed {
+  const { nets = groupNets(problem), most } = told;
   const draft = newDraft(problem, nets);
   const squeaky: number[] = [];
-  for (const group of wish.order) {
-    if (problem.groups[group]!.towards === 'early') continue;
+  for (const [placed, group] of lateGroups(problem, wish).entries()) {
     if (!placeInTime(draft, group, wish.offsets[group] ?? 0)) squeaky.push(group);
+    const isOver =
+      most !== undefined && (lateCost(draft) > most.cost || draft.attempts > most.attempts);
+    if (isOver) return { missed: group, placed, attempts: draft.attempts };
   }
-  if (squeaky.length === 0) squeaky.push(...draft.left);
+  return finish(draft, wish, squeaky);
+}
+
+/** What the plan will cost at least, by what is late and broken so far. */
+const lateCost = ({ problem, lateBy, broken }: Draft) => costOfTrouble(problem, { lateBy, broken });
+
+/**
+ * The same, given up at the first group that can not be as little late as `allowed` for it: a small
+ * part of the work, so that many orders can be tried.
+ */
+export function decodeOnTime(
+  problem: Problem,
+  wish: DecodeWish & { readonly allowed: readonly number[] },
+  nets: readonly GroupNet[],
+): Decoded | Missed {
+  const draft = newDraft(problem, nets);
+  const order = lateGroups(problem, wish);
+  for (const [placed, group] of order.entries()) {
+    const offset = wish.offsets[group] ?? 0;
+    const isIn = isFollower(problem, group)
+      ? placeInTime(draft, group, offset) || draft.lateBy[group]! > 0
+      : placeStrictly(draft, group, { offset, allowed: wish.allowed[group]! });
+    if (!isIn) return { missed: group, placed, attempts: draft.attempts };
+  }
+  return finish(draft, wish, []);
+}
+
+const lateGroups = (problem: Problem, wish: DecodeWish) =>
+  wish.order.filter((group) => problem.groups[group]!.towards === 'late');
+
+/** Work that may be left, or whose lateness only follows from others. */
+const isFollower = (problem: Problem, group: number) =>
+  problem.groups[group]!.mayBeLeft || problem.groups[group]!.latePrice <= FOLLOWS;
+const FOLLOWS = 1;
+
+function placeStrictly(
+  draft: Draft,
+  group: number,
+  wish: { readonly offset: number; readonly allowed: number },
+): boolean {
+  const least = leastLateness(draft, group);
+  const rest = wish.allowed - least;
+  const lates = rest < 1 ? [least] : [least, least + Math.ceil(rest / 3), wish.allowed];
+  for (const late of rest < 0 ? [] : lates) {
+    const pulls = wish.allowed > 0 ? PULLS_EASED : PULLS_FIRST;
+    if (!placeGroup(draft, group, { late, offset: wish.offset, pulls })) continue;
+    draft.lateBy[group] = late;
+    return true;
+  }
+  return false;
+}
+
+/** Minutes that each group is late by its own lags and releases, whatever the order. */
+export function leastLatenesses(problem: Problem, nets: readonly GroupNet[]): readonly number[] {
+  const draft = newDraft(problem, nets);
+  return problem.groups.map((_, group) => leastLateness(draft, group));
+}
+
+function finish(draft: Draft, wish: DecodeWish, late: readonly number[]): Decoded {
+  const squeaky = late.length === 0 ? [...draft.left] : late;
   draft.board.isOvertime = false;
+  draft.upkeeps = placeUpkeeps(draft.board, draft.starts, draft.batches);
   for (const group of wish.order) {
-    if (problem.groups[group]!.towards === 'early') placeSoon(draft, group);
+    if (draft.problem.groups[group]!.towards === 'early') placeSoon(draft, group);
   }
   declareOvertime(draft);
   return { plan: planFrom(draft), squeaky, attempts: draft.attempts };
@@ -71,6 +147,7 @@ const LATENESS_TRIED = [0, 1, 2, 3, 5, 7, 10, 15, 20, 30, 45, 60, 90, 120, 180, 
 /** Pulls allowed: many to be on time, few for each lateness that is tried after. Tuned for speed. */
 const PULLS_FIRST = 40;
 const PULLS_LATER = 8;
+const PULLS_EASED = 24;
 
 /** False if it came out late or was forced. */
 function placeInTime(draft: Draft, group: number, offset: number): boolean {
@@ -88,15 +165,16 @@ function placeInTime(draft: Draft, group: number, offset: number): boolean {
 
 /** Places the group as little late as can be found; undefined leaves it off. */
 function leastLatePlacing(draft: Draft, group: number, offset: number): number | undefined {
-  const least = leastLateness(draft, group);
+  const soonest = leastLateness(draft, group);
   const before = draft.batches;
-  let failed = least - 1;
+  let failed = soonest - 1;
   for (const more of draft.problem.groups[group]!.mayBeLeft ? [0] : LATENESS_TRIED) {
-    const late = least + more;
+    const late = soonest + more;
     const pulls = more === 0 ? PULLS_FIRST : PULLS_LATER;
     if (placeGroup(draft, group, { late, offset, pulls })) {
-      draft.lateBy[group] = narrow(draft, group, { failed, late, offset, pulls, before });
-      return draft.lateBy[group];
+      const least = narrow(draft, group, { failed, late, offset, pulls, before });
+      draft.lateBy[group] = least ?? 0;
+      return least;
     }
     failed = late;
   }
@@ -121,7 +199,7 @@ function narrow(
   draft: Draft,
   group: number,
   found: PlaceWish & { readonly failed: number; readonly before: readonly Batch[] },
-): number {
+): number | undefined {
   const gap = found.late - found.failed - 1;
   if (gap < 1) return found.late;
   const step = Math.ceil(gap / 8);
@@ -129,8 +207,8 @@ function narrow(
   for (let late = found.failed + 1; late < found.late; late += step) {
     if (placeGroup(draft, group, { ...found, late })) return late;
   }
-  placeGroup(draft, group, found);
-  return found.late;
+  // Who takes what may differ now: if it no longer fits, it is forced as any other.
+  return placeGroup(draft, group, found) ? found.late : undefined;
 }
 
 /** The draft as it was before the group was placed. */

@@ -2,7 +2,7 @@
 
 import { Board } from './board.ts';
 import type { GroupNet } from './net.ts';
-import type { Batch, Broken, Plan, Problem } from './problem.ts';
+import type { Batch, Broken, Plan, Problem, Upkeep } from './problem.ts';
 
 export interface Draft {
   readonly problem: Problem;
@@ -16,6 +16,9 @@ export interface Draft {
   readonly left: number[];
   readonly broken: Broken[];
   batches: readonly Batch[];
+  upkeeps: readonly Upkeep[];
+  /** Uses that were given up as not to be supplied; declared, and not tried again. */
+  readonly unsupplied: Set<number>;
   /** Placings of one group tried so far: what work is counted in. */
   attempts: number;
 }
@@ -32,13 +35,21 @@ export function newDraft(problem: Problem, nets: readonly GroupNet[]): Draft {
     left: [],
     broken: [],
     batches: [],
+    upkeeps: [],
+    unsupplied: new Set(),
     attempts: 0,
   };
 }
 
 export function planFrom(draft: Draft): Plan {
-  const { starts, crews, batches, lateBy, left, broken } = draft;
-  return { starts, crews, batches, lateBy, left, broken };
+  const { starts, crews, batches, upkeeps, lateBy, left, broken } = draft;
+  return { starts, crews, batches, upkeeps, lateBy, left, broken };
+}
+
+/** Starts of the tasks that are to be supplied. */
+export function suppliedStarts(draft: Draft): readonly (number | undefined)[] {
+  if (draft.unsupplied.size === 0) return draft.starts;
+  return draft.starts.map((start, task) => (draft.unsupplied.has(task) ? undefined : start));
 }
 
 /** Takes every placed task of a group off the board. */

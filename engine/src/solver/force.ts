@@ -3,7 +3,7 @@
 
 import { NOWHERE } from './board.ts';
 import { type Bounds, groupBounds, settle } from './bounds.ts';
-import type { Draft } from './draft.ts';
+import { type Draft, suppliedStarts } from './draft.ts';
 import type { GroupNet } from './net.ts';
 import { seatsOf, stand } from './place.ts';
 import type { Broken } from './problem.ts';
@@ -22,7 +22,7 @@ export function forceGroup(draft: Draft, group: number, late: number): void {
     );
   for (const local of order) forceTask(draft, net, bounds, local);
   for (const local of order) declareLags(draft, net, local);
-  forceSupply(draft, net);
+  forceSupply(draft);
 }
 
 /** Pins and due times first: they are never moved. */
@@ -106,16 +106,16 @@ function declareLags(draft: Draft, net: GroupNet, local: number): void {
 }
 
 /** Uses that can't be supplied are declared one by one; the rest is still supplied. */
-function forceSupply(draft: Draft, net: GroupNet): void {
+function forceSupply(draft: Draft): void {
   markBatches(draft.board, draft.batches, -1);
-  const starts = [...draft.starts];
-  for (let tries = 0; tries <= net.members.length; tries += 1) {
-    for (const each of draft.broken) if (each.rule === 'store') starts[each.task] = undefined;
-    const supply = supplyStores(draft.board, starts);
+  const uses = draft.problem.stores.reduce((sum, store) => sum + store.uses.length, 0);
+  for (let tries = 0; tries <= uses; tries += 1) {
+    const supply = supplyStores(draft.board, suppliedStarts(draft));
     if ('batches' in supply) {
       draft.batches = supply.batches;
       return;
     }
+    draft.unsupplied.add(supply.shortOf);
     draft.broken.push({ rule: 'store', task: supply.shortOf });
   }
   draft.batches = [];

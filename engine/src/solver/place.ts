@@ -3,7 +3,7 @@
 
 import { NOWHERE } from './board.ts';
 import { type Bounds, groupBounds, heedHints, isOpen, settle } from './bounds.ts';
-import { type Draft, unplace } from './draft.ts';
+import { type Draft, suppliedStarts, unplace } from './draft.ts';
 import type { GroupNet } from './net.ts';
 import type { Hold, Seat, Task } from './problem.ts';
 import { markBatches, supplyStores } from './supply.ts';
@@ -244,7 +244,7 @@ function leastHeld(net: GroupNet, hold: Hold): number {
 function resupply(draft: Draft, net: GroupNet): Attempt {
   if (draft.problem.stores.length === 0) return 'placed';
   markBatches(draft.board, draft.batches, -1);
-  const supply = supplyStores(draft.board, draft.starts);
+  const supply = supplyStores(draft.board, suppliedStarts(draft));
   if ('batches' in supply) {
     draft.batches = supply.batches;
     return 'placed';

@@ -92,7 +92,17 @@ export interface Store {
   readonly holder?: number;
   /** A batch is better not older than this when it is used. */
   readonly waitLiked: number;
+  /** From the work of a batch to its last use it has to be kept up, again and again. */
+  readonly upkeep?: UpkeepWish;
   readonly uses: readonly StoreUse[];
+}
+
+/** So many minutes of work, each time between these from the end of the time before. */
+export interface UpkeepWish {
+  readonly minutes: number;
+  readonly soonest: number;
+  readonly most: number;
+  readonly seats: readonly Seat[];
 }
 
 export interface StoreUse {
@@ -127,6 +137,8 @@ export interface Plan {
   readonly starts: readonly (number | undefined)[];
   readonly crews: readonly (readonly number[])[];
   readonly batches: readonly Batch[];
+  /** In order; a gap longer than wanted is left where nobody was free. */
+  readonly upkeeps: readonly Upkeep[];
   /** Minutes late, group by group. */
   readonly lateBy: readonly number[];
   readonly left: readonly number[];
@@ -142,6 +154,15 @@ export interface Batch {
   readonly emptiedAt: number;
   readonly crew: readonly number[];
   readonly uses: readonly { readonly use: number; readonly amount: number }[];
+}
+
+/** Keeping up a batch once. */
+export interface Upkeep {
+  readonly store: number;
+  /** Index of the batch in the plan. */
+  readonly batch: number;
+  readonly start: number;
+  readonly crew: readonly number[];
 }
 
 /** A constraint that a forced placement could not keep. */

@@ -10,6 +10,8 @@ export function coalRules(request: TimetableRequest, sheet: DaySheet): readonly 
     ...chimneysAtOnce(request, sheet),
     ...firstFire(sheet),
     ...asPlanned(request, sheet),
+    ...fireFed(request, sheet),
+    ...litAsCounted(sheet),
   ];
 }
 
@@ -92,3 +94,28 @@ function asPlanned(request: TimetableRequest, sheet: DaySheet): readonly Violati
 
 /** A turn or an addition a few minutes off does no harm (common practice, no source). */
 const NEAR_MINUTES = 5;
+
+/** A feeder fire gets wood at least every 35 minutes until its last coals are taken (practice). */
+function fireFed(request: TimetableRequest, sheet: DaySheet): readonly Violation[] {
+  const isSaid = sheet.notices.some((each) => each.code === 'TIMETABLE_FIRE_UNFED');
+  if (request.camp.fuel.kind !== 'wood-coals' || isSaid) return [];
+  return sheet.lightings.flatMap((lighting) => {
+    const lastUse = Math.max(
+      ...lighting.uses.map((use) => sheet.jobs.find((job) => job.id === use.job)?.start ?? 0),
+    );
+    const fed = sheet.jobs.filter((job) => job.kind === 'tend-fire').map((job) => job.start);
+    const times = [lighting.at, ...fed.toSorted((a, b) => a - b), lastUse];
+    return times.slice(1).flatMap((time, at) => {
+      const found = time - times[at]!;
+      return found <= 42 ? [] : [{ rule: 'fire-fed', jobs: [lighting.id], found, wanted: 35 }];
+    });
+  });
+}
+
+/** Nobody can have fewer than no coals. */
+function litAsCounted(sheet: DaySheet): readonly Violation[] {
+  return sheet.lit.flatMap(({ at, waiting, onOvens }) => {
+    const found = Math.min(waiting, onOvens);
+    return found >= 0 ? [] : [{ rule: 'coals-counted', jobs: [], found, wanted: at }];
+  });
+}

@@ -1,7 +1,7 @@
 // The checker's word on dishes: the recipe's order, clean hands, free-from first, fresh and served.
 
 import type { RecipeStep, StepKind } from '../menu/recipe.ts';
-import type { DaySheet, DishWork, Job, TimetableRequest, Violation } from './day-sheet.ts';
+import type { DaySheet, DishWork, Job, Serving, TimetableRequest, Violation } from './day-sheet.ts';
 
 export function dishRules(request: TimetableRequest, sheet: DaySheet): readonly Violation[] {
   return [
@@ -9,6 +9,8 @@ export function dishRules(request: TimetableRequest, sheet: DaySheet): readonly 
       ...recipeOrder(sheet, work),
       ...everyStep(sheet, work),
       ...served(sheet, work),
+      ...cutOnceRested(sheet, work),
+      ...risenEnough(sheet, work),
       ...freeFromFirst(request, sheet, work),
     ]),
     ...cleanHands(sheet),
@@ -81,21 +83,67 @@ function served(sheet: DaySheet, work: DishWork): readonly Violation[] {
   if (late > 0 && sheet.status === 'planned') {
     violations.push({ rule: 'on-time', jobs, found: serving.served, wanted: work.dish.serveAt });
   }
-  return [...violations, ...fresh(sheet, work, serving.served)];
+  return [...violations, ...fresh(sheet, work, serving)];
 }
 
-/** The last load out of its oven waits no longer than it may; work and rest after do not count. */
-function fresh(sheet: DaySheet, work: DishWork, servedAt: number): readonly Violation[] {
-  if (work.dish.pins.coalsOnAt !== undefined) return [];
+/** Cooked and rested, a dish waits no longer than it may and as long as told; cutting is no wait. */
+function fresh(sheet: DaySheet, work: DishWork, serving: Serving): readonly Violation[] {
   const own = sheet.jobs.filter((job) => job.dish === work.dish.id);
-  const out = own.filter((job) => job.kind === 'take-out').toSorted((a, b) => a.end - b.end);
-  const last = out.at(-1);
-  if (last === undefined) return [];
-  const after = own.filter((job) => job.start >= last.end);
+  const out = own.filter((job) => job.kind === 'take-out').map((job) => job.end);
+  if (out.length === 0) return [];
+  const lastOut = Math.max(...out);
+  const rests = own.filter((job) => job.kind === 'rest' && job.start >= Math.min(...out));
+  const rested = Math.max(lastOut, ...rests.map((job) => job.end));
+  const after = own.filter((job) => job.start >= rested && job.kind !== 'hold');
   const busy = after.reduce((sum, job) => sum + (job.end - job.start), 0);
-  const found = servedAt - last.end - busy;
-  if (found <= work.canWait) return [];
-  return [{ rule: 'can-wait', jobs: [last.id], found, wanted: work.canWait }];
+  const found = serving.served - rested - busy;
+  const jobs = [work.dish.id];
+  const violations: Violation[] = [];
+  if (Math.abs(found - serving.waits) > 0) {
+    violations.push({ rule: 'waiting-told', jobs, found: serving.waits, wanted: found });
+  }
+  const isSaid = sheet.notices.some(
+    (each) =>
+      each.about.dish === work.dish.id &&
+      (each.code === 'TIMETABLE_PIN_WAITS' || each.code === 'TIMETABLE_OVEN_WAITS'),
+  );
+  if (found > work.canWait && !isSaid) {
+    violations.push({ rule: 'can-wait', jobs, found, wanted: work.canWait });
+  }
+  return violations;
+}
+
+/** Bread that has rested is cut within five minutes, unless the recipe lets it stand. */
+function cutOnceRested(sheet: DaySheet, work: DishWork): readonly Violation[] {
+  const { steps } = work.recipe;
+  return steps.flatMap((cut) => {
+    const lag = cut.after.find((each) => steps.find((s) => s.id === each.step)?.kind === 'rest');
+    if (cut.kind !== 'cut' || lag === undefined || work.loads.length === 0) return [];
+    const rest = jobsOf(sheet, work, steps.find((step) => step.id === lag.step)!)[0];
+    const job = jobsOf(sheet, work, cut)[0];
+    if (rest === undefined || job === undefined) return [];
+    const found = job.start - rest.end;
+    const wanted = lag.most ?? Math.max(5, lag.least + 5);
+    return found <= wanted ? [] : [{ rule: 'cut-once-rested', jobs: [job.id], found, wanted }];
+  });
+}
+
+/** Yeast works from mixing on: until the dough is shaped it has at least the quick end of its band. */
+function risenEnough(sheet: DaySheet, work: DishWork): readonly Violation[] {
+  const { rise } = work;
+  const own = sheet.jobs.filter(
+    (job) =>
+      job.dish === work.dish.id ||
+      String(job.values.with ?? '')
+        .split(' ')
+        .includes(work.dish.id),
+  );
+  const mixed = own.find((job) => job.kind === 'mix');
+  const rises = own.filter((job) => job.kind === 'rise').map((job) => job.end);
+  if (rise === undefined || mixed === undefined || rises.length === 0) return [];
+  const found = Math.max(...rises) - mixed.end;
+  const wanted = Math.floor(rise.least);
+  return found >= wanted ? [] : [{ rule: 'risen-enough', jobs: [mixed.id], found, wanted }];
 }
 
 const HANDLES: ReadonlySet<Job['kind']> = new Set(['prepare', 'mix', 'shape']);

@@ -9,7 +9,7 @@ export function handRules(request: TimetableRequest, sheet: DaySheet): readonly 
     ...request.camp.hands.flatMap((hand) => oneThingAtATime(sheet, hand.id)),
     ...sheet.jobs.flatMap((job) => [
       ...withinHours(request, job),
-      ...manned(request, job),
+      ...manned(request, sheet, job),
       ...skilled(request, job),
     ]),
     ...tableRoom(request, sheet),
@@ -46,9 +46,9 @@ function stepOf(request: TimetableRequest, job: Job): RecipeStep | undefined {
 }
 
 /** As many as the step says, as far as there are so many; a heavy oven is lifted by two. */
-function manned(request: TimetableRequest, job: Job): readonly Violation[] {
+function manned(request: TimetableRequest, sheet: DaySheet, job: Job): readonly Violation[] {
   const step = stepOf(request, job);
-  const isLift = job.kind === 'take-out' && isHeavy(request, job.oven);
+  const isLift = isLifted(job) && isHeavy(request, job.oven) && !isSaidAlone(sheet, job);
   const isWork = !WAITING.has(job.kind) && (step === undefined || step.hands > 0);
   const asked = job.load === undefined || job.kind === 'brown' ? Math.ceil(step?.hands ?? 0) : 0;
   const wanted = Math.max(asked, isLift ? 2 : 0, isWork ? 1 : 0);
@@ -58,10 +58,24 @@ function manned(request: TimetableRequest, job: Job): readonly Violation[] {
   return [{ rule: isLift ? 'two-person-lift' : 'hands', jobs: [job.id], found, wanted: least }];
 }
 
+/** Loading, taking out, and any turn that moves the oven itself. */
+const isLifted = (job: Job) =>
+  job.kind === 'take-out' ||
+  job.kind === 'load' ||
+  (job.kind === 'turn' && job.values.turn !== 'lid-alone');
+
+const isSaidAlone = (sheet: DaySheet, job: Job) =>
+  job.kind === 'load' &&
+  sheet.notices.some(
+    (each) => each.code === 'TIMETABLE_LIFT_ALONE' && each.about.dish === job.dish,
+  );
+
 function isHeavy(request: TimetableRequest, id: string | undefined): boolean {
   const oven = request.camp.ovens.find((each) => each.id === id);
+  if (oven === undefined) return false;
   // 14 inches, with a millimetre for the owner's tape.
-  return oven !== undefined && oven.style === 'deep' && oven.diameter > 14 * 0.0254 - 0.001;
+  const inches = (oven.diameter + 0.001) / 0.0254;
+  return inches >= 16 || (inches >= 14 && oven.style === 'deep');
 }
 
 /** Lids, coals and fire: never a new hand alone (unless pinned, or there is nobody else). */
@@ -76,6 +90,7 @@ const AT_THE_FIRE: ReadonlySet<Job['kind']> = new Set([
   'probe',
   'light-chimney',
   'light-feeder',
+  'tend-fire',
   'ash-out',
 ]);
 

@@ -48,6 +48,21 @@ export const timetableCodes = {
     when: 'coals pinned so early that the dish waits longer than it should',
     next: 'Pin the coals later, or let the dish be served sooner.',
   },
+  TIMETABLE_OVEN_WAITS: {
+    kind: 'notice',
+    when: 'a bread comes out early because its oven bakes again for the same serving',
+    next: 'Keep it wrapped and warm, or give one of them another oven.',
+  },
+  TIMETABLE_LIFT_ALONE: {
+    kind: 'notice',
+    when: 'a heavy oven is loaded before a second pair of hands is there',
+    next: 'Set the oven in its place empty, then fill it there.',
+  },
+  TIMETABLE_FIRE_UNFED: {
+    kind: 'notice',
+    when: 'nobody is free to feed the feeder fire for more than 35 minutes',
+    next: 'Give it a thick log before, or ask somebody to look after it.',
+  },
   TIMETABLE_PIN_UNKNOWN_HAND: {
     kind: 'notice',
     when: 'a dish is pinned to somebody who is not among the hands',

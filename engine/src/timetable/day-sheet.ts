@@ -58,6 +58,7 @@ export type JobKind =
   | 'fetch-water'
   | 'light-chimney'
   | 'light-feeder'
+  | 'tend-fire'
   | 'grease'
   | 'lay-coals'
   | 'check'
@@ -140,10 +141,11 @@ export interface LitCoals {
 export interface Serving {
   readonly dish: string;
   readonly wanted: ClockMinutes;
+  /** Cooked and rested. */
   readonly ready: ClockMinutes;
   readonly served: ClockMinutes;
   readonly lateBy: Minutes;
-  /** Waits this long between done and served. */
+  /** Waits this long between done and served; cutting and dressing are not waiting. */
   readonly waits: Minutes;
 }
 

@@ -12,7 +12,6 @@ export const LOAD = 2;
 export const LOAD_PIECES = 3;
 export const CHECK = 1;
 export const TURN = 1;
-export const ADD_COALS = 2;
 export const STIR = 1;
 export const PROBE = 1;
 export const TAKE_OUT = 2;
@@ -21,8 +20,15 @@ export const WASH_UP = 5;
 export const WASH_UP_DISH = 3;
 export const ASH_OUT = 10;
 
-/** A set up to this many coals is laid in two minutes, a larger one in three. */
-export const LAY_COALS_MANY = 25;
+/** Laying or adding coals: so much, and a minute more for every so many coals. */
+export const LAY_COALS = 2;
+export const COALS_A_MINUTE = 25;
+
+/** A feeder fire is fed this often, two minutes of work each time; longer apart, it is said. */
+export const TEND_FIRE = 2;
+export const TEND_SOONEST = 15;
+export const TEND_MOST = 25;
+export const TEND_UNFED = 35;
 
 /** A job at a minute of the coals may be this much early or late without harm [min]. */
 export const EARLY = 2;
@@ -40,6 +46,8 @@ export const SECOND_RISE_STRETCH = 15;
 export const SHAPED_WAITS = 10;
 export const COLD_LOAD_TO_COALS = 10;
 export const OUT_TO_REST = 5;
+/** Bread that has rested is cut, unless the recipe lets it stand. */
+export const REST_TO_CUT = 5;
 
 /** Browning starts when the floor is hot, this long after coals on. */
 export const BROWN_FROM = 5;
@@ -60,5 +68,6 @@ export const COALS_WAIT_LIKED = 20;
 /** Coals may always wait this long, even if they then have to last a little past their life. */
 export const COALS_WAIT_ALWAYS = 20;
 
-/** A two-person lift. */
-export const HEAVY_DIAMETER_METRES = 0.35; // 14 inches are 0.3556 m
+/** A two-person lift: deep ovens from here on, and any that is wider than 14 inches. */
+export const HEAVY_DEEP_METRES = 0.35; // 14 inches are 0.3556 m
+export const HEAVY_ANY_METRES = 0.4; // 16 inches are 0.4064 m

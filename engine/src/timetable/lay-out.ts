@@ -4,6 +4,7 @@ import { clockMinutes, minutes } from '../quantity/unit.ts';
 import type { Plan } from '../solver/problem.ts';
 import type { DaySheet, Job, Lighting, OvenSpan, Serving, TimetableRequest } from './day-sheet.ts';
 import { reasonsFor } from './explain.ts';
+import * as habits from './habits.ts';
 import { litCoals } from './lit-coals.ts';
 import type { DishTasks, LoadTasks } from './making.ts';
 import type { DayWork } from './work.ts';
@@ -13,9 +14,11 @@ type Laid = Pick<DaySheet, 'jobs' | 'spans' | 'lightings' | 'lit' | 'servings' |
 export function layOut(request: TimetableRequest, day: DayWork, plan: Plan): Laid {
   const idOf = (task: number) => day.problem.tasks[task]!.id;
   const lightings = lightingsOf(day, plan, idOf);
-  const jobs = [...taskJobs(day, plan, idOf), ...lightingJobs(day, plan, lightings)].sort(
-    (a, b) => a.start - b.start || (a.id < b.id ? -1 : 1),
-  );
+  const jobs = [
+    ...taskJobs(day, plan, idOf),
+    ...lightingJobs(day, plan, lightings),
+    ...tendJobs(day, plan),
+  ].sort((a, b) => a.start - b.start || (a.id < b.id ? -1 : 1));
   const firstFire = Math.min(...lightings.map((lighting) => lighting.at));
   return {
     jobs,
@@ -109,6 +112,22 @@ function lightingJobs(day: DayWork, plan: Plan, lightings: readonly Lighting[]):
   });
 }
 
+/** Wood on the feeder fire, by a steady hand; ten minutes later does no harm. */
+function tendJobs(day: DayWork, plan: Plan): readonly Job[] {
+  return plan.upkeeps.map(({ store, start, crew }, index) => ({
+    id: `tend-fire-${index + 1}`,
+    kind: 'tend-fire',
+    start: clockMinutes(start),
+    end: clockMinutes(start + (day.problem.stores[store]!.upkeep?.minutes ?? 0)),
+    hands: crew.map((unit) => day.problem.units[unit]!.id),
+    needsTable: false,
+    values: {},
+    latestStart: clockMinutes(start + habits.TEND_UNFED - habits.TEND_MOST),
+    because: { kind: 'coals' },
+    needsCare: false,
+  }));
+}
+
 function spansOf(day: DayWork, plan: Plan, load: LoadTasks): readonly OvenSpan[] {
   const { tasks } = day.problem;
   const start = (task: number) => plan.starts[task] ?? 0;
@@ -140,14 +159,16 @@ function servingOf(day: DayWork, plan: Plan, dish: DishTasks): Serving {
   const { tasks } = day.problem;
   const wanted = dish.work.dish.serveAt;
   const served = plan.starts[dish.served] ?? wanted;
-  const ends = dish.lasts.map((task) => (plan.starts[task] ?? served) + tasks[task]!.minutes);
+  const ends = dish.dones.map((task) => (plan.starts[task] ?? served) + tasks[task]!.minutes);
   const ready = ends.length > 0 ? Math.max(...ends) : served;
+  const after = dish.lasts.filter((task) => (plan.starts[task] ?? 0) >= ready);
+  const busy = after.reduce((sum, task) => sum + tasks[task]!.minutes, 0);
   return {
     dish: dish.work.dish.id,
     wanted,
     ready: clockMinutes(ready),
     served: clockMinutes(served),
     lateBy: minutes(Math.max(0, served - wanted)),
-    waits: minutes(Math.max(0, served - ready)),
+    waits: minutes(Math.max(0, served - ready - busy)),
   };
 }

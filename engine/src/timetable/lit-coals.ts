@@ -25,7 +25,9 @@ export function litCoals(
       change(waiting, job.start, -use.coals);
       change(onOvens, job.start, use.coals);
       const spent = job.start + request.coalLife;
-      change(onOvens, Math.min(spent, outOf.get(job.load ?? '') ?? spent), -use.coals);
+      const gone = Math.min(spent, outOf.get(job.load ?? '') ?? spent);
+      // In a plan that breaks its order the load may be out before its coals are laid.
+      change(onOvens, Math.max(job.start, gone), -use.coals);
     }
   }
   return running(waiting, onOvens);

@@ -5,6 +5,7 @@ import type { StoreUse } from '../solver/problem.ts';
 import type { Builder } from './builder.ts';
 import type { Crews } from './crews.ts';
 import type { DishWork, LoadWork, TimetableRequest } from './day-sheet.ts';
+import type { Phase } from './recipe-shape.ts';
 
 export interface Making {
   readonly request: TimetableRequest;
@@ -42,7 +43,28 @@ export interface DishTasks {
   readonly makes: readonly number[];
   /** The last tasks before it is served. */
   readonly lasts: readonly number[];
+  /** It waits from the end of the last of these on. */
+  readonly dones: readonly number[];
   readonly loads: readonly LoadTasks[];
+}
+
+/** First and last tasks of each step, by step id. */
+export type StepTasks = Map<
+  string,
+  { readonly first: readonly number[]; readonly last: readonly number[] }
+>;
+
+export interface DishMaking {
+  readonly making: Making;
+  readonly group: number;
+  readonly work: DishWork;
+  readonly phases: ReadonlyMap<string, Phase>;
+  /** Share of the whole batch that is this dish's, for work on pieces. */
+  readonly share: number;
+  readonly steps: StepTasks;
+  readonly makes: number[];
+  /** Tasks of loads whose oven is used again for the same serving: they can't be fresh. */
+  readonly earlyTurns: Set<number>;
 }
 
 /** Anything that takes part in the rule that keeps free-from work apart. */

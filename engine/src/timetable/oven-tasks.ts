@@ -1,24 +1,24 @@
-// The work round one oven load, timed by its coal plan: grease, load, lay coals, check, turn, add,
-// stir, probe, take out. Minute zero is "coals on": the end of laying.
+// The work round one oven load, timed by its coal plan: grease, load, lay coals, brown, take out.
+// Minute zero is "coals on": the end of laying.
 
-import type { CampOven, Skill } from '../camp/camp.ts';
-import type { RecipeStep, StepKind } from '../menu/recipe.ts';
+import type { RecipeStep } from '../menu/recipe.ts';
 import { notice } from '../notice/notice.ts';
-import type { Task } from '../solver/problem.ts';
-import type { DishWork, JobKind, LoadWork } from './day-sheet.ts';
+import { drawCoals } from './coal-draws.ts';
+import type { DishWork, LoadWork } from './day-sheet.ts';
 import * as habits from './habits.ts';
 import { type LoadTasks, type Making, ovenPool } from './making.ts';
-import { isBread, isPot, stepMinutes } from './recipe-shape.ts';
-
-interface OvenWork {
-  readonly making: Making;
-  readonly group: number;
-  readonly dish: DishWork;
-  readonly work: LoadWork;
-  readonly isHeavy: boolean;
-}
-
-type Values = Readonly<Record<string, number | string>>;
+import { minuteTasks } from './minute-tasks.ts';
+import {
+  add,
+  coalMinutes,
+  cookMinutes,
+  isHeavyOven,
+  liftPeople,
+  type OvenWork,
+  shovels,
+  stepOf,
+} from './oven-work.ts';
+import { isPot, stepMinutes } from './recipe-shape.ts';
 
 export function ovenTasks(
   making: Making,
@@ -27,7 +27,8 @@ export function ovenTasks(
   served: number,
 ): LoadTasks {
   const oven = making.request.camp.ovens.find((each) => each.id === pair.work.load.oven);
-  const at: OvenWork = { making, group, ...pair, isHeavy: isHeavy(oven) };
+  const isHeavy = oven !== undefined && isHeavyOven(oven);
+  const at: OvenWork = { making, group, ...pair, isHeavy };
   const loadIn = Math.round(pair.work.coals.loadInMinute);
   const isPreheated = loadIn > 0;
   const rise = pair.dish.recipe.steps.find((step) => step.kind === 'second-rise');
@@ -47,19 +48,6 @@ export function ovenTasks(
   return { work: pair.work, dish: pair.dish.dish.id, ...cook, emptied, servedFromOven };
 }
 
-export const isHeavy = (oven: CampOven | undefined) =>
-  oven !== undefined && oven.style === 'deep' && oven.diameter >= habits.HEAVY_DIAMETER_METRES;
-
-export const layMinutes = (work: LoadWork) =>
-  work.coals.above.pieces + work.coals.below.pieces > habits.LAY_COALS_MANY ? 3 : 2;
-
-/** Minutes in the oven: what the cook pinned, else the coal plan's. */
-export const cookMinutes = (dish: DishWork, work: LoadWork) =>
-  Math.max(
-    1,
-    Math.round(dish.dish.pins.bakeMinutes ?? work.coals.outMinute - work.coals.loadInMinute),
-  );
-
 function coreTasks(at: OvenWork, rise: RecipeStep | undefined) {
   const { builder } = at.making;
   const { work, dish } = at;
@@ -70,6 +58,7 @@ function coreTasks(at: OvenWork, rise: RecipeStep | undefined) {
   const lay = layTask(at);
   const load = add(at, 'load', loadMinutes, {
     say: loadStep?.say,
+    people: loadPeople(at),
     values: { minute: loadIn },
   });
   const minutes = cookMinutes(dish, work);
@@ -95,10 +84,28 @@ function coreTasks(at: OvenWork, rise: RecipeStep | undefined) {
   return { grease, lay, load, cook, takeOut, heats: brownTasks(at, cook) };
 }
 
+/** Two for a heavy oven, if a second is in camp by the time that it has to be loaded at the latest. */
+function loadPeople(at: OvenWork): number {
+  if (!at.isHeavy) return 1;
+  const { dish, work, making } = at;
+  const { outMinute, loadInMinute } = work.coals;
+  const inside = loadInMinute > 0 ? outMinute - loadInMinute : outMinute;
+  const latest = dish.dish.serveAt - Math.max(0, dish.recipe.target.rest) - inside - NEAR_LOADING;
+  const { hands } = making.request.camp;
+  const there = hands.filter((hand) => hand.from <= latest && latest <= hand.to);
+  if (there.length >= 2 || hands.length < 2) return 2;
+  making.notices.push(notice('TIMETABLE_LIFT_ALONE', 'doubt', { dish: dish.dish.id }));
+  return 1;
+}
+
+/** Laying, loading and taking out round the minutes inside, about. */
+const NEAR_LOADING = 12;
+
 function layTask(at: OvenWork): number {
   const { above, below } = at.work.coals;
   const pin = at.dish.dish.pins.coalsOnAt;
-  const minutes = layMinutes(at.work);
+  const many = above.pieces + below.pieces;
+  const minutes = coalMinutes(many);
   const lay = add(at, 'lay-coals', minutes, {
     values: {
       above: above.pieces,
@@ -108,7 +115,7 @@ function layTask(at: OvenWork): number {
     },
     fixed: pin === undefined || at.work !== at.dish.loads[0] ? undefined : pin - minutes,
   });
-  drawCoals(at, lay, { minute: -minutes, amount: above.pieces + below.pieces });
+  drawCoals(at, lay, { minute: -minutes, amount: many });
   return lay;
 }
 
@@ -148,168 +155,3 @@ function brownTasks(at: OvenWork, cook: number): readonly number[] {
   }
   return tasks;
 }
-
-function minuteTasks(
-  at: OvenWork,
-  core: { readonly lay: number; readonly takeOut: number; readonly cook: number },
-): void {
-  const { coals, bake } = at.work;
-  const loadIn = coals.loadInMinute;
-  const out = Math.round(loadIn) + cookMinutes(at.dish, at.work);
-  for (const turn of coals.turns) {
-    const values = { minute: turn.minute, turn: turn.kind, angleDegrees: turn.angle };
-    atMinute(at, core, { kind: 'turn', minutes: habits.TURN, minute: turn.minute, values });
-  }
-  for (const each of coals.additions) {
-    const { above, below, minute } = each;
-    const values = {
-      minute,
-      above,
-      below,
-      ...shovels(each.shovelsAbove, each.shovelsBelow),
-      clearAsh: each.clearAsh ? 1 : 0,
-    };
-    const task = atMinute(at, core, {
-      kind: 'add-coals',
-      minutes: habits.ADD_COALS,
-      minute,
-      values,
-    });
-    if (task !== undefined) drawCoals(at, task, { minute, amount: above + below });
-  }
-  for (const check of coals.checks) {
-    const latest = check.oven === 'empty' ? loadIn - habits.CHECK : out - habits.CHECK;
-    const minute = Math.max(0, Math.min(check.minute, latest));
-    const values = { minute, oven: check.oven };
-    atMinute(at, core, { kind: 'check', minutes: habits.CHECK, minute, values, latest });
-  }
-  for (const minute of stirMinutes(at.dish, loadIn, out)) {
-    const say = stepOf(at.dish, 'stir')?.say;
-    atMinute(at, core, { kind: 'stir', minutes: habits.STIR, minute, values: { minute }, say });
-  }
-  if (bake.done.core !== undefined) {
-    const values = { minute: out - 3, coreKelvin: bake.done.core };
-    atMinute(at, core, {
-      kind: 'probe',
-      minutes: habits.PROBE,
-      minute: out - 3,
-      values,
-      latest: out - habits.PROBE,
-    });
-  }
-}
-
-interface MinuteJob {
-  readonly kind: JobKind;
-  readonly minutes: number;
-  readonly minute: number;
-  readonly values: Values;
-  readonly say?: string | undefined;
-  /** Starts no later than this minute. */
-  readonly latest?: number;
-}
-
-/** A job at a minute of the coals; it may slip a little, never past taking out. */
-function atMinute(
-  at: OvenWork,
-  core: { readonly lay: number; readonly takeOut: number },
-  job: MinuteJob,
-): number | undefined {
-  const minute = Math.round(job.minute);
-  const out = Math.round(at.work.coals.loadInMinute) + cookMinutes(at.dish, at.work);
-  if (minute < 0 || minute >= out) return undefined;
-  const least = Math.max(0, minute - habits.EARLY);
-  const most = Math.max(least, Math.min(minute + habits.LATE, Math.round(job.latest ?? out)));
-  const layLength = at.making.builder.tasks[core.lay]!.minutes;
-  const aim = { from: core.lay, minutes: layLength + Math.min(minute, most) };
-  const task = add(at, job.kind, job.minutes, { values: job.values, say: job.say, aim });
-  at.making.builder.lag(core.lay, task, { least, most });
-  at.making.builder.lag(task, core.takeOut, { least: 0 });
-  return task;
-}
-
-/** A pot is stirred every so often once browning is over (which is stirring enough). */
-function stirMinutes(dish: DishWork, loadIn: number, out: number): readonly number[] {
-  if (!isPot(dish) || isBread(dish)) return [];
-  const browning = dish.recipe.steps.filter((step) => step.kind === 'brown' && step.hands > 0);
-  const busy = browning.reduce((sum, step) => sum + step.minutes, 0);
-  const from = loadIn + (browning.length > 0 ? habits.BROWN_FROM + busy : 0);
-  const minutes: number[] = [];
-  for (let at = from + habits.STIR_EVERY; at <= out - 10; at += habits.STIR_EVERY) {
-    minutes.push(Math.round(at));
-  }
-  return minutes;
-}
-
-interface AddWish {
-  readonly values?: Values;
-  readonly say?: string | undefined;
-  readonly people?: number;
-  readonly skill?: Skill;
-  readonly fixed?: number | undefined;
-  readonly aim?: Task['aim'];
-}
-
-function add(at: OvenWork, kind: JobKind, minutes: number, wish: AddWish): number {
-  const people = wish.people ?? 1;
-  const hand = at.dish.dish.pins.hand;
-  const seats = people > 0 ? at.making.crews.seats(wish.skill ?? 'steady', people, hand) : [];
-  return at.making.builder.task({
-    kind,
-    minutes,
-    seats,
-    group: at.group,
-    dish: at.dish.dish.id,
-    load: at.work.load.id,
-    oven: at.work.load.oven,
-    team: `oven ${at.work.load.oven}`,
-    ...(wish.values === undefined ? {} : { values: wish.values }),
-    ...(wish.say === undefined ? {} : { say: wish.say }),
-    ...(wish.fixed === undefined ? {} : { fixed: wish.fixed }),
-    ...(wish.aim === undefined ? {} : { aim: wish.aim }),
-    ...(kind === 'probe' ? { needsCare: true } : {}),
-  });
-}
-
-/** Lit coals: they must outlast the stretch until more are added or the load comes out. */
-function drawCoals(
-  at: OvenWork,
-  task: number,
-  draw: { readonly minute: number; readonly amount: number },
-): void {
-  const amount = Math.round(draw.amount);
-  if (amount <= 0) return;
-  const out = Math.round(at.work.coals.loadInMinute) + cookMinutes(at.dish, at.work);
-  const next = at.work.coals.additions.find((each) => each.minute > draw.minute + 1)?.minute ?? out;
-  const needed = Math.min(next, out) - draw.minute;
-  const isFed = at.making.request.camp.fuel.kind === 'wood-coals';
-  sayIfOld(at, needed);
-  const life = Math.floor(at.making.request.coalLife);
-  const left = life - Math.ceil(needed);
-  const waitMost = isFed
-    ? Number.POSITIVE_INFINITY
-    : Math.min(life, Math.max(habits.COALS_WAIT_ALWAYS, left));
-  at.making.uses.push({ task, amount, waitMost });
-}
-
-/** Once for each load: coals that must last well past their life before fresh ones come. */
-function sayIfOld(at: OvenWork, neededMinutes: number): void {
-  const { notices, request } = at.making;
-  const isKnown = notices.some(
-    (each) => each.code === 'TIMETABLE_COALS_OLD' && each.about.task === at.work.load.id,
-  );
-  if (isKnown || neededMinutes <= request.coalLife + habits.COALS_WAIT_ALWAYS) return;
-  const about = { dish: at.dish.dish.id, oven: at.work.load.oven, task: at.work.load.id };
-  const values = { neededMinutes, lifeMinutes: request.coalLife };
-  notices.push(notice('TIMETABLE_COALS_OLD', 'doubt', about, values));
-}
-
-const stepOf = (dish: DishWork, kind: StepKind) =>
-  dish.recipe.steps.find((step) => step.kind === kind);
-
-const liftPeople = (at: OvenWork) => (at.isHeavy ? 2 : 1);
-
-const shovels = (above: number | undefined, below: number | undefined): Values => ({
-  ...(above === undefined ? {} : { shovelsAbove: above }),
-  ...(below === undefined ? {} : { shovelsBelow: below }),
-});

@@ -220,19 +220,19 @@ describe('wishes that can not be met', () => {
 });
 
 describe('what gives way when supper would be late', () => {
-  it('counts a rise shorter, inside its band, and says so (4 minutes short: cut by 5)', () => {
+  it('counts a rise shorter, inside its band, and says so (4 minutes short: cut by 5), soak 15 and fold 3 being part of it', () => {
     const request = pilcrowCreek();
     const dishes = request.dishes.map((work) =>
       work.rise === undefined
         ? work
-        : { ...work, rise: { ...work.rise, first: minutes(84), least: minutes(60) } },
+        : { ...work, rise: { ...work.rise, first: minutes(102), least: minutes(60) } },
     );
     const sheet = planTimetable({ ...request, dishes });
     expect(sheet.status).toBe('planned');
     const said = sheet.notices.find((each) => each.code === 'TIMETABLE_RISE_HURRIED');
-    expect(said?.values).toEqual({ likelyMinutes: 84, hurriedMinutes: 79 });
+    expect(said?.values).toEqual({ likelyMinutes: 102, hurriedMinutes: 97 });
     const rise = sheet.jobs.find((job) => job.kind === 'rise')!;
-    expect(rise.end - rise.start).toBe(79);
+    expect(rise.end - rise.start).toBe(97 - 15 - 3);
   });
 
   it('never cuts a rise past its band', () => {
@@ -240,7 +240,7 @@ describe('what gives way when supper would be late', () => {
     const dishes = request.dishes.map((work) =>
       work.rise === undefined
         ? work
-        : { ...work, rise: { ...work.rise, first: minutes(84), least: minutes(82) } },
+        : { ...work, rise: { ...work.rise, first: minutes(102), least: minutes(100) } },
     );
     const sheet = planTimetable({ ...request, dishes });
     expect(codes(sheet)).not.toContain('TIMETABLE_RISE_HURRIED');

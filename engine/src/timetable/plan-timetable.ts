@@ -3,11 +3,14 @@
 import { type Notice, notice } from '../notice/notice.ts';
 import { minutes } from '../quantity/unit.ts';
 import type { Plan } from '../solver/problem.ts';
-import { type Found, searchPlan } from '../solver/search.ts';
+import { type Found, searchLess, searchOnTime, searchPlan } from '../solver/search.ts';
+import { upkeepGaps } from '../solver/upkeep.ts';
 import { advise } from './advise.ts';
 import type { DaySheet, Serving, TimetableRequest } from './day-sheet.ts';
-import { hurryDough } from './hurry.ts';
+import { TEND_UNFED } from './habits.ts';
+import { hurryDough, hurryNotices } from './hurry.ts';
 import { layOut } from './lay-out.ts';
+import { isUsedAgain } from './oven-turns.ts';
 import { provenTrouble } from './proof.ts';
 import { type DayWork, dayWork } from './work.ts';
 
@@ -41,7 +44,7 @@ export function planTimetable(request: TimetableRequest, options: TimetableOptio
   const { day, found, laid, extra } = best;
   const proven = found.status === 'late' ? provenTrouble(request, day) : [];
   const isProven = proven.length > 0;
-  const worstFor = (eased: TimetableRequest) => attempt(eased, QUICK, best).worst;
+  const worstFor = (eased: TimetableRequest) => worstWhen(eased, best);
   const isShort = isAdvised && found.status === 'late';
   return {
     status: isProven ? 'impossible' : found.status === 'late' ? 'late' : 'planned',
@@ -52,7 +55,8 @@ export function planTimetable(request: TimetableRequest, options: TimetableOptio
       ...lateNotices(laid.servings),
       ...brokenNotices(day, found.plan),
       ...leftNotices(day, found.plan),
-      ...pinWaits(request, laid.servings),
+      ...longWaits(request, laid.servings),
+      ...unfedNotices(day, found.plan),
       ...extra,
       ...day.notices,
     ],
@@ -69,9 +73,6 @@ interface Attempt {
   readonly isFreeFromFirst: boolean;
 }
 
-/** Advice re-plans several times: a quick look is enough, as each plan found stands for itself. */
-const QUICK: TimetableOptions = { decodes: 1 };
-
 /** As wished; if late, with the dough hurried, then with a free-from dish not first, then both. */
 function tryEasing(request: TimetableRequest, options: TimetableOptions): Attempt {
   const plain = attempt(request, options, { isFreeFromFirst: true });
@@ -79,9 +80,11 @@ function tryEasing(request: TimetableRequest, options: TimetableOptions): Attemp
   const hurried = hurriedAttempt(request, options, plain);
   if (hurried !== undefined) return hurried;
   if (!request.dishes.some((work) => work.dish.freeFrom)) return plain;
-  const unordered = attempt(request, options, { isFreeFromFirst: false });
-  if (plain.worst - unordered.worst < WORTH_NOT_FIRST) return plain;
-  return hurriedAttempt(request, options, unordered) ?? unordered;
+  if (plain.worst < WORTH_NOT_FIRST) return plain;
+  const unordered = onTime(request, options, { isFreeFromFirst: false });
+  return (
+    unordered ?? hurriedAttempt(request, options, { ...plain, isFreeFromFirst: false }) ?? plain
+  );
 }
 
 /** On time by a quicker rise, or undefined. */
@@ -90,26 +93,53 @@ function hurriedAttempt(
   options: TimetableOptions,
   late: Attempt,
 ): Attempt | undefined {
-  const hurried = late.worst === 0 ? undefined : hurryDough(request, late.worst);
-  if (hurried === undefined) return undefined;
-  const eased = attempt(hurried.request, options, late);
-  return eased.worst === 0 ? { ...eased, extra: hurried.notices } : undefined;
+  const hurried = hurryDough(request, late.worst);
+  const eased = hurried && onTime(hurried, options, late);
+  return eased && { ...eased, extra: hurryNotices(request, eased.laid.jobs) };
 }
 
 /** A free-from dish gives up being first only if all is served this much sooner [min]. */
 const WORTH_NOT_FIRST = 15;
 
-function attempt(
-  request: TimetableRequest,
-  options: TimetableOptions,
-  wish: { readonly isFreeFromFirst: boolean },
-): Attempt {
+interface Wish {
+  readonly isFreeFromFirst: boolean;
+}
+
+function attempt(request: TimetableRequest, options: TimetableOptions, wish: Wish): Attempt {
   const { decodes = DECODES, seed = 1 } = options;
   const day = dayWork(request, wish);
-  const found = searchPlan(day.problem, { seed, decodes });
+  return attemptOf(request, day, searchPlan(day.problem, { seed, decodes }), wish);
+}
+
+function onTime(
+  request: TimetableRequest,
+  options: TimetableOptions,
+  { isFreeFromFirst }: Wish,
+): Attempt | undefined {
+  const { decodes = DECODES, seed = 1 } = options;
+  const day = dayWork(request, { isFreeFromFirst });
+  const found = searchOnTime(day.problem, { seed, decodes });
+  return found && attemptOf(request, day, found, { isFreeFromFirst });
+}
+
+function attemptOf(
+  request: TimetableRequest,
+  day: DayWork,
+  found: Found,
+  { isFreeFromFirst }: Wish,
+): Attempt {
   const laid = layOut(request, day, found.plan);
   const worst = worstOf(found.plan.broken.length, laid.servings);
-  return { day, found, laid, worst, extra: [], isFreeFromFirst: wish.isFreeFromFirst };
+  return { day, found, laid, worst, extra: [], isFreeFromFirst };
+}
+
+/** Worst lateness of an eased request by a quick look; infinite if that shows nothing better. */
+function worstWhen(eased: TimetableRequest, best: Attempt): number {
+  const day = dayWork(eased, best);
+  const found = searchLess(day.problem, { seed: 1, decodes: 1, cost: best.found.cost });
+  if (found === undefined) return Number.POSITIVE_INFINITY;
+  const { broken, lateBy } = found.plan;
+  return broken.length > 0 ? Number.POSITIVE_INFINITY : Math.max(0, ...lateBy);
 }
 
 /** What advice has to beat: anything does, if the plan at hand can't even be carried out. */
@@ -171,13 +201,22 @@ function leftNotices(day: DayWork, plan: Plan): readonly Notice[] {
   );
 }
 
-/** A pinned start is kept; what it costs in waiting is said. */
-function pinWaits(request: TimetableRequest, servings: readonly Serving[]): readonly Notice[] {
+/** Waiting longer than it should, for a pinned start or for an oven that bakes again. */
+function longWaits(request: TimetableRequest, servings: readonly Serving[]): readonly Notice[] {
   return request.dishes.flatMap((work) => {
     const serving = servings.find((each) => each.dish === work.dish.id);
-    if (work.dish.pins.coalsOnAt === undefined || serving === undefined) return [];
-    if (serving.waits <= work.canWait) return [];
+    if (serving === undefined || serving.waits <= work.canWait) return [];
+    const isPinned = work.dish.pins.coalsOnAt !== undefined;
+    const isAgain = work.loads.every((load) => isUsedAgain(request, work, load));
+    if (!isPinned && !(isAgain && work.loads.length > 0)) return [];
     const values = { waitMinutes: serving.waits, canWaitMinutes: minutes(work.canWait) };
-    return [notice('TIMETABLE_PIN_WAITS', 'doubt', { dish: work.dish.id }, values)];
+    const code = isPinned ? 'TIMETABLE_PIN_WAITS' : 'TIMETABLE_OVEN_WAITS';
+    return [notice(code, 'doubt', { dish: work.dish.id }, values)];
   });
+}
+
+function unfedNotices(day: DayWork, plan: Plan): readonly Notice[] {
+  const gapMinutes = Math.max(0, ...upkeepGaps(day.problem, plan));
+  if (gapMinutes <= TEND_UNFED) return [];
+  return [notice('TIMETABLE_FIRE_UNFED', 'doubt', {}, { gapMinutes })];
 }

@@ -59,17 +59,41 @@ export function lastSteps(recipe: Recipe, phases: ReadonlyMap<string, Phase>, ph
   return recipe.steps.filter((step) => phases.get(step.id) === phase && !waitedFor.has(step.id));
 }
 
-/** The longest rise takes the estimate's minutes; short rests written as rises keep their own. */
+/** The longest rise takes what is left of the estimate: yeast works from mixing on, through soaking
+ * and folding. Short rests written as rises keep their own minutes. */
 export function stepMinutes(work: DishWork, step: RecipeStep): number {
   const { rise, recipe } = work;
   if (rise === undefined) return step.minutes;
   if (step.kind === 'second-rise') return rise.second;
+  const main = mainRise(recipe);
+  if (step.id !== main?.id) return step.minutes;
+  return Math.max(LEAST_MAIN_RISE, rise.first - minutesSinceMixed(recipe, step));
+}
+
+/** However much soaking and folding went before, a dough has to come up again [min]. */
+const LEAST_MAIN_RISE = 15;
+
+export function mainRise(recipe: Recipe): RecipeStep | undefined {
   const rises = recipe.steps.filter((each) => each.kind === 'rise');
-  const longest = rises.reduce<RecipeStep | undefined>(
+  return rises.reduce<RecipeStep | undefined>(
     (best, each) => (best === undefined || each.minutes > best.minutes ? each : best),
     undefined,
   );
-  return step.id === longest?.id ? rise.first : step.minutes;
+}
+
+/** Least minutes from the end of mixing to the start of this step; 0 where nothing is mixed. */
+function minutesSinceMixed(recipe: Recipe, step: RecipeStep): number {
+  const since = new Map<string, number>();
+  recipe.steps.forEach((each, index) => {
+    const waits = lagsInto(recipe, index).flatMap((lag) => {
+      const before = recipe.steps.find((other) => other.id === lag.step)!;
+      if (before.kind === 'mix') return [lag.least];
+      const known = since.get(before.id);
+      return known === undefined ? [] : [known + before.minutes + lag.least];
+    });
+    if (waits.length > 0 && each.kind !== 'mix') since.set(each.id, Math.max(...waits));
+  });
+  return since.get(step.id) ?? 0;
 }
 
 /** Ids of the steps that dishes sharing this recipe do once: all that lead up to shaping. */

@@ -97,6 +97,12 @@ function addStore(making: Making): void {
       seats: crews.seats('steady'),
       team: 'fire',
       waitLiked: Number.POSITIVE_INFINITY,
+      upkeep: {
+        minutes: habits.TEND_FIRE,
+        soonest: habits.TEND_SOONEST,
+        most: habits.TEND_MOST,
+        seats: crews.seats('steady'),
+      },
       uses,
     });
     return;

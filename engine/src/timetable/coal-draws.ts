@@ -1,0 +1,38 @@
+// Draws on lit coals: how long may each wait before it is laid, and what has to last too long?
+
+import { notice } from '../notice/notice.ts';
+import * as habits from './habits.ts';
+import { cookMinutes, type OvenWork } from './oven-work.ts';
+
+/** Lit coals: they must outlast the stretch until more are added or the load comes out. */
+export function drawCoals(
+  at: OvenWork,
+  task: number,
+  draw: { readonly minute: number; readonly amount: number },
+): void {
+  const amount = Math.round(draw.amount);
+  if (amount <= 0) return;
+  const out = Math.round(at.work.coals.loadInMinute) + cookMinutes(at.dish, at.work);
+  const next = at.work.coals.additions.find((each) => each.minute > draw.minute + 1)?.minute ?? out;
+  const needed = Math.min(next, out) - draw.minute;
+  const isFed = at.making.request.camp.fuel.kind === 'wood-coals';
+  sayIfOld(at, needed);
+  const life = Math.floor(at.making.request.coalLife);
+  const left = life - Math.ceil(needed);
+  const waitMost = isFed
+    ? Number.POSITIVE_INFINITY
+    : Math.min(life, Math.max(habits.COALS_WAIT_ALWAYS, left));
+  at.making.uses.push({ task, amount, waitMost });
+}
+
+/** Once for each load: coals that must last well past their life before fresh ones come. */
+function sayIfOld(at: OvenWork, neededMinutes: number): void {
+  const { notices, request } = at.making;
+  const isKnown = notices.some(
+    (each) => each.code === 'TIMETABLE_COALS_OLD' && each.about.task === at.work.load.id,
+  );
+  if (isKnown || neededMinutes <= request.coalLife + habits.COALS_WAIT_ALWAYS) return;
+  const about = { dish: at.dish.dish.id, oven: at.work.load.oven, task: at.work.load.id };
+  const values = { neededMinutes, lifeMinutes: request.coalLife };
+  notices.push(notice('TIMETABLE_COALS_OLD', 'doubt', about, values));
+}

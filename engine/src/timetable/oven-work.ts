@@ -1,0 +1,73 @@
+// One load in its oven while its work is being written down, and what all such work has in common.
+
+import type { CampOven, Skill } from '../camp/camp.ts';
+import type { StepKind } from '../menu/recipe.ts';
+import type { Task } from '../solver/problem.ts';
+import type { DishWork, JobKind, LoadWork } from './day-sheet.ts';
+import * as habits from './habits.ts';
+import type { Making } from './making.ts';
+
+export interface OvenWork {
+  readonly making: Making;
+  readonly group: number;
+  readonly dish: DishWork;
+  readonly work: LoadWork;
+  readonly isHeavy: boolean;
+}
+
+export type Values = Readonly<Record<string, number | string>>;
+
+interface AddWish {
+  readonly values?: Values;
+  readonly say?: string | undefined;
+  readonly people?: number;
+  readonly skill?: Skill;
+  readonly fixed?: number | undefined;
+  readonly aim?: Task['aim'];
+}
+
+export function add(at: OvenWork, kind: JobKind, minutes: number, wish: AddWish): number {
+  const people = wish.people ?? 1;
+  const hand = at.dish.dish.pins.hand;
+  const seats = people > 0 ? at.making.crews.seats(wish.skill ?? 'steady', people, hand) : [];
+  return at.making.builder.task({
+    kind,
+    minutes,
+    seats,
+    group: at.group,
+    dish: at.dish.dish.id,
+    load: at.work.load.id,
+    oven: at.work.load.oven,
+    team: `oven ${at.work.load.oven}`,
+    ...(wish.values === undefined ? {} : { values: wish.values }),
+    ...(wish.say === undefined ? {} : { say: wish.say }),
+    ...(wish.fixed === undefined ? {} : { fixed: wish.fixed }),
+    ...(wish.aim === undefined ? {} : { aim: wish.aim }),
+    ...(kind === 'probe' ? { needsCare: true } : {}),
+  });
+}
+
+/** A deep 14-inch oven, or anything wider than that: two lift it, where there are two. */
+export const isHeavyOven = ({ style, diameter }: CampOven) =>
+  diameter >= habits.HEAVY_ANY_METRES || (style === 'deep' && diameter >= habits.HEAVY_DEEP_METRES);
+
+/** Laying or adding so many coals one by one with tongs. */
+export const coalMinutes = (coals: number) =>
+  habits.LAY_COALS + Math.floor(Math.max(0, coals) / habits.COALS_A_MINUTE);
+
+/** Minutes in the oven: what the cook pinned, else the coal plan's. */
+export const cookMinutes = (dish: DishWork, work: LoadWork) =>
+  Math.max(
+    1,
+    Math.round(dish.dish.pins.bakeMinutes ?? work.coals.outMinute - work.coals.loadInMinute),
+  );
+
+export const stepOf = (dish: DishWork, kind: StepKind) =>
+  dish.recipe.steps.find((step) => step.kind === kind);
+
+export const liftPeople = (at: OvenWork) => (at.isHeavy ? 2 : 1);
+
+export const shovels = (above: number | undefined, below: number | undefined): Values => ({
+  ...(above === undefined ? {} : { shovelsAbove: above }),
+  ...(below === undefined ? {} : { shovelsBelow: below }),
+});

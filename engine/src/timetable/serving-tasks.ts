@@ -1,0 +1,76 @@
+// From the oven to the table: rest, cutting, and how long a dish may wait once it is done.
+// Done is: rested. The rest itself and the work that follows it (cutting) are no waiting.
+
+import type { RecipeStep } from '../menu/recipe.ts';
+import type { DishMaking, LoadTasks } from './making.ts';
+import { isBread, isPot, lastSteps } from './recipe-shape.ts';
+
+interface Served {
+  /** The last tasks before it is served. */
+  readonly lasts: readonly number[];
+  /** It waits from the end of the last of these. */
+  readonly dones: readonly number[];
+}
+
+/** The last tasks and their wait until served; pots wait in their oven, bread on the rack. */
+export function linkServing(dish: DishMaking, loads: readonly LoadTasks[], served: number): Served {
+  const { work, making } = dish;
+  const { builder } = making;
+  const isOnFire = loads.length > 0;
+  const lastOf = lastSteps(work.recipe, dish.phases, isOnFire ? 'after' : 'before');
+  const stepLasts = lastOf.flatMap((step) => dish.steps.get(step.id)?.last ?? []);
+  const rested = loads.map((load) => restAfter(dish, load));
+  const lasts = [...rested, ...stepLasts];
+  for (const last of lasts) builder.lag(last, served, { least: 0 });
+  const dones = isOnFire ? restedTasks(dish, rested) : stepLasts;
+  const most = Math.max(0, work.canWait) + (isOnFire ? minutesAfterRest(dish) : 0);
+  for (const done of dones) {
+    const of = dones === rested ? loads.filter((_, at) => rested[at] === done) : loads;
+    const isEarly = of.length > 0 && of.every((load) => dish.earlyTurns.has(load.takeOut));
+    if (work.dish.pins.coalsOnAt === undefined && !isEarly) {
+      builder.lag(done, served, { least: 0, most });
+    }
+  }
+  const price = isBread(work) ? 5 : isPot(work) ? 0.5 : 0.2;
+  const out = isOnFire ? loads.map((load) => load.takeOut) : stepLasts;
+  for (const from of out) builder.prices.push({ from, to: served, price });
+  return { lasts, dones };
+}
+
+/** Rests after the oven, by the recipe or else by load; the taking out where nothing rests. */
+function restedTasks(dish: DishMaking, byLoad: readonly number[]): readonly number[] {
+  const tasks = restSteps(dish).flatMap((step) => dish.steps.get(step.id)?.last ?? []);
+  return tasks.length > 0 ? tasks : byLoad;
+}
+
+const restSteps = (dish: DishMaking): readonly RecipeStep[] =>
+  dish.work.recipe.steps.filter(
+    (step) => step.kind === 'rest' && dish.phases.get(step.id) === 'after',
+  );
+
+/** Cutting and dressing that come after the rest, or after taking out where nothing rests. */
+function minutesAfterRest(dish: DishMaking): number {
+  const { steps } = dish.work.recipe;
+  const rest = restSteps(dish).at(-1);
+  const after = steps.slice(rest === undefined ? 0 : steps.indexOf(rest) + 1);
+  return after.reduce((sum, step) => {
+    if (dish.phases.get(step.id) !== 'after') return sum;
+    const task = dish.steps.get(step.id)?.first[0] ?? -1;
+    return sum + (dish.making.builder.tasks[task]?.minutes ?? 0);
+  }, 0);
+}
+
+/** Rest that the target asks for where no step says so. */
+function restAfter(dish: DishMaking, load: LoadTasks): number {
+  const { recipe } = dish.work;
+  if (restSteps(dish).length > 0 || recipe.target.rest <= 0) return load.takeOut;
+  const rest = dish.making.builder.task({
+    kind: 'rest',
+    group: dish.group,
+    minutes: recipe.target.rest,
+    dish: dish.work.dish.id,
+    load: load.work.load.id,
+  });
+  dish.making.builder.lag(load.takeOut, rest, { least: 0, most: 0 });
+  return rest;
+}
