@@ -94,7 +94,7 @@ describe('emberwright tonight', () => {
       ],
       [['--what', 'biscuits', '--oven', '12 in', '--wind', 'lots'], /leaves rustle/],
       [['--what', 'biscuits', '--oven', '12 in', '--amount', 'some'], /--amount: found "some"/],
-      [['--what', 'cake-walk', '--oven', '12 in'], /emberwright starters/],
+      [['--what', 'cake-walk', '--oven', '12 in'], /emberwright recipes/],
       [['--what', 'biscuits', '--oven', '12 in', '--height', 'boils at 300 F'], /--height/],
       [['--what', 'biscuits'], /--oven/],
     ] as const) {
@@ -242,8 +242,8 @@ describe('help and wrong use', () => {
     }
   });
 
-  it('lists starters and demo camps', () => {
-    expect(command('starters').out).toMatch(/biscuits/);
+  it('lists ready recipes and demo camps', () => {
+    expect(command('recipes').out).toMatch(/biscuits/);
     for (const id of demoIds) expect(command('demo').out).toContain(id);
   });
 });
@@ -251,7 +251,7 @@ describe('help and wrong use', () => {
 describe('a fault of ours', () => {
   it('ends with 70 and says that the file is untouched', () => {
     let error = '';
-    const exit = run(['starters'], {
+    const exit = run(['recipes'], {
       ...realShell(),
       out: () => {
         throw new Error('the pen broke');

@@ -4,7 +4,7 @@ import { Command } from 'commander';
 import { demo } from './commands/demo.ts';
 import { lookOver } from './commands/look-over.ts';
 import { plan } from './commands/plan.ts';
-import { listStarters } from './commands/starters.ts';
+import { listRecipes } from './commands/recipes.ts';
 import { tonight } from './commands/tonight.ts';
 import { EXIT_HELP, type ExitCode } from './exit.ts';
 import type { Shell } from './shell.ts';
@@ -17,7 +17,7 @@ export function program(shell: Shell, end: (code: ExitCode) => void): Command {
     .helpCommand(false)
     .showSuggestionAfterError(true)
     .addHelpText('after', `\n${FIRST_STEPS}\n\n${EXIT_HELP}\n`);
-  for (const make of [tonightCommand, planCommand, lookOverCommand, demoCommand, startersCommand]) {
+  for (const make of [tonightCommand, planCommand, lookOverCommand, demoCommand, recipesCommand]) {
     all.addCommand(make(shell, end));
   }
   for (const command of [all, ...all.commands]) {
@@ -50,7 +50,10 @@ function tonightCommand(shell: Shell, end: (code: ExitCode) => void): Command {
       .description(
         'One bread, one oven, tonight: a dish card. What you leave out is assumed, and said.',
       )
-      .requiredOption('--what <bread>', 'a starter (see: emberwright starters) or a recipe file')
+      .requiredOption(
+        '--what <bread>',
+        'a ready recipe (see: emberwright recipes) or a recipe file',
+      )
       .requiredOption('--oven <size>', 'its diameter: "12 in"')
       .option('--deep', 'it is a deep one')
       .option('--eat-at <time>', 'when it is on the table: 18:30; left out: as soon as can be')
@@ -124,9 +127,9 @@ function demoCommand(shell: Shell, end: (code: ExitCode) => void): Command {
     .action((name, file) => end(demo(name, file, shell)));
 }
 
-function startersCommand(shell: Shell, end: (code: ExitCode) => void): Command {
-  return new Command('starters')
+function recipesCommand(shell: Shell, end: (code: ExitCode) => void): Command {
+  return new Command('recipes')
     .description('Lists the ready recipes that "tonight" knows by name.')
     .helpOption('--help', 'show this')
-    .action(() => end(listStarters(shell)));
+    .action(() => end(listRecipes(shell)));
 }

@@ -11,8 +11,8 @@ export function recipeFrom(path: string, shell: Shell): Recipe {
     throw wrongUse(
       '--what',
       `"${path}"`,
-      'a starter by name, or a recipe file that ends in .json',
-      'List the starters with: emberwright starters',
+      'a ready recipe by name, or a recipe file that ends in .json',
+      'List the ready recipes with: emberwright recipes',
     );
   }
   const text = fileText(path, shell);

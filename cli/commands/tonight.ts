@@ -14,11 +14,11 @@ import {
   planMeal,
   type Recipe,
   type Refusal,
+  readyRecipes,
   refusalText,
   renderHtml,
   renderText,
   sayFor,
-  starters,
   type TonightAnswers,
 } from '#engine';
 import { amountOf } from '../amount.ts';
@@ -119,10 +119,10 @@ function answersOf(options: TonightOptions, shell: Shell): TonightAnswers {
   };
 }
 
-/** A starter by its name, else a file with a recipe in it. */
+/** A ready recipe by its name, else a file with a recipe in it. */
 function whatOf(text: string, shell: Shell): Recipe {
-  const starter = starters.find(({ id }) => id === text.trim().toLowerCase());
-  return starter ?? recipeFrom(text, shell);
+  const ready = readyRecipes.find(({ id }) => id === text.trim().toLowerCase());
+  return ready ?? recipeFrom(text, shell);
 }
 
 /** Briquettes are what is assumed anyway, so saying them only takes the doubt away. */

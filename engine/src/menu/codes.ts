@@ -158,7 +158,7 @@ export const menuCodes = {
     when: 'An oven is smaller or larger than any in the table.',
     next: 'Give an oven of 8 to 16 inches (20 to 41 cm).',
   },
-  MENU_STARTER_UNKNOWN: {
+  MENU_READY_RECIPE_UNKNOWN: {
     kind: 'refusal',
     when: 'A ready recipe is asked for that we do not have.',
     next: 'Choose one of the list, or paste a recipe.',

@@ -14,10 +14,10 @@ export { type PieceSize, piecesThatFit, placePieces } from './packing.ts';
 export { batchMass, dishPieces, recipeMass, shareOfRecipe, writtenPortions } from './pieces.ts';
 // How much
 export { appetiteFactor, mouthsIn, portionsFor } from './portions.ts';
+// The first door
+export { readyRecipes, readyRecipeWithId } from './ready-recipes.ts';
 export type * from './recipe.ts';
 export { type DishToLay, type OvenShares, shareOvens } from './share.ts';
-// The first door
-export { starters, starterWithId } from './starters.ts';
 export { campForTonight } from './tonight.ts';
 export type { Assumption, Tonight, TonightAnswers } from './tonight-answers.ts';
 export { type MenuTrouble, menuTrouble } from './trouble.ts';

@@ -10,8 +10,8 @@ import { fromUnit } from '../quantity/convert.ts';
 import { clockMinutes, metres } from '../quantity/unit.ts';
 import { recipeMass } from './pieces.ts';
 import { portionsFor } from './portions.ts';
+import { readyRecipes, readyRecipeWithId } from './ready-recipes.ts';
 import { shareOvens } from './share.ts';
-import { starters, starterWithId } from './starters.ts';
 import { campForTonight } from './tonight.ts';
 import type { Tonight, TonightAnswers } from './tonight-answers.ts';
 import { menuTrouble } from './trouble.ts';
@@ -40,9 +40,9 @@ function loadsOf({ camp, menu }: Tonight) {
 
 describe('ready recipes', () => {
   it('are eight at least, each whole: ingredients from the larder, steps in order, no trouble', () => {
-    expect(starters.length).toBeGreaterThanOrEqual(8);
-    expect(new Set(starters.map((each) => each.id)).size).toBe(starters.length);
-    for (const recipe of starters) {
+    expect(readyRecipes.length).toBeGreaterThanOrEqual(8);
+    expect(new Set(readyRecipes.map((each) => each.id)).size).toBe(readyRecipes.length);
+    for (const recipe of readyRecipes) {
       const { camp, menu } = tonight({ what: recipe.id });
       expect(menuTrouble(menu, camp).refusals, recipe.id).toEqual([]);
       expect(
@@ -57,22 +57,22 @@ describe('ready recipes', () => {
 
   it('lie inside published ranges (validation/formula/published-ranges.json)', () => {
     for (const row of ranges.rows as readonly Record<string, unknown>[]) {
-      const { ingredients } = starterWithId(String(row.starter))!;
+      const { ingredients } = readyRecipeWithId(String(row.recipe))!;
       const sum = (parts: readonly string[]) =>
         ingredients.reduce((all, each) => all + (parts.includes(each.part) ? each.grams : 0), 0);
       const flour = sum(['flour', 'meal']);
       for (const [part, range] of Object.entries(row)) {
-        if (part === 'starter') continue;
+        if (part === 'recipe') continue;
         const [least, most] = range as readonly [number, number];
         const percent = (100 * sum([part === 'buttermilk' ? 'liquid' : part])) / flour;
-        expect(percent, `${row.starter} ${part}`).toBeGreaterThanOrEqual(least);
-        expect(percent, `${row.starter} ${part}`).toBeLessThanOrEqual(most);
+        expect(percent, `${row.recipe} ${part}`).toBeGreaterThanOrEqual(least);
+        expect(percent, `${row.recipe} ${part}`).toBeLessThanOrEqual(most);
       }
     }
   });
 
   it('give a portion of stew what armedForcesRecipes card L-23 gives, within 3 %', () => {
-    const stew = starterWithId('beef-stew')!;
+    const stew = readyRecipeWithId('beef-stew')!;
     for (const [food, , each] of service.rows as readonly (readonly unknown[])[]) {
       const mass = stew.ingredients.find((one) => one.food === food)!.grams / stew.portions;
       expect(Math.abs(mass / Number(each) - 1), String(food)).toBeLessThan(0.03);
@@ -82,7 +82,7 @@ describe('ready recipes', () => {
 
 describe('a camp for tonight', () => {
   it('stands on three answers, without trouble, in one oven, for every recipe and every usual oven', () => {
-    for (const recipe of starters) {
+    for (const recipe of readyRecipes) {
       for (const inches of [8, 10, 12, 14, 16]) {
         const oven = { diameterMetres: fromUnit(inches, 'inch') };
         const made = tonight({ what: recipe.id, oven });
@@ -105,7 +105,7 @@ describe('a camp for tonight', () => {
   });
 
   it('takes the amount as flour, mass, portions or thickness', () => {
-    const biscuits = starterWithId('biscuits')!;
+    const biscuits = readyRecipeWithId('biscuits')!;
     const portions = (amount: TonightAnswers['amount']) =>
       tonight({ ...(amount === undefined ? {} : { amount }) }).menu.dishes[0]!.portions!;
     expect(portions({ flourGrams: 960 })).toBeCloseTo(2 * biscuits.portions, 9);
@@ -135,7 +135,7 @@ describe('a camp for tonight', () => {
       const outcome = campForTonight(answers(change));
       return isRefusal(outcome) ? outcome.code : undefined;
     };
-    expect(code({ what: 'moon cake' })).toBe('MENU_STARTER_UNKNOWN');
+    expect(code({ what: 'moon cake' })).toBe('MENU_READY_RECIPE_UNKNOWN');
     expect(code({ oven: { diameterMetres: 1 } })).toBe('MENU_OVEN_SIZE_UNKNOWN');
     expect(code({ oven: { diameterMetres: Number.NaN } })).toBe('MENU_OVEN_SIZE_UNKNOWN');
     expect(code({ when: { serveAt: clockMinutes(100) } })).toBe('MENU_SERVE_PAST');
@@ -149,7 +149,7 @@ describe('a camp for tonight', () => {
   it('never throws and never gives a number that is none, whatever it is asked', () => {
     const odd = fc.oneof(fc.double(), fc.double({ min: 0.2, max: 0.41 }), fc.constantFrom(0, -1));
     fc.assert(
-      fc.property(odd, odd, fc.constantFrom(...starters), (diameterMetres, portions, what) => {
+      fc.property(odd, odd, fc.constantFrom(...readyRecipes), (diameterMetres, portions, what) => {
         const made = campForTonight(
           answers({ what, oven: { diameterMetres }, amount: { portions } }),
         );

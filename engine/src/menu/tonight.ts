@@ -19,8 +19,8 @@ import type { Lot } from './lots.ts';
 import type { DishPins, MenuDish } from './menu.ts';
 import { isKnownSize, nominalOven } from './nominal-oven.ts';
 import { recipeMass } from './pieces.ts';
+import { readyRecipeWithId } from './ready-recipes.ts';
 import type { Recipe } from './recipe.ts';
-import { starterWithId } from './starters.ts';
 import type { Assumption, Tonight, TonightAnswers } from './tonight-answers.ts';
 import { isThicknessKept, tooThick } from './too-small.ts';
 import { workMinutes } from './work-minutes.ts';
@@ -34,7 +34,7 @@ const MOST_MASS_GRAMS = 200_000; // ours, as in trouble.ts
 /**
  * A camp with one dish and one oven, from the least a cook has to say.
  *
- * @refuses MENU_STARTER_UNKNOWN — no ready recipe of this name
+ * @refuses MENU_READY_RECIPE_UNKNOWN — no ready recipe of this name
  * @refuses MENU_OVEN_SIZE_UNKNOWN — outside 8 … 16 inches
  * @refuses MENU_AMOUNT_IMPOSSIBLE, MENU_AMOUNT_ABSURD — the amount asked for
  * @refuses MENU_TOO_THICK — the thickness asked for does not go under the lid
@@ -43,9 +43,9 @@ const MOST_MASS_GRAMS = 200_000; // ours, as in trouble.ts
  * @notice  MENU_OVEN_BETWEEN_SIZES — the oven was reckoned between two sizes of the table
  */
 export function campForTonight(answers: TonightAnswers): OrRefusal<Tonight> {
-  const found = typeof answers.what === 'string' ? starterWithId(answers.what) : answers.what;
+  const found = typeof answers.what === 'string' ? readyRecipeWithId(answers.what) : answers.what;
   if (found === undefined) {
-    return refusal('MENU_STARTER_UNKNOWN', ['what'], {}, { wanted: String(answers.what) });
+    return refusal('MENU_READY_RECIPE_UNKNOWN', ['what'], {}, { wanted: String(answers.what) });
   }
   if (!isKnownSize(answers.oven.diameterMetres)) return sizeRefusal(answers);
   const recipe = withThickness(found, answers);

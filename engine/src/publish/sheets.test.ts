@@ -4,7 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CoalPlan } from '../coals/coal-plan.ts';
 import type { MealPlan } from '../meal.ts';
-import { starters } from '../menu/starters.ts';
+import { readyRecipes } from '../menu/ready-recipes.ts';
 import { campForTonight } from '../menu/tonight.ts';
 import { isRefusal } from '../notice/notice.ts';
 import { planMeal } from '../plan.ts';
@@ -64,7 +64,7 @@ function busyCamp(): MealPlan {
 }
 
 /** Real plans: every ready recipe, at noon and for half past six, on both fuels. */
-const tonights = starters.flatMap(({ id }, index) =>
+const tonights = readyRecipes.flatMap(({ id }, index) =>
   (['briquettes', 'wood-coals'] as const).map((fuel): [string, MealPlan] => {
     const asked = campForTonight({
       what: id,

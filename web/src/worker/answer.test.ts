@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { starters } from '#engine';
+import { readyRecipes } from '#engine';
 import { readCampFile } from '#formats';
 import { answerTo } from './answer.ts';
 import type { Answers, TonightFood, TonightWish, Voice } from './messages.ts';
@@ -24,7 +24,7 @@ const demos = (await answerTo({ ask: 'demos', today: '2026-05-02' })) as Answers
 
 describe('the front door', () => {
   it('has a card for every ready recipe, on both fuels, and a camp that can be read again', async () => {
-    for (const { id } of starters) {
+    for (const { id } of readyRecipes) {
       for (const fuel of ['briquettes', 'wood-coals'] as const) {
         const wish = wishFor({ starter: id }, { fuel, pieceGrams: 22 });
         const { card, canGrow } = await tonight(wish);
@@ -81,7 +81,7 @@ describe('a recipe of one’s own', () => {
 describe('a ready recipe', () => {
   it('can be put into any camp file as it is handed out', async () => {
     const file = JSON.parse(demos[0]!.file) as { recipes: { id: string }[] };
-    for (const { id } of starters) {
+    for (const { id } of readyRecipes) {
       const recipe = await answerTo({ ask: 'starter-recipe', id });
       const others = file.recipes.filter((each) => each.id !== id);
       const added = JSON.stringify({ ...file, recipes: [...others, recipe] });

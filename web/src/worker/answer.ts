@@ -1,14 +1,14 @@
 // Each question and its answer. Plain functions, so that tests need no browser. What reads and
 // writes camp files is a part of its own, fetched when the first camp is opened or changed.
 
-import { starters } from '#engine';
+import { readyRecipes } from '#engine';
 import type { Answers, Question } from './messages.ts';
 import { tonightAnswer } from './tonight.ts';
 
 export async function answerTo(question: Question): Promise<Answers[Question['ask']]> {
   switch (question.ask) {
     case 'starters':
-      return starters.map(({ id, name, kind }) => ({ id, name, kind }));
+      return readyRecipes.map(({ id, name, kind }) => ({ id, name, kind }));
     case 'tonight':
       return tonightAnswer(question.wish, question.voice, await recipeOf(question.wish.what));
     default:

@@ -17,10 +17,10 @@ import {
   planMeal,
   type Recipe,
   type Refusal,
+  readyRecipeWithId,
   refusalText,
   type SheetDocument,
   sayFor,
-  starterWithId,
   type TonightAnswers,
   windFromSign,
 } from '#engine';
@@ -104,7 +104,7 @@ function foodFrom(
 ): Pick<TonightAnswers, 'what' | 'amount'> {
   if ('starter' in what) return { what: what.starter };
   if ('camp' in what) return { what: own ?? what.recipe };
-  const like = starterWithId(likeness[what.kind]);
+  const like = readyRecipeWithId(likeness[what.kind]);
   if (like === undefined) throw new Error(`no ready dough stands for ${what.kind}`);
   const { thicknessMetres, massGrams } = what;
   return { what: ownDough(like), amount: { thicknessMetres, massGrams } };

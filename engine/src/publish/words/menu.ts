@@ -117,5 +117,5 @@ export const menuWords: Words = {
       ? `An oven of ${say.length(num(values, 'diameterMetres'))} is outside what we know: ` +
         `${say.length(0.2032)} to ${say.length(0.4064)}.`
       : `Say how wide the oven is: ${say.length(0.2032)} to ${say.length(0.4064)}.`,
-  MENU_STARTER_UNKNOWN: (values) => `There is no ready recipe called "${values.wanted}".`,
+  MENU_READY_RECIPE_UNKNOWN: (values) => `There is no ready recipe called "${values.wanted}".`,
 };

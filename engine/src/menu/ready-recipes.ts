@@ -1,6 +1,6 @@
 // Ready recipes of our own, for the cook who has none at hand.
 
-import table from '../../data/starters.json' with { type: 'json' };
+import table from '../../data/ready-recipes.json' with { type: 'json' };
 import type { Skill } from '../camp/camp.ts';
 import { allergensNamed } from '../larder/allergens.ts';
 import type { FoodPart } from '../larder/food.ts';
@@ -17,7 +17,7 @@ import type {
   StepKind,
 } from './recipe.ts';
 
-interface StarterRow {
+interface ReadyRecipeRow {
   readonly id: string;
   readonly name: string;
   readonly kind: string;
@@ -62,14 +62,14 @@ interface StarterRow {
 }
 
 /** Ready recipes, bread first. */
-export const starters: readonly Recipe[] = (table.rows as readonly StarterRow[]).map(
-  starterFromRow,
+export const readyRecipes: readonly Recipe[] = (table.rows as readonly ReadyRecipeRow[]).map(
+  readyRecipeFromRow,
 );
 
-export const starterWithId = (id: string): Recipe | undefined =>
-  starters.find((recipe) => recipe.id === id);
+export const readyRecipeWithId = (id: string): Recipe | undefined =>
+  readyRecipes.find((recipe) => recipe.id === id);
 
-function starterFromRow(row: StarterRow): Recipe {
+function readyRecipeFromRow(row: ReadyRecipeRow): Recipe {
   return {
     id: row.id,
     name: row.name,
@@ -90,12 +90,12 @@ function starterFromRow(row: StarterRow): Recipe {
   };
 }
 
-function ingredientFromRow(row: StarterRow['ingredients'][number]): Ingredient {
+function ingredientFromRow(row: ReadyRecipeRow['ingredients'][number]): Ingredient {
   const words = allergensNamed(row.name, foodWithKey(row.food));
   return { ...row, ...words, grams: grams(row.grams), part: row.part as FoodPart };
 }
 
-function stepFromRow(row: StarterRow['steps'][number]): RecipeStep {
+function stepFromRow(row: ReadyRecipeRow['steps'][number]): RecipeStep {
   return {
     ...row,
     kind: row.kind as StepKind,
@@ -109,7 +109,7 @@ function stepFromRow(row: StarterRow['steps'][number]): RecipeStep {
   };
 }
 
-function targetFromRow(row: StarterRow['target']): RecipeTarget {
+function targetFromRow(row: ReadyRecipeRow['target']): RecipeTarget {
   const { ovenCelsius, coreCelsius, thicknessMillimetres } = row;
   return {
     ...(ovenCelsius === undefined ? {} : { oven: fromCelsius(ovenCelsius) }),
