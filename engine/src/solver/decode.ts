@@ -96,7 +96,8 @@ function placeStrictly(
 ): boolean {
   const least = leastLateness(draft, group);
   const rest = wish.allowed - least;
-  const lates = rest < 1 ? [least] : [least, least + Math.ceil(rest / 3), wish.allowed];
+  const steps = rest < 1 ? [0] : LATENESS_STEPS;
+  const lates = steps.map((step) => least + Math.ceil(rest * step));
   for (const late of rest < 0 ? [] : lates) {
     const pulls = wish.allowed > 0 ? PULLS_EASED : PULLS_FIRST;
     if (!placeGroup(draft, group, { late, offset: wish.offset, pulls })) continue;
@@ -147,7 +148,9 @@ const LATENESS_TRIED = [0, 1, 2, 3, 5, 7, 10, 15, 20, 30, 45, 60, 90, 120, 180, 
 /** Pulls allowed: many to be on time, few for each lateness that is tried after. Tuned for speed. */
 const PULLS_FIRST = 40;
 const PULLS_LATER = 8;
-const PULLS_EASED = 24;
+const PULLS_EASED = 12;
+/** Shares of what is allowed that are tried in turn. */
+const LATENESS_STEPS = [0, 0.2, 0.5, 0.75, 1];
 
 /** False if it came out late or was forced. */
 function placeInTime(draft: Draft, group: number, offset: number): boolean {

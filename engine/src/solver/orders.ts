@@ -17,10 +17,10 @@ export function firstOrders(
   const dear = problem.groups.map((group) => -group.latePrice);
   const orders = [
     orderedBy(problem, [dear]),
+    orderedBy(problem, [due.map((minute) => -minute), dear]),
     orderedBy(problem, [room, dear]),
     orderedBy(problem, [work.map((minutes) => -minutes), dear]),
     orderedBy(problem, [due, dear]),
-    orderedBy(problem, [due.map((minute) => -minute), dear]),
   ];
   const seen = new Set<string>();
   return orders.filter((order) => {

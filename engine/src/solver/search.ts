@@ -57,28 +57,13 @@ export function searchPlan(problem: Problem, wish: SearchWish): Found {
   return foundFrom(search, best);
 }
 
-/** Something less late than `cost`, by a quick look; undefined if that did not show it. */
-export function searchLess(
-  problem: Problem,
-  wish: SearchWish & { cost: number },
-): Found | undefined {
-  const nets = groupNets(problem);
-  const allowed = leastLatenesses(problem, nets);
-  const search = newSearch(problem, nets, { allowed, wish });
-  const first = firstOnTime(search, 0);
-  const offsets = problem.groups.map(() => 0);
-  const most = { cost: wish.cost, attempts: LATE_PLACINGS / 4 };
-  const found = 'plan' in first ? first : tryLate(search, { order: first.order, offsets }, most);
-  return found === undefined ? undefined : foundFrom(search, found);
-}
-
 /** Only one that is on time; undefined if none was found, which proves nothing. */
 export function searchOnTime(problem: Problem, wish: SearchWish): Found | undefined {
   const nets = groupNets(problem);
   const allowed = leastLatenesses(problem, nets);
   if (allowed.some((late) => late > 0)) return undefined;
   const search = newSearch(problem, nets, { allowed, wish });
-  const first = firstOnTime(search);
+  const first = firstOnTime(search, EASED);
   return 'plan' in first ? foundFrom(search, improved(search, first)) : undefined;
 }
 
@@ -96,29 +81,38 @@ function foundFrom(search: Search, { plan, cost }: Trial): Found {
   return { plan, cost, decodes: search.decodes, status };
 }
 
+interface Effort {
+  readonly repairs: number;
+  readonly chances: number;
+  /** Of the first orders. */
+  readonly orders: number;
+}
+
 /**
  * Repairs of each first order, orders drawn by chance after them if none is on time, and placings
  * after which no more are drawn.
  * @tuned on sixty varied camps: nothing more came out on time with twice as many of each
  */
-const REPAIRS = 4;
-const CHANCES = 24;
-const CHANCE_PLACINGS = 900;
+const FULL: Effort = { repairs: 4, chances: 24, orders: 5 };
+/** A meal eased after it was found late. */
+const EASED: Effort = { repairs: 1, chances: 0, orders: 2 };
+const CHANCE_PLACINGS = 200;
 
 /** The cheapest of the first orders that are on time, or the order that came furthest. */
-function firstOnTime(search: Search, chances = CHANCES): Trial | Furthest {
+function firstOnTime(search: Search, effort: Effort = FULL): Trial | Furthest {
+  const { chances, repairs, orders } = effort;
   const { problem, nets, random } = search;
   const offsets = problem.groups.map(() => 0);
   const tried = new Set<string>();
   let best: Trial | undefined;
   let furthest: Furthest = { order: problem.groups.map((_, group) => group), placed: -1 };
   const follow = (wish: DecodeWish) => {
-    const end = repaired(search, wish, { tried });
+    const end = repaired(search, wish, { tried, repairs });
     if (end === undefined) return;
     if (!('plan' in end)) furthest = end.placed > furthest.placed ? end : furthest;
     else if (best === undefined || end.cost < best.cost) best = end;
   };
-  for (const order of firstOrders(problem, nets)) follow({ order, offsets });
+  for (const order of firstOrders(problem, nets).slice(0, orders)) follow({ order, offsets });
   for (let chance = 0; chance < chances && best === undefined; chance += 1) {
     if (search.attempts > CHANCE_PLACINGS) break;
     follow(changed(changed({ order: furthest.order, offsets }, random), random));
@@ -136,7 +130,7 @@ interface Furthest {
 function repaired(
   search: Search,
   from: DecodeWish,
-  { tried, repairs = REPAIRS }: { readonly tried: Set<string>; readonly repairs?: number },
+  { tried, repairs }: { readonly tried: Set<string>; readonly repairs: number },
 ): Trial | Furthest | undefined {
   let wish = from;
   let furthest: Furthest | undefined;
@@ -213,7 +207,7 @@ function allALittleLate(search: Search, furthest: readonly number[]): Trial | un
     if (best !== undefined) break;
     failed = late;
   }
-  for (let turn = 0; turn < 3 && best !== undefined && kept - failed > 2; turn += 1) {
+  for (let turn = 0; turn < 2 && best !== undefined && kept - failed > 2; turn += 1) {
     const late = Math.ceil((failed + kept) / 2);
     const less = withinLateness(search, furthest, late);
     if (less === undefined) failed = late;
@@ -231,7 +225,7 @@ function withinLateness(
   const eased = { ...search, allowed: search.allowed.map((own) => own + late) };
   const offsets = problem.groups.map(() => 0);
   for (const order of [furthest, ...firstOrders(problem, nets).slice(0, 2)]) {
-    const end = repaired(eased, { order, offsets }, { tried: new Set(), repairs: 1 });
+    const end = repaired(eased, { order, offsets }, { tried: new Set(), repairs: 0 });
     search.attempts = eased.attempts;
     if (end !== undefined && 'plan' in end) return end;
   }
@@ -239,7 +233,7 @@ function withinLateness(
 }
 
 /** Placings spent on looking for something less late. @tuned so that a late meal stays in its time */
-const LATE_PLACINGS = 300;
+const LATE_PLACINGS = 600;
 /** Whole plans tried even when few decodes are allowed; squeaks may go round in circles. */
 const SQUEAKS_LEAST = 4;
 const SQUEAKS_MOST = 6;

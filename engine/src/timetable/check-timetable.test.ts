@@ -2,8 +2,8 @@
 // a time, and each time the rule that forbids it has to speak.
 
 import { describe, expect, it } from 'vitest';
-import { harrowSaddle } from '../../validation/timetable/demo-meals.ts';
-import { clockMinutes } from '../quantity/unit.ts';
+import { harrowSaddle, pilcrowCreek } from '../../validation/timetable/demo-meals.ts';
+import { clockMinutes, minutes } from '../quantity/unit.ts';
 import { checkTimetable } from './check-timetable.ts';
 import type { DaySheet, Job } from './day-sheet.ts';
 import { planTimetable } from './plan-timetable.ts';
@@ -165,5 +165,42 @@ describe('the checker of day sheets', () => {
   it('finds a dish that nobody called and work before now', () => {
     expect(rules(without((job) => job.kind === 'call'))).toContain('called');
     expect(rules(sound, { ...request, notBefore: clockMinutes(1000) })).toContain('not-before');
+  });
+
+  it('finds waiting that is not told as it is, and coals counted below none', () => {
+    const servings = sound.servings.map((each) => ({ ...each, waits: minutes(each.waits + 7) }));
+    expect(rules({ ...sound, servings })).toContain('waiting-told');
+    const lit = sound.lit.map((each) => ({ ...each, onOvens: -1 }));
+    expect(rules({ ...sound, lit })).toContain('coals-counted');
+  });
+
+  it('finds a heavy oven loaded by one where two are there (AT-THE-FIRE 9, common practice)', () => {
+    const spoilt = change(
+      (job) => job.kind === 'load' && job.load === 'stew-1',
+      (job) => ({ ...job, hands: job.hands.slice(0, 1) }),
+    );
+    expect(rules(spoilt)).toContain('two-person-lift');
+  });
+
+  it('finds bread left whole after its rest and a dough that rose too short', () => {
+    const pilcrow = pilcrowCreek();
+    const sheet = planTimetable(pilcrow);
+    expect(rules(sheet, pilcrow)).toEqual([]);
+    const jobs = sheet.jobs.map((job) => (job.kind === 'cut' ? moved(job, 20) : job));
+    expect(rules({ ...sheet, jobs }, pilcrow)).toContain('cut-once-rested');
+    const risen = sheet.jobs.map((job) =>
+      job.kind === 'rise' ? { ...job, end: clockMinutes(job.end - 40) } : job,
+    );
+    expect(rules({ ...sheet, jobs: risen }, pilcrow)).toContain('risen-enough');
+  });
+
+  it('finds a feeder fire that nobody feeds', () => {
+    const pilcrow = pilcrowCreek();
+    const fuel = { kind: 'wood-coals' as const, lead: minutes(60) };
+    const wood = { ...pilcrow, camp: { ...pilcrow.camp, fuel } };
+    const sheet = planTimetable(wood);
+    expect(rules(sheet, wood)).toEqual([]);
+    const jobs = sheet.jobs.filter((job) => job.kind !== 'tend-fire');
+    expect(rules({ ...sheet, jobs }, wood)).toContain('fire-fed');
   });
 });

@@ -5,11 +5,14 @@ import type { DishTasks, LoadTasks, Making } from './making.ts';
 
 const HARDLY = 1;
 
-/** One trip for water, back before the first food is handled. */
+/**
+ * One trip for water, back before the first food is handled; none where the camp does not say from
+ * where, since then it stands at hand.
+ */
 export function waterTasks(making: Making, dishes: readonly DishTasks[]): void {
   const { builder, crews } = making;
   const makes = dishes.flatMap((dish) => dish.makes);
-  if (makes.length === 0) return;
+  if (makes.length === 0 || making.request.camp.place.water === undefined) return;
   const group = builder.group({
     id: 'water',
     towards: 'late',

@@ -3,7 +3,7 @@
 import { type Notice, notice } from '../notice/notice.ts';
 import { minutes } from '../quantity/unit.ts';
 import type { Plan } from '../solver/problem.ts';
-import { type Found, searchLess, searchOnTime, searchPlan } from '../solver/search.ts';
+import { type Found, searchOnTime, searchPlan } from '../solver/search.ts';
 import { upkeepGaps } from '../solver/upkeep.ts';
 import { advise } from './advise.ts';
 import type { DaySheet, Serving, TimetableRequest } from './day-sheet.ts';
@@ -133,14 +133,9 @@ function attemptOf(
   return { day, found, laid, worst, extra: [], isFreeFromFirst };
 }
 
-/** Worst lateness of an eased request by a quick look; infinite if that shows nothing better. */
-function worstWhen(eased: TimetableRequest, best: Attempt): number {
-  const day = dayWork(eased, best);
-  const found = searchLess(day.problem, { seed: 1, decodes: 1, cost: best.found.cost });
-  if (found === undefined) return Number.POSITIVE_INFINITY;
-  const { broken, lateBy } = found.plan;
-  return broken.length > 0 ? Number.POSITIVE_INFINITY : Math.max(0, ...lateBy);
-}
+/** 0 if an eased request is on time by a quick look; infinite if that does not show it. */
+const worstWhen = (eased: TimetableRequest, best: Attempt): number =>
+  onTime(eased, { decodes: 1 }, best)?.worst ?? Number.POSITIVE_INFINITY;
 
 /** What advice has to beat: anything does, if the plan at hand can't even be carried out. */
 const worstOf = (broken: number, servings: readonly Serving[]) =>

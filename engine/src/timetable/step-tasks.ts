@@ -1,6 +1,6 @@
 // One step of a recipe as a task: its people, its place, what it follows, clean hands round it.
 
-import type { RecipeStep } from '../menu/recipe.ts';
+import type { RecipeStep, StepLag } from '../menu/recipe.ts';
 import { bringsWhatIsKeptAway, keptFrom } from './free-from.ts';
 import * as habits from './habits.ts';
 import { APART_ROOM, apartPool, type DishMaking, tablePool } from './making.ts';
@@ -54,10 +54,25 @@ function linkStep(dish: DishMaking, step: RecipeStep, task: number): void {
   for (const lag of lagsInto(dish.work.recipe, index)) {
     const wait = usualWait(dish, step, lag.step);
     const usual = wait === undefined ? {} : { most: wait };
+    // Rest begins by itself when it is out; several ovens are not emptied in the same minute.
+    const isOut = isCooling(dish, step) && dish.work.loads.length === 1;
+    if (isOut) {
+      restAtOnce(dish, task, lag);
+      continue;
+    }
     const room = { least: lag.least, ...(lag.most === undefined ? usual : { most: lag.most }) };
     for (const from of dish.steps.get(lag.step)?.last ?? []) {
       dish.making.builder.lag(from, task, dish.earlyTurns.has(from) ? { least: lag.least } : room);
     }
+  }
+}
+
+const isCooling = (dish: DishMaking, step: RecipeStep) =>
+  step.kind === 'rest' && dish.phases.get(step.id) === 'after';
+
+function restAtOnce(dish: DishMaking, task: number, { step, least }: StepLag): void {
+  for (const from of dish.steps.get(step)?.last ?? []) {
+    dish.making.builder.lag(from, task, { least, most: least });
   }
 }
 
