@@ -75,6 +75,6 @@ export async function build(names, options = { quiet: false }) {
 
 if (process.argv[1]?.endsWith('build.mjs')) {
   ensureNode();
-  ensureInstalled();
+  await ensureInstalled();
   await build(Object.keys(products));
 }

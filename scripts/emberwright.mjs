@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { ensureInstalled, ensureNode, root } from './ensure.mjs';
 
 ensureNode();
-ensureInstalled();
+await ensureInstalled();
 const { build } = await import('./build.mjs');
 await build(['cli'], { quiet: true });
 // npm changes into the project's folder; the cook's files are where the cook called from.

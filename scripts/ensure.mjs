@@ -1,8 +1,8 @@
 // What every first command shares: the Node floor, and installing what is missing, saying so.
 // Plain Node, no packages, no shell habits: it runs before anything is installed.
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -37,16 +37,53 @@ export function run(program, parameters, options = {}) {
   return result.status ?? 1;
 }
 
-/** Runs npm without a shell: by the npm that started us, or the one beside this Node. */
+/** Runs npm without a shell, by the npm that started us or the one beside this Node; says how long it takes. */
 function runNpm(parameters) {
   const besideNode = [
     join(dirname(process.execPath), 'node_modules', 'npm', 'bin', 'npm-cli.js'),
     join(dirname(process.execPath), '..', 'lib', 'node_modules', 'npm', 'bin', 'npm-cli.js'),
   ];
   const npm = [process.env.npm_execpath, ...besideNode].find((path) => path && existsSync(path));
-  if (npm) return run(process.execPath, [npm, ...parameters]);
   const isWindows = process.platform === 'win32';
-  return run(isWindows ? 'npm.cmd' : 'npm', parameters, { shell: isWindows });
+  const child = npm
+    ? spawn(process.execPath, [npm, ...parameters], { cwd: root, stdio: 'inherit' })
+    : spawn(isWindows ? 'npm.cmd' : 'npm', parameters, {
+        cwd: root,
+        stdio: 'inherit',
+        shell: isWindows,
+      });
+  const since = Date.now();
+  const ticking = setInterval(() => {
+    say(
+      `  still installing, ${Math.round((Date.now() - since) / 1000)} s; the store is compiled once ...`,
+    );
+  }, 20_000);
+  return new Promise((resolve) => {
+    child.on('error', (error) => {
+      process.stderr.write(`npm: ${error.message}\n`);
+      resolve(1);
+    });
+    child.on('close', (code) => resolve(code ?? 1));
+  }).finally(() => clearInterval(ticking));
+}
+
+const lock = join(root, '.build', 'installing');
+
+/** True while another of our commands installs: two at once would spoil each other's node modules. */
+function isInstallingElsewhere() {
+  if (!existsSync(lock)) return false;
+  try {
+    process.kill(Number(readFileSync(lock, 'utf8')), 0);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+async function waitForOtherInstall() {
+  if (!isInstallingElsewhere()) return;
+  say('Another Emberwright command is installing; waiting for it ...');
+  while (isInstallingElsewhere()) await new Promise((resolve) => setTimeout(resolve, 500));
 }
 
 const stamp = join(root, 'node_modules', '.emberwright-installed');
@@ -67,13 +104,18 @@ function isInstalled() {
 }
 
 /** Installs node modules if the lock file says other than what is there. */
-export function ensureInstalled() {
+export async function ensureInstalled() {
+  await waitForOtherInstall();
   if (isInstalled()) return;
   say('Installing what Emberwright needs (node modules; a few minutes the first time) ...');
-  const code = runNpm(['ci', '--no-audit', '--no-fund']);
+  mkdirSync(dirname(lock), { recursive: true });
+  writeFileSync(lock, String(process.pid));
+  const code = await runNpm(['ci', '--no-audit', '--no-fund']);
+  rmSync(lock, { force: true });
   if (code !== 0) {
     process.stderr.write(
-      'Could not install the node modules. Check the network, then run the same command again.\n',
+      'Could not install the node modules: the lines above say why. Most often the network is missing; ' +
+        'then run the same command again.\n',
     );
     process.exit(code);
   }

@@ -2,7 +2,7 @@
 import { ensureInstalled, ensureNode, run } from './ensure.mjs';
 
 ensureNode();
-ensureInstalled();
+await ensureInstalled();
 const { build } = await import('./build.mjs');
 await build(['web', 'server']);
 process.exitCode = run(process.execPath, ['dist/server.mjs', ...process.argv.slice(2)]);

@@ -9,7 +9,7 @@ import { ensureInstalled, ensureNode, root, runTool, say } from './ensure.mjs';
 import { systemTools } from './system-tools.mjs';
 
 ensureNode();
-ensureInstalled();
+await ensureInstalled();
 
 const isCI = process.env.CI === 'true';
 const failures = [];
