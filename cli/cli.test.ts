@@ -104,6 +104,45 @@ describe('emberwright tonight', () => {
     }
   });
 
+  it('takes ground, chimneys, hands, weighed coals and a cold oven, and assumes them no longer', () => {
+    const bread = ['tonight', '--what', 'fire-bread', '--oven', '12 in', '--clock', '24'] as const;
+    const { error, out } = command(
+      ...bread,
+      ...['--ground', 'gravel', '--chimneys', '2', '--hands', '2', '--wind-from', 'south-west'],
+      ...['--coal-mass', 'ten weigh 240 g', '--cold-oven'],
+    );
+    expect(error).toBe('');
+    const assumed = /Assumed, change what is wrong: (.*)/s.exec(out)?.[1] ?? '';
+    expect(assumed).not.toMatch(/chimney|hands|briquettes|soil|oven cold|wind from/);
+    expect(command(...bread).out).toMatch(/wind from the [NESW]+/);
+    expect(command(...bread, '--ground', 'moon').error).toMatch(/soil or grass/);
+    expect(command(...bread, '--coal-mass', '9 kg').error).toMatch(/ten weigh 240 g/);
+    expect(command(...bread, '--cold-oven', '--hot-oven').exit).toBe(3);
+  });
+
+  it('says why it plans nothing in a storm, in killing cold or below the sea', () => {
+    for (const [words, wanted] of [
+      [['--wind', '200 m/s'], /Stop: .*wind/i],
+      [['--air', '-80 C'], /Stop: .*cold|air/i],
+      [['--height', '-900 m'], /Stop: /],
+    ] as const) {
+      const { exit, error } = command('tonight', '--what', 'biscuits', '--oven', '12 in', ...words);
+      expect(exit).toBe(1);
+      expect(error).toMatch(wanted);
+      expect(error).not.toMatch(UNSAYABLE);
+    }
+  });
+
+  it('is never late where no serving time was wished', () => {
+    for (const what of ['biscuits', 'corn-bread', 'rolls']) {
+      const { exit, out } = command(
+        ...['tonight', '--what', what, '--oven', '12 in', '--fuel', 'wood', '--now', '16:00'],
+      );
+      expect(exit, what).toBe(0);
+      expect(out).not.toMatch(/late by|too late|in time only/i);
+    }
+  });
+
   it('says that a serving time is past, as something that stops the plan', () => {
     const { exit, error } = command(
       'tonight',

@@ -5,7 +5,7 @@ import { demo } from './commands/demo.ts';
 import { lookOver } from './commands/look-over.ts';
 import { plan } from './commands/plan.ts';
 import { listRecipes } from './commands/recipes.ts';
-import { tonight } from './commands/tonight.ts';
+import { GROUNDS, tonight } from './commands/tonight.ts';
 import { EXIT_HELP, type ExitCode } from './exit.ts';
 import type { Shell } from './shell.ts';
 
@@ -64,8 +64,15 @@ function tonightCommand(shell: Shell, end: (code: ExitCode) => void): Command {
       )
       .option('--air <heat>', 'frost, cold, mild, hot, or "45 F"')
       .option('--wind <sign>', '"leaves rustle", "ash drifts" … or "3 m/s"')
+      .option('--wind-from <point>', 'where the wind comes from: west, SW or 225°')
       .option('--height <height>', 'above the sea: "2100 m", or by the boil: "boils at 198 F"')
       .option('--fuel <kind>', 'briquettes or wood')
+      .option('--coal-mass <weight>', 'briquettes weighed: "ten weigh 240 g", or "24 g" for one')
+      .option('--chimneys <count>', 'chimneys you light coals in')
+      .option('--hands <count>', 'pairs of hands')
+      .option('--ground <kind>', `what the oven stands on: ${GROUNDS.join(', ')}`)
+      .option('--cold-oven', 'the oven is cold when the bread goes in')
+      .option('--hot-oven', 'the oven is heated before the bread goes in')
       .option('--screens <count>', 'wind screens you set up')
       .option('--thermometer', 'you have one')
       .option('--above <coals>', 'your own count on the lid; it is kept and judged')

@@ -15,7 +15,7 @@ import {
   windFromSign,
   windSigns,
 } from '#engine';
-import { type QuantityKind, readClock, readQuantity } from '#formats';
+import { type QuantityKind, readClock, readDirection, readQuantity } from '#formats';
 import { CommandTrouble, EXIT, wrongUse } from './exit.ts';
 import type { Shell } from './shell.ts';
 
@@ -98,6 +98,21 @@ export function windOf(text: string): number {
   if (read === undefined || read < 0) {
     const signs = windSigns.map((each) => `"${each.replaceAll('-', ' ')}"`).join(', ');
     throw wrongUse('--wind', `"${text}"`, `one of ${signs}, or a speed`, 'Write --wind "3 m/s".');
+  }
+  return read;
+}
+
+/** `west`, `SW` or `225°`. */
+export function directionOf(where: string, text: string): number {
+  const read = readDirection(text);
+  if (read === undefined) {
+    const wanted = 'a point of the compass or degrees';
+    throw wrongUse(
+      where,
+      `"${text}"`,
+      wanted,
+      `Write ${where} west, ${where} SW or ${where} 225°.`,
+    );
   }
   return read;
 }

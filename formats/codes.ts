@@ -153,6 +153,11 @@ export const fileCodes = {
     when: 'The file names no date.',
     next: 'Times of day are right all the same; add "date" so that dusk is right too.',
   },
+  FILE_DATE_FAR: {
+    kind: 'notice',
+    when: 'The date of the camp is more than a year away from today.',
+    next: 'Check the year; times are right all the same, dusk is reckoned for that date.',
+  },
   FILE_FOOD_UNKNOWN: {
     kind: 'notice',
     when: 'An ingredient is not in the larder, so its allergens are not known.',

@@ -1,7 +1,7 @@
 // What is saved and read: the camp file, its versions, the demo camps. Shells import from here.
 
 // Quantities as people write them
-export { readClock, writeClock } from './camp-file/clock-text.ts';
+export { readClock, readDirection, writeClock } from './camp-file/clock-text.ts';
 // Reading and writing
 export { fromEngine } from './camp-file/from-engine.ts';
 export { type QuantityKind, readQuantity, writeQuantity } from './camp-file/quantity-text.ts';

@@ -29,6 +29,8 @@ const noticeWords: Words = {
   FILE_ASSUMED: ({ what }) =>
     `The camp does not say ${ASSUMED[String(what)] ?? String(what)}: the usual is taken.`,
   FILE_DATE_NOT_SAID: () => 'The camp names no date, so dusk is not reckoned for your day.',
+  FILE_DATE_FAR: ({ date, days }) =>
+    `The camp is dated ${date}, more than a year ${Number(days) < 0 ? 'ago' : 'ahead'}: check the year.`,
   FILE_FOOD_UNKNOWN: (_, { ingredient = 'an ingredient' }) =>
     `Read the label of ${ingredient}: it is not in the larder, so nobody knows what is in it.`,
   FILE_WEIGHT_RECKONED: ({ massGrams }, { ingredient = 'an ingredient' }, say) =>

@@ -2,16 +2,16 @@
 
 import {
   type Assumption,
-  campForTonight,
   clockMinutes,
   type DishPins,
   dishCard,
   type Fuel,
+  type Ground,
+  grams,
   isRefusal,
-  type MealPlan,
   minutes,
   noticeText,
-  planMeal,
+  planTonight,
   type Recipe,
   type Refusal,
   readyRecipes,
@@ -22,12 +22,13 @@ import {
   type TonightAnswers,
 } from '#engine';
 import { amountOf } from '../amount.ts';
-import { EXIT, type ExitCode } from '../exit.ts';
+import { EXIT, type ExitCode, wrongUse } from '../exit.ts';
 import { outcomeOf } from '../outcome.ts';
 import {
   airOf,
   clockOf,
   countOf,
+  directionOf,
   heightOf,
   oneOf,
   quantityOf,
@@ -47,14 +48,31 @@ interface TonightOptions extends ReaderOptions {
   readonly amount?: string;
   readonly air?: string;
   readonly wind?: string;
+  readonly windFrom?: string;
   readonly height?: string;
   readonly fuel?: string;
+  readonly coalMass?: string;
+  readonly chimneys?: string;
+  readonly hands?: string;
+  readonly ground?: string;
+  readonly coldOven?: true;
+  readonly hotOven?: true;
   readonly screens?: string;
   readonly thermometer?: true;
   readonly above?: string;
   readonly below?: string;
   readonly page?: string;
 }
+
+export const GROUNDS: readonly Ground[] = [
+  'soil',
+  'grass',
+  'gravel',
+  'sand',
+  'rock',
+  'snow',
+  'paving',
+];
 
 /** Minutes from lighting a feeder fire to its first shovel (common practice, no source). */
 const FEEDER_LEAD_MINUTES = 60;
@@ -63,16 +81,14 @@ export function tonight(options: TonightOptions, shell: Shell): ExitCode {
   const isInches = /in|"|ft/i.test(options.oven);
   const reader = readerOf(options, isInches ? 'us' : 'metric');
   const answers = answersOf(options, shell);
-  const asked = campForTonight(answers);
-  if (isRefusal(asked)) return refused(asked, reader, shell);
-  const meal: MealPlan = planMeal(asked.camp, asked.menu, {
-    assumed: [...leadAssumed(answers), ...asked.assumed],
-    now: answers.now,
-  });
+  const planned = planTonight(answers, { assumed: leadAssumed(answers) });
+  if (isRefusal(planned)) return refused(planned, reader, shell);
+  const { plan: meal, tonight: asked } = planned;
   const say = sayFor({ ...reader, plan: meal });
   const id = asked.menu.dishes[0]?.id ?? '';
   const card = dishCard(meal, id, say);
   shell.out(renderText(card, { width: shell.columns }));
+  for (const refusal of meal.refusals) shell.error(`Stop: ${refusalText(refusal, say)}\n`);
   for (const notice of asked.notices) shell.out(`\nDoubt: ${noticeText(notice, say)}\n`);
   if (options.page !== undefined) {
     shell.write(options.page, renderHtml(card));
@@ -96,6 +112,7 @@ function answersOf(options: TonightOptions, shell: Shell): TonightAnswers {
     oven: {
       diameterMetres: quantityOf('--oven', options.oven, 'length', '12 in'),
       ...(options.deep ? { style: 'deep' as const } : {}),
+      ...startOf(options),
     },
     when:
       options.eatAt === undefined
@@ -107,10 +124,18 @@ function answersOf(options: TonightOptions, shell: Shell): TonightAnswers {
     weather: {
       ...(options.air === undefined ? {} : { airKelvin: airOf(options.air) }),
       ...(options.wind === undefined ? {} : { windMetresPerSecond: windOf(options.wind) }),
+      ...(options.windFrom === undefined
+        ? {}
+        : { windFromDegrees: directionOf('--wind-from', options.windFrom) }),
     },
     ...(options.amount === undefined ? {} : { amount: amountOf(options.amount, what) }),
     ...(options.height === undefined ? {} : { elevation: heightOf(options.height) }),
-    ...(options.fuel === undefined ? {} : fuelOf(options.fuel)),
+    ...fuelOf(options),
+    ...(options.chimneys === undefined
+      ? {}
+      : { chimneys: countOf('--chimneys', options.chimneys) }),
+    ...(options.hands === undefined ? {} : { hands: countOf('--hands', options.hands) }),
+    ...(options.ground === undefined ? {} : { ground: oneOf('--ground', options.ground, GROUNDS) }),
     ...(options.screens === undefined
       ? {}
       : { windScreens: countOf('--screens', options.screens) }),
@@ -125,11 +150,40 @@ function whatOf(text: string, shell: Shell): Recipe {
   return ready ?? recipeFrom(text, shell);
 }
 
-/** Briquettes are what is assumed anyway, so saying them only takes the doubt away. */
-function fuelOf(text: string): { readonly fuel?: Fuel } {
-  return oneOf('--fuel', text, ['briquettes', 'wood'] as const) === 'wood'
-    ? { fuel: { kind: 'wood-coals', lead: minutes(FEEDER_LEAD_MINUTES) } }
-    : {};
+/** Briquettes are what is assumed anyway: saying them only takes the doubt about kind away. */
+function fuelOf({ fuel, coalMass }: TonightOptions): { readonly fuel?: Fuel } {
+  const kind =
+    fuel === undefined ? undefined : oneOf('--fuel', fuel, ['briquettes', 'wood'] as const);
+  if (kind === 'wood') {
+    if (coalMass === undefined)
+      return { fuel: { kind: 'wood-coals', lead: minutes(FEEDER_LEAD_MINUTES) } };
+    const next = 'Leave one of the two out.';
+    throw wrongUse('--coal-mass', 'briquettes weighed beside --fuel wood', 'one fuel', next);
+  }
+  if (coalMass === undefined) return {};
+  return { fuel: { kind: 'briquettes', pieceMass: grams(pieceOf(coalMass)), isMeasured: true } };
+}
+
+/** `ten weigh 240 g`, or the weight of one. */
+function pieceOf(text: string): number {
+  const ten = /^(?:ten|10)\s+weigh\s+(.+)$/i.exec(text.trim())?.[1];
+  const read = quantityOf('--coal-mass', ten ?? text, 'mass', 'ten weigh 240 g');
+  const each = ten === undefined ? read : read / 10;
+  if (each < LIGHTEST_GRAMS || HEAVIEST_GRAMS < each) {
+    const wanted = `one briquette between ${LIGHTEST_GRAMS} and ${HEAVIEST_GRAMS} g`;
+    throw wrongUse('--coal-mass', `"${text}"`, wanted, 'Write --coal-mass "ten weigh 240 g".');
+  }
+  return each;
+}
+
+const LIGHTEST_GRAMS = 5; // as in a camp file
+const HEAVIEST_GRAMS = 150;
+
+function startOf({ coldOven, hotOven }: TonightOptions): { readonly startsHot?: boolean } {
+  if (coldOven && hotOven) {
+    throw wrongUse('--cold-oven', 'both', '--cold-oven or --hot-oven', 'Leave one of the two out.');
+  }
+  return coldOven || hotOven ? { startsHot: hotOven === true } : {};
 }
 
 function pinsOf({ above, below }: TonightOptions): DishPins {

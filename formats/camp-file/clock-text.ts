@@ -29,10 +29,18 @@ export function isDate(text: string): boolean {
   return Number.isFinite(time) && new Date(time).toISOString().startsWith(text);
 }
 
+const DAYS_MILLISECONDS = 86_400_000;
+
 /** The date that lies `days` days after (or before) another. */
 export function dateAfter(date: string, days: number): string {
-  return new Date(Date.parse(`${date}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
+  return new Date(Date.parse(`${date}T00:00:00Z`) + days * DAYS_MILLISECONDS)
+    .toISOString()
+    .slice(0, 10);
 }
+
+/** Days from one date to another; negative where it is past. */
+export const daysBetween = (from: string, to: string) =>
+  Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / DAYS_MILLISECONDS);
 
 /** 0 = Sunday … 6 = Saturday. */
 export const weekday = (date: string) => new Date(`${date}T00:00:00Z`).getUTCDay();
@@ -40,9 +48,21 @@ export const weekday = (date: string) => new Date(`${date}T00:00:00Z`).getUTCDay
 const POINTS = 'N NNE NE ENE E ESE SE SSE S SSW SW WSW W WNW NW NNW'.split(' ');
 const POINT_DEGREES = 22.5;
 
-/** Degrees clockwise from north, from `WSW`, `247.5°` or `247 deg`. */
+const LETTERS: Readonly<Record<string, string>> = { north: 'N', east: 'E', south: 'S', west: 'W' };
+
+/** `south-west`, `from the southwest`, `north-north-easterly` as letters: `SW`, `NNE`. */
+const pointOf = (text: string) =>
+  text
+    .trim()
+    .toLowerCase()
+    .replace(/^from\s+(the\s+)?/, '')
+    .replace(/(north|east|south|west)(er(ly|n))?/g, (_, word: string) => LETTERS[word] ?? '')
+    .replace(/[\s-]+/g, '')
+    .toUpperCase();
+
+/** Degrees clockwise from north, from `WSW`, `south-west`, `247.5°` or `247 deg`. */
 export function readDirection(text: string): number | undefined {
-  const point = POINTS.indexOf(text.trim().toUpperCase());
+  const point = POINTS.indexOf(pointOf(text));
   if (point >= 0) return point * POINT_DEGREES;
   const degrees = /^(\d{1,3}(?:\.\d{1,12})?)\s*(?:°|deg|degrees)$/.exec(text.trim());
   const value = Number(degrees?.[1]);

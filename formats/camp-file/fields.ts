@@ -4,7 +4,13 @@
 import * as z from 'zod';
 import type { FileCode } from '../codes.ts';
 import { isDate, readClock, readDirection } from './clock-text.ts';
-import { type QuantityKind, quantityPattern, readQuantity, unitsInWords } from './quantity-text.ts';
+import {
+  inMeasuresOf,
+  type QuantityKind,
+  quantityPattern,
+  readQuantity,
+  unitsInWords,
+} from './quantity-text.ts';
 
 // The compiled validator of zod needs `eval`, which the app's content security policy forbids.
 z.config({ jitless: true });
@@ -43,11 +49,16 @@ export function quantity(kind: QuantityKind, range: QuantityRange) {
       const inside = readQuantity(kind, value);
       if (inside === undefined) report(context, 'FILE_QUANTITY_UNREADABLE', wanted);
       else if (inside < least || most < inside) {
-        const bounds = `${KIND_WORDS[kind]} between ${range.least} and ${range.most}`;
-        report(context, 'FILE_QUANTITY_OUTSIDE', bounds);
+        report(context, 'FILE_QUANTITY_OUTSIDE', boundsFor(kind, range, value));
       }
     })
     .meta({ description: wanted, examples: [range.example], pattern: quantityPattern(kind) });
+}
+
+/** Bounds in the writer's own measures, so that nobody has to convert them. */
+function boundsFor(kind: QuantityKind, { least, most }: QuantityRange, written: string): string {
+  const [from, to] = [least, most].map((bound) => inMeasuresOf(kind, bound, written));
+  return `${KIND_WORDS[kind]} between ${from} and ${to}`;
 }
 
 function report(context: z.core.$RefinementCtx<string>, code: FileCode, wanted: string) {
@@ -91,7 +102,7 @@ export const date = () =>
 export const direction = () =>
   said(
     'FILE_DIRECTION_UNREADABLE',
-    'where the wind comes from: a point such as "WSW", or degrees such as "247°"',
+    'where the wind comes from: "north", "WSW", or degrees such as "247°"',
     (value) => readDirection(value) !== undefined,
   ).meta({ examples: ['WSW', '247°'] });
 

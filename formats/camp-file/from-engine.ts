@@ -131,7 +131,7 @@ function dishToFile(dish: MenuDish): FileDish {
     freeFrom: dish.freeFrom,
     ...given<Partial<FileDish>>({
       latest: clockOrNot(dish.latestAt),
-      portions: dish.portions,
+      portions: dish.portionsAssumed ? undefined : dish.portions,
       share: written('share', dish.share),
       pieces: dish.pieces === undefined ? undefined : [...dish.pieces],
       mayWait: written('duration', dish.mayWait),

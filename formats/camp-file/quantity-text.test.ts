@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readNumber } from '#engine';
 import { isDate, readClock, readDirection, writeClock, writeDirection } from './clock-text.ts';
 import {
+  inMeasuresOf,
   type QuantityKind,
   quantityPattern,
   readQuantity,
@@ -118,6 +119,18 @@ describe('numbers as a cook writes them', () => {
   );
 });
 
+describe('bounds in the writer’s measures', () => {
+  it.each([
+    ['temperature', '-60 °C', '200 F', '-76 °F'], // exact: -60 x 1.8 + 32
+    ['temperature', '60 °C', '200 C', '60 °C'],
+    ['length', '4 in', '9 m', '10.2 cm'], // nist-hb44: 25.4 mm to the inch
+    ['mass', '0.01 g', '9000 kg', '0.01 g'],
+    ['length', '4 in', 'much', '4 in'],
+  ] as const)('says a %s of %s beside "%s" as %s', (kind, bound, written, wanted) =>
+    expect(inMeasuresOf(kind, bound, written)).toBe(wanted),
+  );
+});
+
 describe('times, dates and directions', () => {
   it.each([
     ['00:00', 0],
@@ -148,6 +161,11 @@ describe('times, dates and directions', () => {
     expect(readDirection('N')).toBe(0);
     expect(readDirection('e')).toBe(90);
     expect(readDirection('WSW')).toBe(247.5);
+    expect(readDirection('north')).toBe(0);
+    expect(readDirection('south-west')).toBe(225);
+    expect(readDirection('from the North West')).toBe(315);
+    expect(readDirection('west-southwesterly')).toBe(247.5);
+    expect(readDirection('northish-up')).toBeUndefined();
     expect(readDirection('361°')).toBeUndefined();
     for (let degrees = 0; degrees < 360; degrees += 0.5)
       expect(readDirection(writeDirection(degrees))).toBe(degrees);

@@ -159,6 +159,28 @@ function nearestText(kind: QuantityKind, inside: number): string {
   return `${unit.fromInside(inside).toFixed(12).replace(/0+$/, '').replace(/\.$/, '')} ${unit.sign}`;
 }
 
+const FEW_DIGITS = 3;
+const US_SIGNS = ['in', 'ft', 'oz', 'lb', 'qt', 'gal', 'pt', 'cups', '°F', 'mph'];
+const isUs = ({ sign }: WrittenUnit) => US_SIGNS.includes(sign);
+
+/** A quantity in the measures of another text: `-60 °C` beside `200 F` is `-76 °F`. */
+export function inMeasuresOf(kind: QuantityKind, text: string, written: string): string {
+  const inside = readQuantity(kind, text);
+  const [own, others] = [text, written].map((each) =>
+    unitNamed(kind, QUANTITY.exec(each.trim())?.[2] ?? ''),
+  );
+  if (inside === undefined || !own || !others || isUs(own) === isUs(others)) return text;
+  const values = UNITS[kind]
+    .filter((unit) => isUs(unit) === isUs(others))
+    .map((unit) => ({ sign: unit.sign, value: unit.fromInside(inside) }));
+  const handy = values.filter(({ value }) => 1 <= Math.abs(value));
+  const said = handy.length === 0 ? values[0]! : handy.reduce(smaller);
+  return `${Number(said.value.toPrecision(FEW_DIGITS))} ${said.sign}`;
+}
+
+const smaller = <Said extends { readonly value: number }>(one: Said, other: Said) =>
+  Math.abs(other.value) < Math.abs(one.value) ? other : one;
+
 /** For people: the units of a kind, `m, cm, mm, in or ft`. */
 export function unitsInWords(kind: QuantityKind): string {
   const signs = UNITS[kind].map((unit) => unit.sign);

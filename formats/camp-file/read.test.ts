@@ -51,7 +51,7 @@ describe('what is wrong with a camp file', () => {
       {
         code: 'FILE_QUANTITY_OUTSIDE',
         path: 'ovens[0].diameter',
-        wanted: 'a length between 4 in and 40 in',
+        wanted: 'a length between 10.2 cm and 1.02 m',
       },
     ],
     [

@@ -30,7 +30,7 @@ import {
   usualWeather,
   type WeatherHour,
 } from '#engine';
-import { readClock, readDirection } from './clock-text.ts';
+import { daysBetween, readClock, readDirection } from './clock-text.ts';
 import { NO_DATE, NO_TIME_ZONE, USUAL } from './defaults.ts';
 import { given } from './given.ts';
 import { menuFromFile } from './menu-to-engine.ts';
@@ -39,7 +39,7 @@ import type { FileTrouble } from './trouble.ts';
 import type { CampFile, FileFuel, FileGear, FileOven, FileWeatherHour } from './v1.ts';
 
 export interface ToEngineOptions {
-  /** Stands in where the file names no date: today, told by the caller. */
+  /** Today, told by the caller: stands in where the file names no date, else is held against it. */
   readonly date?: string;
 }
 
@@ -56,21 +56,26 @@ export interface EngineCamp {
 export function toEngine(file: CampFile, options: ToEngineOptions = {}): EngineCamp {
   const read = menuFromFile(file);
   const assumed = assumptionsOf(file);
-  const dateNotices =
-    file.date === undefined && options.date === undefined
-      ? [notice('FILE_DATE_NOT_SAID', 'note', {}, { date: NO_DATE })]
-      : [];
   return {
     camp: campFromFile(file, options.date),
     menu: read.menu,
     notices: [
-      ...dateNotices,
+      ...dateNotices(file.date, options.date),
       ...assumed.map(({ what, value }) => notice('FILE_ASSUMED', 'note', {}, { what, value })),
       ...read.notices,
     ],
     assumed,
     troubles: read.troubles,
   };
+}
+
+const FAR_DAYS = 366;
+
+function dateNotices(date: string | undefined, today: string | undefined): readonly Notice[] {
+  if (date === undefined)
+    return today === undefined ? [notice('FILE_DATE_NOT_SAID', 'note', {}, { date: NO_DATE })] : [];
+  const days = today === undefined ? 0 : daysBetween(today, date);
+  return Math.abs(days) <= FAR_DAYS ? [] : [notice('FILE_DATE_FAR', 'doubt', {}, { date, days })];
 }
 
 function campFromFile(file: CampFile, date: string | undefined): Camp {

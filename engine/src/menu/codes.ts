@@ -128,6 +128,11 @@ export const menuCodes = {
     when: 'Some portions are added and held back.',
     next: 'Keep them for latecomers; common practice, not a measured number.',
   },
+  MENU_FOOD_SHORT: {
+    kind: 'notice',
+    when: 'The portions that the cook gave feed clearly fewer than eat the dish.',
+    next: 'Raise the portions, leave them out to follow the mouths, or give the dish a share.',
+  },
   MENU_CANNOT_EAT: {
     kind: 'notice',
     when: 'Someone in the camp can not eat a dish.',

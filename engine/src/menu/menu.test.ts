@@ -61,6 +61,13 @@ describe('portions', () => {
     const camp = campMade({ mouths: [{ count: 30, appetite: 'hard-work' }] });
     const found = portionsFor(dishMade(stew, { portions: 20 }), stew, camp);
     expect([found.portions, found.reserve, found.factor]).toEqual([20, 0, 2.5]);
+    expect(found.notices.map(({ code }) => code)).toContain('MENU_FOOD_SHORT');
+  });
+
+  it('do not call food short where the number that the cook said is about enough', () => {
+    const camp = campMade({ mouths: [{ count: 22, appetite: 'ordinary' }] });
+    const { notices } = portionsFor(dishMade(stew, { portions: 20 }), stew, camp);
+    expect(notices.map(({ code }) => code)).not.toContain('MENU_FOOD_SHORT');
   });
 
   it('count appetites in this order: child, over 65, ordinary, hard work (common practice)', () => {

@@ -17,6 +17,8 @@ export interface MenuDish {
   readonly latestAt?: ClockMinutes;
   /** Ordinary portions wanted, where the cook says so instead of counting mouths. */
   readonly portions?: number;
+  /** Nobody said them: a camp file leaves them out, so that the dish follows the mouths. */
+  readonly portionsAssumed?: boolean;
   /** Share of the mouths who take it, 1 if not said. */
   readonly share?: number;
   /** Use only these pieces of the recipe's division (rolls in one oven, the round in another). */

@@ -20,6 +20,7 @@ import type { Recipe } from './recipe.ts';
  *
  * @notice MENU_CANNOT_EAT — someone is not counted
  * @notice MENU_RESERVE — some portions are held back
+ * @notice MENU_FOOD_SHORT — the portions that the cook said feed clearly fewer than eat it
  * @source hardWorkRations, appetiteCommon (grade B and D)
  */
 export function portionsFor(dish: MenuDish, recipe: Recipe, camp: Camp): DishPortions {
@@ -28,7 +29,8 @@ export function portionsFor(dish: MenuDish, recipe: Recipe, camp: Camp): DishPor
   const mouths = mouthsIn(camp.mouths);
   const fit = Math.max(0, mouths - unfit.length);
   const eaters = Math.round(fit * share);
-  const wanted = dish.portions ?? fit * meanAppetite(camp.mouths) * share;
+  const hunger = fit * meanAppetite(camp.mouths) * share;
+  const wanted = dish.portions ?? hunger;
   const reserve = dish.portions === undefined ? Math.ceil(wanted * reserveFrom(eaters)) : 0;
   const portions = roundPortions(wanted + reserve, dish);
   return {
@@ -40,6 +42,7 @@ export function portionsFor(dish: MenuDish, recipe: Recipe, camp: Camp): DishPor
     notices: [
       ...unfit.map((who) => cannotEat(dish, who)),
       ...(0 < reserve ? [reserveNotice(dish, reserve)] : []),
+      ...shortNotices(dish, { wanted: hunger, eaters }),
     ],
   };
 }
@@ -69,6 +72,26 @@ function meanAppetite(groups: readonly MouthGroup[]): number {
 
 const reserveFrom = (eaters: number) =>
   table.reserves.reduce((reserve, row) => (row.fromMouths <= eaters ? row.reserve : reserve), 0);
+
+/** Ordinary mouths that so many portions feed, their reserve counted; at least one. */
+export function mouthsFedBy(portions: number): number {
+  let mouths = Math.max(1, Math.round(portions));
+  while (1 < mouths && portions < mouths + Math.ceil(mouths * reserveFrom(mouths))) mouths -= 1;
+  return mouths;
+}
+
+/** Fewer portions than this part of what the eaters want is worth a word; ours. */
+const CLEARLY_FEWER = 0.85;
+
+function shortNotices(
+  dish: MenuDish,
+  { wanted, eaters }: { readonly wanted: number; readonly eaters: number },
+): readonly Notice[] {
+  const { portions } = dish;
+  if (portions === undefined || !(portions < CLEARLY_FEWER * wanted)) return [];
+  const values = { portions, wantedPortions: wanted, eaters };
+  return [notice('MENU_FOOD_SHORT', 'doubt', { dish: dish.id }, values)];
+}
 
 const cannotEat = (dish: MenuDish, unfit: Unfit): Notice =>
   notice(

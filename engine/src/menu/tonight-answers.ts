@@ -57,6 +57,7 @@ export interface Assumption {
     | 'hands'
     | 'air'
     | 'wind'
+    | 'wind-from'
     | 'ground'
     | 'elevation'
     | 'depth'

@@ -8,6 +8,7 @@ import { foodWithKey } from '../larder/larder.ts';
 import { isRefusal } from '../notice/notice.ts';
 import { fromUnit } from '../quantity/convert.ts';
 import { clockMinutes, metres } from '../quantity/unit.ts';
+import { massToFill } from './fill-oven.ts';
 import { recipeMass } from './pieces.ts';
 import { portionsFor } from './portions.ts';
 import { readyRecipes, readyRecipeWithId } from './ready-recipes.ts';
@@ -90,18 +91,42 @@ describe('a camp for tonight', () => {
         const loads = loadsOf(made);
         expect(loads, `${recipe.id} ${inches}`).toHaveLength(1);
         expect(loads[0]!.fill).toBeLessThanOrEqual(1.07);
-        expect(loads[0]!.fill, `${recipe.id} ${inches}`).toBeGreaterThan(0.35);
+        const full = massToFill(made.camp.ovens[0]!, recipe);
+        const onePortion = recipeMass(recipe) / recipe.portions;
+        expect(loads[0]!.mass).toBeGreaterThan(0.4 * full - onePortion);
+        expect(loads[0]!.mass).toBeLessThan(full + onePortion);
       }
     }
   });
 
-  it('says each of its thirteen usual values, and none that the cook gave', () => {
-    expect(tonight().assumed.map((each) => each.what)).toHaveLength(13);
+  it('says each of its fourteen usual values, and none that the cook gave', () => {
+    expect(tonight().assumed.map((each) => each.what)).toHaveLength(14);
     const said = tonight({ hands: 2, elevation: metres(1200), weather: { airKelvin: 270 } });
     expect(said.assumed.map((each) => each.what)).not.toContain('hands');
     expect(said.assumed.map((each) => each.what)).not.toContain('air');
     expect(said.camp.hands).toHaveLength(2);
     expect(said.camp.place.elevation).toBe(1200);
+  });
+
+  it('makes the recipe as it is written where the oven takes it, in whole portions', () => {
+    expect(loadsOf(tonight({ what: 'soda-bread' }))[0]!.mass).toBeCloseTo(899, 6);
+    for (const recipe of readyRecipes) {
+      const made = tonight({ what: recipe.id });
+      expect(made.menu.dishes[0]!.portions! % 1, recipe.id).toBe(0);
+      expect(made.menu.dishes[0]!.portions!).toBeLessThanOrEqual(recipe.portions);
+    }
+  });
+
+  it('lets the dish follow the mouths unless the cook gave an amount', () => {
+    expect(tonight().menu.dishes[0]!.portionsAssumed).toBe(true);
+    expect(tonight({ mouths: 4 }).menu.dishes[0]!.portions).toBeUndefined();
+    expect(tonight({ amount: { portions: 5 } }).menu.dishes[0]!.portionsAssumed).toBeUndefined();
+  });
+
+  it('refuses a storm and a cold in which nobody cooks', () => {
+    for (const weather of [{ windMetresPerSecond: 200 }, { airKelvin: 193 }]) {
+      expect(isRefusal(campForTonight(answers({ weather })))).toBe(true);
+    }
   });
 
   it('takes the amount as flour, mass, portions or thickness', () => {

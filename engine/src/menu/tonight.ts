@@ -3,6 +3,7 @@
 
 import type { Camp, CampOven, Fuel } from '../camp/camp.ts';
 import { usualCamp, usualWeather } from '../camp/senses.ts';
+import { campTrouble } from '../camp/trouble.ts';
 import { isRefusal, type Notice, notice, type OrRefusal, refusal } from '../notice/notice.ts';
 import { inUnit } from '../quantity/convert.ts';
 import {
@@ -19,6 +20,7 @@ import type { Lot } from './lots.ts';
 import type { DishPins, MenuDish } from './menu.ts';
 import { isKnownSize, nominalOven } from './nominal-oven.ts';
 import { recipeMass } from './pieces.ts';
+import { mouthsFedBy } from './portions.ts';
 import { readyRecipeWithId } from './ready-recipes.ts';
 import type { Recipe } from './recipe.ts';
 import type { Assumption, Tonight, TonightAnswers } from './tonight-answers.ts';
@@ -39,6 +41,7 @@ const MOST_MASS_GRAMS = 200_000; // ours, as in trouble.ts
  * @refuses MENU_AMOUNT_IMPOSSIBLE, MENU_AMOUNT_ABSURD — the amount asked for
  * @refuses MENU_TOO_THICK — the thickness asked for does not go under the lid
  * @refuses MENU_SERVE_PAST — to be served before now
+ * @refuses CAMP_WIND_TOO_STRONG, CAMP_AIR_OUTSIDE_RANGE, … — a camp that nobody can cook in
  * @notice  MENU_THICKNESS_WITHOUT_EFFECT — the dish takes its own shape, or the amount decides
  * @notice  MENU_OVEN_BETWEEN_SIZES — the oven was reckoned between two sizes of the table
  */
@@ -58,8 +61,11 @@ export function campForTonight(answers: TonightAnswers): OrRefusal<Tonight> {
   if (isRefusal(portions)) return portions;
   const serveAt = answers.when.serveAt ?? soonest(recipe, answers.now);
   if (serveAt < answers.now) return pastRefusal(recipe, serveAt, answers.now);
+  const camp = { ...campOf(answers, { serveAt, portions }), ovens: [oven] };
+  const impossible = campTrouble(camp).refusals[0];
+  if (impossible !== undefined) return impossible;
   return {
-    camp: { ...campOf(answers, { serveAt, portions }), ovens: [oven] },
+    camp,
     menu: { dishes: [dishOf(recipe, { serveAt, portions }, answers)], recipes: [recipe] },
     assumed: assumedBy(answers, { oven, portions }),
     notices: [...sizeNotices(oven), ...(isThick ? [] : thicknessNotices(recipe, answers))],
@@ -116,7 +122,8 @@ function portionsOf(recipe: Recipe, oven: CampOven, answers: TonightAnswers): Or
     (massGrams === undefined ? undefined : massGrams * perGram) ??
     (flourGrams === undefined ? undefined : (flourGrams / flour) * recipe.portions) ??
     portions ??
-    massToFill(oven, recipe) * perGram;
+    answers.mouths ??
+    usualPortions(oven, recipe, thicknessMetres !== undefined);
   const conflicts = ['amount', `recipes.${recipe.id}`];
   const about = { recipe: recipe.id };
   const isThick = thicknessMetres === undefined || 0 < thicknessMetres;
@@ -127,6 +134,23 @@ function portionsOf(recipe: Recipe, oven: CampOven, answers: TonightAnswers): Or
     ? refusal('MENU_AMOUNT_ABSURD', conflicts, about, { portions: wanted })
     : wanted;
 }
+
+/** A batter thinner than this part of a full oven dries out before it browns; ours. */
+const LEAST_FILL = 0.4;
+
+/**
+ * The recipe as it is written, unless the oven takes less or is lost under it; what is said to lie
+ * so thick fills the floor. Whole portions: nobody is served two thirds of one.
+ */
+function usualPortions(oven: CampOven, recipe: Recipe, isThicknessSaid: boolean): number {
+  const full = (massToFill(oven, recipe) / recipeMass(recipe)) * recipe.portions;
+  if (isThicknessSaid || !Number.isFinite(full)) return full;
+  const most = Math.max(1, Math.floor(full + ALMOST));
+  const least = Math.min(most, Math.ceil(LEAST_FILL * full - ALMOST));
+  return Math.min(most, Math.max(least, Math.round(recipe.portions)));
+}
+
+const ALMOST = 1e-6;
 
 /**
  * Work and waiting in the recipe, and all that stands in none, rounded up to five minutes. A first
@@ -147,10 +171,15 @@ const dishOf = (recipe: Recipe, wanted: Wanted, answers: TonightAnswers): MenuDi
   name: recipe.name,
   recipe: recipe.id,
   serveAt: wanted.serveAt,
-  portions: wanted.portions,
+  // Mouths that were said are followed; so are they by what nobody said, once the camp grows.
+  ...(answers.mouths !== undefined && !isAmountSaid(answers) ? {} : { portions: wanted.portions }),
+  ...(isAmountSaid(answers) ? {} : { portionsAssumed: true }),
   freeFrom: false,
   pins: pinsOf(answers),
 });
+
+const isAmountSaid = ({ amount }: TonightAnswers): boolean =>
+  amount !== undefined && Object.values(amount).some((said) => said !== undefined);
 
 const pinsOf = ({ pins, oven }: TonightAnswers): DishPins =>
   oven.startsHot === undefined ? (pins ?? {}) : { preheat: oven.startsHot, ...pins };
@@ -203,7 +232,7 @@ function weatherOf({ weather, now }: TonightAnswers, { serveAt }: Wanted): Camp[
 }
 
 const mouthsOf = (answers: TonightAnswers, portions: number) =>
-  answers.mouths ?? Math.max(1, Math.round(portions));
+  answers.mouths ?? mouthsFedBy(portions);
 
 const usualFuel: Fuel = {
   kind: 'briquettes',
@@ -235,6 +264,7 @@ function assumedBy(
     [answers.hands, 'hands', usualCamp.hands],
     [weather?.airKelvin, 'air', usualWeather.air],
     [weather?.windMetresPerSecond, 'wind', usualWeather.wind],
+    [weather?.windFromDegrees, 'wind-from', usualWeather.windFrom],
     [answers.ground, 'ground', usualCamp.ground],
     [answers.elevation, 'elevation', usualCamp.elevation],
     [saidDepth, 'depth', oven.depth],

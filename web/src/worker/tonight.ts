@@ -2,7 +2,6 @@
 
 import {
   airFromWord,
-  campForTonight,
   clockMinutes,
   dishCard,
   elevationForBoiling,
@@ -14,7 +13,7 @@ import {
   metres,
   minutes,
   type OrRefusal,
-  planMeal,
+  planTonight,
   type Recipe,
   type Refusal,
   readyRecipeWithId,
@@ -37,29 +36,12 @@ export function tonightAnswer(wish: TonightWish, voice: Voice, own?: Recipe): To
   };
 }
 
-const MOST_ROUNDS = 3;
-
-/**
- * "As soon as it can be" is known only when the work has been laid out: where the first guess comes
- * too soon, the plan is made again for the time it could be served.
- */
+/** The wish planned; without a time to eat at, for the soonest that goes. */
 export function plannedTonight(
   wish: TonightWish,
   own?: Recipe,
 ): OrRefusal<{ readonly plan: MealPlan }> {
-  const answers = answersFrom(wish, own);
-  let serveAt = answers.when.serveAt;
-  for (let round = 1; ; round += 1) {
-    const when = serveAt === undefined ? {} : { serveAt };
-    const tonight = campForTonight({ ...answers, when });
-    if (isRefusal(tonight)) return tonight;
-    const { camp, menu, assumed } = tonight;
-    const plan = planMeal(camp, menu, { assumed, now: answers.now });
-    const serving = plan.daySheet.servings[0];
-    const isOnTime = serving === undefined || serving.lateBy <= 0;
-    if (answers.when.serveAt !== undefined || isOnTime || round === MOST_ROUNDS) return { plan };
-    serveAt = clockMinutes(5 * Math.ceil(serving.served / 5));
-  }
+  return planTonight(answersFrom(wish, own));
 }
 
 /** Ready doughs that stand for a cook's own of the same kind: their share of water, fat and sugar. */

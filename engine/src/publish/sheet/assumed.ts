@@ -1,6 +1,7 @@
 // What was assumed because the cook did not say: one line on every card, to read and to change.
 
 import type { Assumption } from '../../meal.ts';
+import { compassPoint } from '../drawing/around.ts';
 import type { Say } from '../say.ts';
 import { decimal } from '../speak-number.ts';
 
@@ -25,6 +26,8 @@ export function assumedPhrase({ what, value }: Assumption, say: Say): string {
       return `air at ${orWord(value, say.degrees)}`;
     case 'wind':
       return `wind: ${orWord(value, say.wind)}`;
+    case 'wind-from':
+      return `wind from the ${typeof value === 'number' ? compassPoint(value) : value}`;
     case 'ground':
       return `on ${value}`;
     case 'elevation':

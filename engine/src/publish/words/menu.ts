@@ -97,6 +97,11 @@ export const menuWords: Words = {
   MENU_RESERVE: (values, about, say) =>
     `${people(num(values, 'portions'))} of ${say.dish(about.dish ?? '')} are added and held back for ` +
     'latecomers (common practice).',
+  MENU_FOOD_SHORT: (values, about, say) =>
+    `${say.dish(about.dish ?? '')} is ${people(num(values, 'portions'))}, ` +
+    `${say.count(num(values, 'eaters'))} eat it` +
+    `${values.eaters === values.wantedPortions ? '' : ` and want ${people(Math.ceil(num(values, 'wantedPortions')))}`}` +
+    ': raise the portions, or leave them out and they follow the mouths.',
   MENU_CANNOT_EAT: (values, about, say) =>
     `${values.who} can't eat ${say.dish(about.dish ?? '')} (${values.because})` +
     (values.portions === 'kept' ? '; the portions stay as you gave them.' : ' and is not counted.'),
