@@ -268,6 +268,45 @@ describe('what a dish wants of the oven', () => {
     expect(wantsHotOven(cold)).toBe(false);
   });
 
+  it('is a cold oven for a dough that is shaped into it or makes its last rise in it', () => {
+    const step = (kind: 'shape' | 'second-rise', say: string) => ({
+      ...{ id: kind, kind, say, minutes: minutes(5), hands: 1, skill: 'steady' as const },
+      ...{ needsTable: false, after: [] },
+    });
+    const hot = (kind: 'shape' | 'second-rise', say: string) =>
+      wantsHotOven(madeRecipe({ steps: [step(kind, say)] }));
+    expect(hot('shape', 'Lay paper in the cold, wiped oven; shape one round and set it in.')).toBe(
+      false,
+    );
+    expect(hot('shape', 'Divide in two; into greased ovens.')).toBe(false);
+    expect(hot('second-rise', 'Second rise in the closed oven beside the fire.')).toBe(false);
+    expect(hot('second-rise', 'Second rise on the table, under a towel.')).toBe(true);
+    expect(hot('shape', 'Shape into a round while the oven heats.')).toBe(true);
+    expect(hot('shape', 'Shape and set it into the hot oven.')).toBe(true);
+  });
+
+  it('is browning first with the lid off, for a pot that has lots to brown, in whole fives', () => {
+    const brown = (kind: 'stew' | 'roast', length: number) =>
+      heatWishFor({
+        recipe: madeRecipe({
+          kind,
+          method: kind === 'stew' ? 'simmer' : 'roast',
+          steps: [
+            {
+              ...{ id: 'b', kind: 'brown', say: 'Brown it.', minutes: minutes(length), hands: 1 },
+              ...{ skill: 'steady', needsTable: false, after: [] },
+            },
+          ],
+        }),
+        load: madeDough({ millimetres: 16, rise: 2 }),
+        minutes: minutes(90),
+        air: madeAir(),
+      }).brownFirst;
+    expect(brown('stew', 15)).toBe(20);
+    expect(brown('stew', 33)).toBe(40);
+    expect(brown('roast', 15)).toBeUndefined();
+  });
+
   it('start hot or cold as the dish pins it, else as the recipe says, but a pot never hot', () => {
     const biscuit = madeRecipe({ kind: 'biscuit' });
     const { target } = biscuit;

@@ -2,7 +2,7 @@
 
 import type { Air } from '../camp/camp.ts';
 import type { HeatWish } from '../coals/coal-plan.ts';
-import { canStartHot, isPot } from '../menu/heat-kind.ts';
+import { browningMinutes, canStartHot, isPot, risesInOven } from '../menu/heat-kind.ts';
 import type { OvenLoad } from '../menu/load.ts';
 import type { Recipe } from '../menu/recipe.ts';
 import {
@@ -37,11 +37,13 @@ export function heatWishFor(asked: {
   readonly preheat?: boolean | undefined;
 }): HeatWish {
   const { recipe, minutes, air, preheat } = asked;
+  const brownFirst = browningMinutes(recipe);
   return {
     method: recipe.method,
     wanted: wantedOvenFor({ recipe, air }),
     minutes: isPot(recipe) ? withWayToBoil(asked) : minutes,
     preheat: wantsHotOven(recipe, preheat),
+    ...(brownFirst > 0 ? { brownFirst } : {}),
   };
 }
 
@@ -70,7 +72,7 @@ export function wantsHotOven(recipe: Recipe, pinned?: boolean): boolean {
   if (!canStartHot(recipe)) return false;
   if (pinned !== undefined) return pinned;
   if (recipe.target.coldOven !== undefined) return !recipe.target.coldOven;
-  if (recipe.steps.some((step) => COLD_OVEN.test(step.say))) return false;
+  if (recipe.steps.some((step) => COLD_OVEN.test(step.say)) || risesInOven(recipe)) return false;
   return figuresOfKind(recipe.kind).preheat;
 }
 

@@ -1,5 +1,6 @@
 // When is a pot done? Counted from the boil; nothing but a fork knows.
 
+import { browningMinutes } from '../menu/heat-kind.ts';
 import { notice } from '../notice/notice.ts';
 import type { BakeRequest, CookTime } from './bake-request.ts';
 import { boilMinuteOf, minutesToBoil, simmerMinutesFor } from './pot-minutes.ts';
@@ -46,7 +47,8 @@ function boilOf(asked: BakeRequest): Pick<CookTime, 'notices'> & { lateMinutes: 
   if (minute === undefined) {
     return { lateMinutes: 0, notices: [notice('BAKE_POT_NEVER_BOILS', 'stop')] };
   }
-  const late = minute - (asked.loadInMinute ?? 0) - minutesToBoil({ load, air });
+  const lidOn = (asked.loadInMinute ?? 0) + browningMinutes(asked.recipe);
+  const late = minute - lidOn - minutesToBoil({ load, air });
   if (late <= LATE_MINUTES) return { lateMinutes: 0, notices: [] };
   return {
     lateMinutes: late,

@@ -9,16 +9,13 @@ import type { Counted } from './count.ts';
 import { upMinute } from './count.ts';
 import { type MoveChoice, movesAt } from './moves.ts';
 import { replayedFrom } from './replay.ts';
-import type { OvenMoment, RunSetting } from './run.ts';
-import { isBaked } from './split.ts';
+import type { RunSetting } from './run.ts';
+import { isBaked, WANTED_HALF_RANGE } from './split.ts';
 
 export interface CheckWish {
   readonly request: CoalRequest;
   readonly setting: RunSetting;
   readonly counted: Counted;
-  /** Weak and strong coals: the window that a reading should fall in. */
-  readonly low: readonly OvenMoment[];
-  readonly high: readonly OvenMoment[];
 }
 
 const BEFORE_LOADING_MINUTES = 5; // time for a flour test and for a move
@@ -53,20 +50,23 @@ const LAST_LOOK_SHARE = 0.85;
 const emptyCheck = (wish: CheckWish): Check => {
   const { loadInMinute } = wish.counted.run;
   const minute = Math.max(1, loadInMinute - BEFORE_LOADING_MINUTES);
-  const low = kelvin(wish.low[minute]?.ovenKelvin ?? wish.request.wish.wanted);
-  const high = kelvin(wish.high[minute]?.ovenKelvin ?? wish.request.wish.wanted);
-  const loading = kelvin(
-    wish.counted.run.moments[loadInMinute - 1]?.ovenKelvin ?? wish.request.wish.wanted,
-  );
+  const { wanted } = wish.request.wish;
+  const { moments } = wish.counted.run;
+  const loading = kelvin(moments[loadInMinute - 1]?.ovenKelvin ?? wanted);
+  // A pass is what will be the wanted heat when the load goes in, however wide our doubt is.
+  const rises = Math.max(0, loading - (moments[minute]?.ovenKelvin ?? loading));
+  const low = kelvin(wanted - WANTED_HALF_RANGE - rises);
+  const high = kelvin(wanted + WANTED_HALF_RANGE - rises);
   return {
     minute: minutes(minute),
     oven: 'empty',
     ways: [
       { by: 'thermometer', low, high },
       handWindow(low, high),
-      { by: 'flour', colour: flourColour(loading) },
+      { by: 'flour', colour: flourColour(wanted) },
     ],
     costs: lookCost(wish, minute, HAND_SECONDS),
+    rises: kelvinDifference(rises),
     ...movesAt({ ...wish, minute }),
   };
 };

@@ -24,6 +24,8 @@ export interface HeatWish {
   readonly minutes: Minutes;
   /** Heat the empty oven first, or start cold with the load in. */
   readonly preheat: boolean;
+  /** A pot: so long the lid is off and all coals lie below; then the lid's set goes on. */
+  readonly brownFirst?: Minutes;
 }
 
 export interface CoalRequest {
@@ -55,6 +57,11 @@ export interface CoalPlan {
   readonly loadInMinute: Minutes;
   readonly outMinute: Minutes;
   readonly wanted: { readonly low: Kelvin; readonly high: Kelvin };
+  /**
+   * A pot that is browned first: until this minute the lid is off and no coals lie above. `above` is
+   * then empty and the lid's set is the addition of that minute; it is drawn from here.
+   */
+  readonly browning?: { readonly until: Minutes; readonly thenAbove: CoalSet };
   readonly curve: readonly CurvePoint[];
   readonly turns: readonly Turn[];
   readonly additions: readonly Addition[];
@@ -118,6 +125,8 @@ export interface CountReason {
     | 'ground'
     | 'charcoal'
     | 'load'
+    /** How strong the first coals are over the minutes until more come, and iron that warms. */
+    | 'first-set'
     | 'hot-oven'
     | 'rounding'
     | 'lid-full'
@@ -168,6 +177,8 @@ export interface Check {
   readonly ways: readonly CheckWay[];
   /** Simulated: what the look costs. */
   readonly costs: { readonly heat: KelvinDifference; readonly minutes: Minutes };
+  /** An empty oven: so much hotter by the time the load goes in; its window counts on that. */
+  readonly rises?: KelvinDifference;
   readonly ifHot: readonly Move[];
   readonly ifCool: readonly Move[];
 }

@@ -58,6 +58,11 @@ export const coalsCodes = {
     when: 'Wind at the oven shortens the coals so much that they must be added to often.',
     next: 'Screen the oven or bake in the lee.',
   },
+  COALS_WIND_GALE: {
+    kind: 'notice',
+    when: 'The wind at the oven is that of whole trees moving; the plan is only what it would take.',
+    next: 'Screen the oven or move it into the lee; if neither can be done, do not bake.',
+  },
   COALS_WOOD_BAND_WIDE: {
     kind: 'notice',
     when: 'The fuel is wood coals, which nobody has measured against briquettes.',

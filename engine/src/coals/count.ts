@@ -5,7 +5,7 @@
 // is taken to mean stands in charts.ts. Sources: coalsOvenModelNotes (network), splitByMethod.
 
 import type { CoalRequest } from './coal-plan.ts';
-import { type FedRun, type FeedWish, fedRun, laid } from './feeding.ts';
+import { type FedRun, type FeedWish, fedRun, laidFirst } from './feeding.ts';
 import { SHOVEL_PIECES } from './fuel.ts';
 import { firstCoals, type HeatNeed, heatNeedFor, spilled } from './need.ts';
 import type { Room } from './room.ts';
@@ -162,7 +162,10 @@ const handfulOf = (request: CoalRequest) =>
 const tried = (request: CoalRequest, setting: RunSetting, attempt: Attempt): Counted => {
   const whole = wholeCounts(request, attempt);
   const feed = feedWish(request, setting, { ...attempt, counts: whole.counts });
-  const start = startMoment({ ironKelvin: request.ironAtStart, coals: laid(whole.counts) });
+  const start = startMoment({
+    ironKelvin: request.ironAtStart,
+    coals: laidFirst(whole.counts, feed),
+  });
   const run = fedRun(feed, start);
   return { ...whole, ...attempt, feed, run, meanKelvin: meansWhileIn(feed, run).all };
 };
@@ -182,6 +185,8 @@ const feedWish = (
     stayMinutes: Math.max(1, Math.round(request.wish.minutes)),
     readyKelvin: request.wish.preheat ? request.wish.wanted - READY_KELVIN : 0,
     handful: handfulOf(request),
+    brownMinutes: Math.round(request.wish.brownFirst ?? 0),
+    lidAfterBrowning: counts.above,
   };
 };
 
@@ -290,9 +295,15 @@ export const boiledOffGrams = ({ feed, run }: Counted): number | undefined => {
   return Math.max(0, joules / STEAM_JOULES_PER_GRAM);
 };
 
+/** Laid at coals on: the lid of a pot that is browned first stays bare until then. */
+export const firstCounts = ({ counts, feed }: Counted): Counts =>
+  feed.brownMinutes > 0 ? { ...counts, above: 0 } : counts;
+
 /** First sets and all additions. */
-export const coalsInAll = ({ counts, run }: Counted): number =>
-  run.additions.reduce(
+export const coalsInAll = (counted: Counted): number => {
+  const { above, below } = firstCounts(counted);
+  return counted.run.additions.reduce(
     (sum, addition) => sum + addition.above + addition.below,
-    counts.above + counts.below,
+    above + below,
   );
+};

@@ -44,6 +44,10 @@ export interface FeedWish {
   readonly readyKelvin: number;
   /** Smallest number that can be told: 1, or half a shovel. */
   readonly handful: number;
+  /** A pot that is browned first: lid off and coals below only for so long; 0 for all others. */
+  readonly brownMinutes: number;
+  /** Coals that go on the lid when browning is over. */
+  readonly lidAfterBrowning: number;
 }
 
 /** Lid off while the load goes in [s]; common practice, no source. */
@@ -52,12 +56,17 @@ export const LOADING_SECONDS = 30;
 const EVERY_MINUTES = 5;
 const PREHEAT_MOST_MINUTES = 30;
 const FIRST_MINUTE = 15;
-/** Between two additions; coals that burn away faster are tended every five minutes. */
-const SPACING_MINUTES = 10;
+/** Between two additions; coals that burn away faster are tended sooner. */
+const SPACING = { least: 5, most: 20, shareOfBurnout: 0.25 } as const;
 const LOOK_AHEAD = 10;
-const SHORT_BURNOUT = 30;
-/** Coals laid later warm nothing that matters; a pot stays at its boil for longer without. */
-const LAST_BEFORE_OUT = { oven: 10, pot: 20 } as const;
+/**
+ * Coals laid later warm nothing that matters: iron holds half its heat for a quarter of an hour, a
+ * pot its boil for longer. Coals that burn away in minutes leave it sooner.
+ */
+const LAST_BEFORE_OUT = {
+  oven: { least: 10, most: 15, shareOfBurnout: 0.2 },
+  pot: { least: 20, most: 25, shareOfBurnout: 0.4 },
+} as const;
 /** An addition is sized for this long ahead, within what one set can do. */
 const FEED_AHEAD = { least: 15, most: 30, shareOfBurnout: 0.4 } as const;
 /** How often a pot is tended; tuned to keep water within 3 K of its boil with few visits. */
@@ -65,7 +74,7 @@ const POT = { least: 5, most: 30, shareOfBurnout: 0.45, look: 15, sag: 0.75 } as
 /** From here on ash lies thick enough to be cleared first; common practice, no source. */
 const ASHY_MINUTE = 30;
 /** Add when the coals ahead fall below this share of the need; tuned, see the header. */
-const SAG = 0.85;
+const SAG = 0.8;
 
 /** Runs the oven from coals on to load out, adding coals where they run short. */
 export const fedRun = (wish: FeedWish, start: OvenMoment): FedRun => {
@@ -78,18 +87,35 @@ export const fedRun = (wish: FeedWish, start: OvenMoment): FedRun => {
       loadInMinute = moment.minute;
       moment = withLoadIn(moment, wish.setting.load);
     }
-    const outMinute = Math.min(loadInMinute, PREHEAT_MOST_MINUTES) + wish.stayMinutes;
+    const latestIn = Math.max(PREHEAT_MOST_MINUTES, wish.brownMinutes);
+    const outMinute = Math.min(loadInMinute, latestIn) + wish.stayMinutes;
     const addition = additionAt(wish, moment, { outMinute, last: additions.at(-1)?.minute ?? 0 });
     if (addition) additions.push(addition);
     if (addition) moment = withCoals(moment, laid(addition));
     moments.push(moment);
     if (moment.minute >= outMinute) return { moments, additions, loadInMinute, outMinute };
-    const openSeconds = moment.minute === loadInMinute ? LOADING_SECONDS : 0;
+    const openSeconds = lidOffSeconds(wish, { minute: moment.minute, loadInMinute });
     moment = minuteLater(wish.setting, moment, { openSeconds });
   }
 };
 
+/** Seconds that the lid is off in this minute of a plan. */
+export const lidOffSeconds = (
+  { brownMinutes }: Pick<FeedWish, 'brownMinutes'>,
+  at: { readonly minute: number; readonly loadInMinute: number },
+): number => {
+  if (at.minute < brownMinutes) return 60;
+  return at.minute === at.loadInMinute ? LOADING_SECONDS : 0;
+};
+
+/** What is laid at coals on: while a pot browns its lid stays bare. */
+export const laidFirst = (
+  counts: Pick<Addition, 'above' | 'below'>,
+  { brownMinutes }: Pick<FeedWish, 'brownMinutes'>,
+): readonly CoalGroup[] => laid(brownMinutes > 0 ? { ...counts, above: 0 } : counts);
+
 const isReady = (wish: FeedWish, moment: OvenMoment): boolean => {
+  if (moment.minute < wish.brownMinutes) return false;
   if (wish.readyKelvin === 0) return true;
   if (moment.minute === 0 || moment.minute % EVERY_MINUTES !== 0) return false;
   return moment.ovenKelvin >= wish.readyKelvin || moment.minute >= PREHEAT_MOST_MINUTES;
@@ -134,32 +160,40 @@ interface Tended {
 
 const tendingOf = ({ need, setting: { burnoutMinutes } }: FeedWish): Tended => {
   if (need.upKelvin > 0) return potTending(burnoutMinutes);
-  const { least, most, shareOfBurnout } = FEED_AHEAD;
   return {
     first: FIRST_MINUTE,
-    spacing: burnoutMinutes < SHORT_BURNOUT ? EVERY_MINUTES : SPACING_MINUTES,
+    spacing: inFives(within(SPACING, burnoutMinutes)),
     look: LOOK_AHEAD,
     sag: SAG,
-    ahead: Math.min(most, Math.max(least, shareOfBurnout * burnoutMinutes)),
-    beforeOut: LAST_BEFORE_OUT.oven,
+    ahead: within(FEED_AHEAD, burnoutMinutes),
+    beforeOut: within(LAST_BEFORE_OUT.oven, burnoutMinutes),
   };
 };
+
+interface Span {
+  readonly least: number;
+  readonly most: number;
+  readonly shareOfBurnout: number;
+}
+
+const within = ({ least, most, shareOfBurnout }: Span, burnoutMinutes: number): number =>
+  Math.min(most, Math.max(least, shareOfBurnout * burnoutMinutes));
+
+const inFives = (minutes: number) => EVERY_MINUTES * Math.round(minutes / EVERY_MINUTES);
 
 /**
  * Water holds a pot at its boil: too much heat only boils it off, too little is felt late. So it is
  * left alone for about half an hour, as long as its coals last.
  */
 const potTending = (burnoutMinutes: number): Tended => {
-  const { least, most, shareOfBurnout, look, sag } = POT;
-  const fives = EVERY_MINUTES * Math.round((shareOfBurnout * burnoutMinutes) / EVERY_MINUTES);
-  const spacing = Math.min(most, Math.max(least, fives));
+  const spacing = inFives(within(POT, burnoutMinutes));
   return {
     first: spacing,
     spacing,
-    look,
-    sag,
+    look: POT.look,
+    sag: POT.sag,
     ahead: spacing + EVERY_MINUTES,
-    beforeOut: LAST_BEFORE_OUT.pot,
+    beforeOut: within(LAST_BEFORE_OUT.pot, burnoutMinutes),
   };
 };
 
@@ -169,6 +203,7 @@ const additionAt = (
   { outMinute, last }: Tending,
 ): Addition | undefined => {
   const { minute } = moment;
+  if (wish.brownMinutes > 0 && minute <= wish.brownMinutes) return afterBrowning(wish, moment);
   const left = outMinute - minute;
   const { look, sag, ahead, beforeOut } = tendingOf(wish);
   if (!isTended(wish, moment, last) || left < beforeOut) return;
@@ -183,6 +218,18 @@ const additionAt = (
   const below = addTo(wish, moment, { place: 'below', want: need * (1 - share), span });
   if (above + below === 0) return;
   return { minute: minutes(minute), above, below, clearAsh: minute >= ASHY_MINUTE };
+};
+
+/** The lid goes on with its coals, young ones, and those below are made up to bring the pot up. */
+const afterBrowning = (wish: FeedWish, moment: OvenMoment): Addition | undefined => {
+  const { brownMinutes, lidAfterBrowning: above, need, setting } = wish;
+  if (moment.minute !== brownMinutes) return;
+  const { ahead } = tendingOf(wish);
+  const span = { minutes: ahead, burnoutMinutes: setting.burnoutMinutes };
+  const want = need.heatUp * (1 - wish.shareAbove);
+  const below = addTo(wish, moment, { place: 'below', want, span });
+  if (above + below === 0) return;
+  return { minute: minutes(moment.minute), above, below, clearAsh: moment.minute >= ASHY_MINUTE };
 };
 
 const isTended = (wish: FeedWish, { minute }: OvenMoment, last: number): boolean => {
@@ -226,7 +273,7 @@ const addTo = (
 };
 
 // Seen from above a coal shrinks with the two-thirds power of its mass, that is with 1 - burnt.
-const standingRoom = (coals: readonly CoalGroup[], place: CoalGroup['place']): number =>
+export const standingRoom = (coals: readonly CoalGroup[], place: CoalGroup['place']): number =>
   coals
     .filter((group) => group.place === place)
     .reduce((sum, group) => sum + group.count * Math.max(0, 1 - group.burnt), 0);

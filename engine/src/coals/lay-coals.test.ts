@@ -6,8 +6,10 @@ import { isRefusal } from '../notice/notice.ts';
 import { grams, kelvin, metres, toFahrenheit } from '../quantity/unit.ts';
 import type { CoalPlan } from './coal-plan.ts';
 import { coalsCodes } from './codes.ts';
+import { ovenBody } from './geometry.ts';
 import { draftCoals, layCoals } from './lay-coals.ts';
 import { coalWidth, ringUnderFloor } from './room.ts';
+import { simpleLoad } from './simple-load.ts';
 
 const SEED = 20262;
 
@@ -385,5 +387,103 @@ describe('a dish card of the same wish', () => {
   it('is the same each time', () => {
     expect(planOf({ wind: 1 })).toEqual(planOf({ wind: 1 }));
     expect(toFahrenheit(kelvin(meanWhileIn(planOf())))).toBeGreaterThan(325);
+  });
+});
+
+describe('coals added near the end', () => {
+  it('are none in the last ten minutes, and in mild still air none in the last quarter of an hour', () => {
+    for (const inches of [8, 10, 12, 14, 16])
+      for (const stay of [25, 40, 55, 75])
+        for (const wind of [0, 1, 3]) {
+          const plan = planOf({ inches, stay, wind });
+          const last = plan.additions.at(-1)?.minute ?? 0;
+          expect(plan.outMinute - last).toBeGreaterThanOrEqual(wind === 0 ? 15 : 10);
+        }
+  });
+
+  it('make at most one more set in a bake of three quarters of an hour (coalLife: 45 to 60 min a set)', () => {
+    for (const inches of [10, 12, 14, 16]) {
+      const plan = planOf({ inches, stay: 45 });
+      const first = plan.above.pieces + plan.below.pieces;
+      expect(plan.coalsInAll).toBeLessThanOrEqual(2 * first);
+      expect(plan.additions.length).toBeLessThanOrEqual(2);
+    }
+  });
+});
+
+describe('the reasons of a count', () => {
+  it('let a load that takes what a chart counts on move nothing, and a smaller one only lower it', () => {
+    const load = (loadGrams: number, share: number) => {
+      const request = coalRequest({ loadGrams });
+      const area = share * ovenBody(request.oven).mouthArea;
+      const of = simpleLoad({
+        massGrams: loadGrams,
+        heatCapacityJoulesPerGramKelvin: 2.8,
+        startKelvin: 294,
+        boilKelvin: 373.12,
+        planAreaSquareMetres: area,
+      });
+      const plan = layCoals({ ...request, load: of });
+      if (isRefusal(plan)) throw new Error(plan.code);
+      return plan.reckoning.because.find((reason) => reason.cause === 'load')?.coals ?? 0;
+    };
+    expect(load(3000, 1)).toBe(0);
+    expect(load(900, 0.4)).toBeLessThan(0);
+  });
+
+  it('never say that hot iron wants more coals', () => {
+    for (const ironKelvin of [340, 400, 450]) {
+      const { because } = planOf({ ironKelvin }).reckoning;
+      expect(because.find((each) => each.cause === 'hot-oven')?.coals ?? 0).toBeLessThanOrEqual(0);
+    }
+  });
+});
+
+describe('moves that can be made', () => {
+  it('never add to a full lid, and never take more than a third of what glows there', () => {
+    for (const heatFahrenheit of [350, 450, 480])
+      for (const wind of [0, 2, 4]) {
+        const plan = layCoals(coalRequest({ heatFahrenheit, wind, airKelvin: 263, stay: 45 }));
+        if (isRefusal(plan)) continue;
+        const most = Math.ceil((plan.above.pieces + 10) / 2);
+        const all = [...plan.moves, ...plan.checks.flatMap((c) => [...c.ifHot, ...c.ifCool])];
+        for (const move of all) expect(move.coals).toBeLessThanOrEqual(most);
+        const below = all.find((move) => move.do === 'below-to-above');
+        const laid = plan.additions.reduce((sum, each) => sum + each.below, plan.below.pieces);
+        expect(below?.coals ?? 0).toBeLessThanOrEqual(Math.ceil(laid / 3));
+      }
+  });
+
+  it('hold no adding above right after the lid was filled', () => {
+    const plan = planOf({ pins: { above: 40, below: 10 }, stay: 20 });
+    const empty = plan.checks.find((check) => check.oven === 'empty');
+    expect(empty?.ifCool.map((move) => move.do)).not.toContain('add-above');
+  });
+});
+
+describe('wind that breaks twigs or worse', () => {
+  it('is planned with a stop from Beaufort 7 on, and with a doubt below it (wmo8)', () => {
+    const levels = (wind: number) =>
+      planOf({ wind })
+        .notices.filter((each) => each.code.startsWith('COALS_WIND'))
+        .map((each) => `${each.code} ${each.level}`);
+    expect(levels(4)).toEqual(['COALS_WIND_GALE stop']);
+    expect(levels(3)).toEqual(['COALS_WIND_STRONG doubt']);
+    expect(levels(1)).toEqual([]);
+  });
+});
+
+describe('the look into an empty oven', () => {
+  it('passes what will be within a step of the wanted heat when it is loaded, whatever the band', () => {
+    for (const pressure of [101_325, 72_000]) {
+      const plan = planOf({ pressure, heatFahrenheit: 430 });
+      const check = plan.checks.find((each) => each.oven === 'empty')!;
+      const way = check.ways.find((each) => each.by === 'thermometer')!;
+      if (way.by !== 'thermometer') throw new Error('a thermometer way');
+      const rises = check.rises ?? 0;
+      expect(rises).toBeGreaterThanOrEqual(0);
+      expect(way.low + rises).toBeCloseTo(plan.wanted.low, 6);
+      expect(way.high + rises).toBeCloseTo(plan.wanted.high, 6);
+    }
   });
 });

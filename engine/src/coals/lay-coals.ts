@@ -15,7 +15,14 @@ import type {
   Move,
   Turn,
 } from './coal-plan.ts';
-import { boiledOffGrams, type Counted, type Counts, coalsInAll, countCoals } from './count.ts';
+import {
+  boiledOffGrams,
+  type Counted,
+  type Counts,
+  coalsInAll,
+  countCoals,
+  firstCounts,
+} from './count.ts';
 import type { FedRun } from './feeding.ts';
 import { fuelPiece, shovelsFor } from './fuel.ts';
 import { finishAbove, type MoveWish, movesAt } from './moves.ts';
@@ -27,12 +34,10 @@ import { replayed } from './replay.ts';
 import { coalWidth } from './room.ts';
 import type { OvenMoment, RunSetting } from './run.ts';
 import { scaledSite, siteFor } from './site.ts';
-import { isBaked } from './split.ts';
+import { isBaked, WANTED_HALF_RANGE } from './split.ts';
 import { turnsFor, withVisits } from './turning.ts';
 import { unevennessFor } from './unevenness.ts';
 
-/** One step of the charts, 25 F: the range that a cook calls "at heat". */
-const WANTED_HALF_RANGE = 14; // K
 /** Farther off than this a full lid is no answer. */
 const OUT_OF_REACH_KELVIN = 30;
 
@@ -68,9 +73,9 @@ export const draftCoals = (request: CoalRequest): OrRefusal<CoalDraft> => {
   const trouble = coalTrouble(request);
   if (trouble) return trouble;
   const counted = countCoals(request, siteFor(request));
-  const { moments, loadInMinute, outMinute } = counted.run;
+  const { moments, outMinute } = counted.run;
   const draft = {
-    loadInMinute: minutes(loadInMinute),
+    loadInMinute: minutes(foodInMinute(counted)),
     outMinute: minutes(outMinute),
     curve: curveOf(request, counted, { low: moments, high: moments }),
   };
@@ -101,7 +106,7 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
   const { loadInMinute, outMinute, additions } = run;
   const stay = { loadInMinute, outMinute };
   const edges = edgesOf(request, setting, counted);
-  const checks = checksFor({ request, setting, counted, ...edges });
+  const checks = checksFor({ request, setting, counted });
   const isWood = request.fuel.kind === 'wood-coals';
   const turns = turnsOf(request, run);
   const all = coalsInAll(counted);
@@ -112,9 +117,10 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
     fuel: request.fuel.kind,
     method: request.wish.method,
     isPinned: request.pins.above !== undefined || request.pins.below !== undefined,
-    ...setsOf(request, setting, counts),
+    ...setsOf(request, setting, firstCounts(counted)),
+    ...browningOf(request, setting, counted),
     reckoning: reckoningFor(request, setting, counted),
-    loadInMinute: minutes(loadInMinute),
+    loadInMinute: minutes(foodInMinute(counted)),
     outMinute: minutes(outMinute),
     wanted: wantedRange(request),
     curve: curveOf(request, counted, edges),
@@ -130,6 +136,19 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
     notices: [...siteNotices(request), ...planNotices(request, counted)],
   };
 };
+
+/** What is browned goes in at coals on, the rest of the pot when its lid does. */
+const foodInMinute = ({ run, feed }: Counted) => (feed.brownMinutes > 0 ? 0 : run.loadInMinute);
+
+const browningOf = (request: CoalRequest, setting: RunSetting, { feed, counts }: Counted) =>
+  feed.brownMinutes > 0
+    ? {
+        browning: {
+          until: minutes(feed.brownMinutes),
+          thenAbove: setsOf(request, setting, counts).above,
+        },
+      }
+    : {};
 
 const setsOf = (request: CoalRequest, { body }: RunSetting, counts: Counts) => {
   const how = { coalWidth: coalWidth(request.fuel), isWood: request.fuel.kind === 'wood-coals' };

@@ -5,7 +5,7 @@ import { windAtOven } from '../camp/air.ts';
 import { kelvinDifference, metresPerSecond, minutes } from '../quantity/unit.ts';
 import type { CoalRequest, Move } from './coal-plan.ts';
 import type { Counted } from './count.ts';
-import { laid } from './feeding.ts';
+import { laid, standingRoom } from './feeding.ts';
 import { shovelsFor } from './fuel.ts';
 import { replayedFrom } from './replay.ts';
 import type { CoalGroup, OvenMoment, RunSetting } from './run.ts';
@@ -38,7 +38,7 @@ export const movesAt = (wish: MoveWish): MoveChoice => {
   const priced = (plain: PlainMove) => moveWith(wish, plain, { from, usual });
   return {
     ifHot: usefulFirst(takes(wish, from).map(priced)),
-    ifCool: usefulFirst([...adds(wish), ...screens(wish)].map(priced)),
+    ifCool: usefulFirst([...adds(wish, from), ...screens(wish)].map(priced)),
   };
 };
 
@@ -75,23 +75,36 @@ const MOST_SHARE = 0.25; // of the set; more is laying it anew
 const USUAL_SHARE = 0.11; // of the set
 
 const takes = (wish: MoveWish, from: OvenMoment): readonly PlainMove[] => {
-  const live = (place: CoalGroup['place']) =>
-    from.coals
-      .filter((group) => group.place === place && group.burnt < 1)
-      .reduce((sum, group) => sum + group.count, 0);
   const coals = movedCoals(wish, USUAL_SHARE);
+  const least = wish.counted.feed.handful;
   const moves: PlainMove[] = [
-    { do: 'take-above', coals: Math.min(coals, Math.floor(live('above'))) },
-    { do: 'take-below', coals: Math.min(coals, Math.floor(live('below'))) },
+    { do: 'take-above', coals: Math.min(coals, thirdOf(from, 'above', least)) },
+    { do: 'take-below', coals: Math.min(coals, thirdOf(from, 'below', least)) },
   ];
   return moves.filter((move) => move.coals > 0);
 };
 
-const adds = (wish: MoveWish): readonly PlainMove[] => {
-  const coals = movedCoals(wish, USUAL_SHARE);
-  const below: PlainMove = { do: 'add-below', coals };
-  const above: PlainMove = { do: 'add-above', coals };
-  return isBaked(wish.request.wish.method) ? [above, below] : [below];
+/** About a third of what glows in one place: more at once turns one trouble into another. */
+const thirdOf = (from: OvenMoment, place: CoalGroup['place'], handful: number): number => {
+  const live = from.coals
+    .filter((group) => group.place === place && group.burnt < 1)
+    .reduce((sum, group) => sum + group.count, 0);
+  const third = Math.floor(live / 3 / handful) * handful;
+  return Math.max(third, live > handful ? handful : 0);
+};
+
+const adds = (wish: MoveWish, from: OvenMoment): readonly PlainMove[] => {
+  const { handful, room } = wish.counted.feed;
+  const wanted = movedCoals(wish, USUAL_SHARE);
+  const fits = (all: number, place: CoalGroup['place']) =>
+    Math.floor(Math.max(0, all - standingRoom(from.coals, place)) / handful) * handful;
+  const below: PlainMove = {
+    do: 'add-below',
+    coals: Math.min(wanted, fits(room.floorAll, 'below')),
+  };
+  const above: PlainMove = { do: 'add-above', coals: Math.min(wanted, fits(room.lidAll, 'above')) };
+  const moves = isBaked(wish.request.wish.method) ? [above, below] : [below];
+  return moves.filter((move) => move.coals > 0);
 };
 
 const screens = ({ request }: MoveWish): readonly PlainMove[] =>
@@ -103,8 +116,12 @@ const screens = ({ request }: MoveWish): readonly PlainMove[] =>
 export const finishAbove = (wish: MoveWish): Move | undefined => {
   const from = wish.counted.run.moments[wish.minute];
   if (!from || wish.counted.counts.below === 0) return;
+  const { handful, room } = wish.counted.feed;
+  const free = room.lidAll - standingRoom(from.coals, 'above');
+  const fits = Math.floor(Math.max(0, free) / handful) * handful;
+  const coals = Math.min(thirdOf(from, 'below', handful), movedCoals(wish, MOST_SHARE), fits);
+  if (coals === 0) return;
   const usual = watched(wish, wish.setting, from);
-  const coals = Math.min(wish.counted.counts.below, movedCoals(wish, MOST_SHARE));
   return moveWith(wish, { do: 'below-to-above', coals }, { from, usual });
 };
 

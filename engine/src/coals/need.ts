@@ -24,6 +24,8 @@ const UP_BELOW_BOIL_KELVIN = 2;
 /** A pot should boil by half its time, within five quarters of an hour at the latest; ours. */
 const UP_SHARE = 0.5;
 const UP_MOST_MINUTES = 75;
+/** Browned food and hot iron: it should simmer within the hour that it took so far; ours. */
+const UP_MOST_BROWNED_MINUTES = 55;
 const UP_LEAST_MINUTES = 15;
 
 export const heatNeedFor = (request: CoalRequest, setting: RunSetting): HeatNeed => {
@@ -114,16 +116,16 @@ const MOST_TRIES = 6;
 
 // From what the heat balance says, more by as much as the pot stayed short, until it is up.
 const coalsToBringUp = (wish: BringUp): number => {
-  const most = wish.room.lidAll + wish.room.floorAll;
-  const deadline = Math.round(
-    Math.min(UP_MOST_MINUTES, Math.max(UP_LEAST_MINUTES, wish.request.wish.minutes * UP_SHARE)),
-  );
+  const room = wish.room.lidAll + wish.room.floorAll;
+  const { minutes, brownFirst = 0 } = wish.request.wish;
+  const most = brownFirst > 0 ? UP_MOST_BROWNED_MINUTES : UP_MOST_MINUTES;
+  const deadline = Math.round(Math.min(most, Math.max(UP_LEAST_MINUTES, minutes * UP_SHARE)));
   const intoLoad = broughtUp(wish.request).joules / (deadline * 60 * parameter('lidCoalWatts'));
-  let coals = Math.min(most, Math.max(LEAST_COALS, wish.hold, intoLoad + wish.hold / 2));
-  for (let attempt = 0; attempt < MOST_TRIES && coals < most; attempt++) {
+  let coals = Math.min(room, Math.max(LEAST_COALS, wish.hold, intoLoad + wish.hold / 2));
+  for (let attempt = 0; attempt < MOST_TRIES && coals < room; attempt++) {
     const share = shareUpBy(wish, coals, deadline);
     if (share >= 1) return coals;
-    coals = Math.min(most, coals * Math.min(MORE.most, Math.max(MORE.least, share ** -MORE.power)));
+    coals = Math.min(room, coals * Math.min(MORE.most, Math.max(MORE.least, share ** -MORE.power)));
   }
   return coals;
 };

@@ -8,6 +8,7 @@ import { boiledOffGrams, type Counted, coalsInAll, upMinute } from './count.ts';
 const WANDERS_KELVIN = 28; // two steps of the charts
 const WANDERS_MINUTES = 10;
 const SETTLING_MINUTES = 10; // after loading every oven dips
+const SHORT_KELVIN = 7; // half of what a cook calls "at heat"
 const MUCH_STEAM_GRAMS = 250; // a cup
 const SHORT_OF_READY_KELVIN = 14;
 
@@ -35,8 +36,11 @@ const countNotices = (request: CoalRequest, counted: Counted): readonly Notice[]
     notices.push(notice('COALS_PIN_OVERFILLS', 'doubt', about, values));
   if (counted.movedToLid > 0)
     notices.push(notice('COALS_RING_FULL', 'note', about, ringValues(request, counted)));
-  if (counted.lidIsFull) notices.push(notice('COALS_LID_FULL', 'doubt', about, values));
-  if (counted.floorIsFull) notices.push(notice('COALS_FLOOR_FULL', 'doubt', about, values));
+  // A full lid that gives the heat all the same is no shortage.
+  const isShort = counted.meanKelvin < request.wish.wanted - SHORT_KELVIN;
+  if (counted.lidIsFull && isShort) notices.push(notice('COALS_LID_FULL', 'doubt', about, values));
+  if (counted.floorIsFull && isShort)
+    notices.push(notice('COALS_FLOOR_FULL', 'doubt', about, values));
   return notices;
 };
 

@@ -22,6 +22,8 @@ export const COALS_RANGE = {
 } as const;
 
 const STRONG_WIND = 2.5; // m/s at the oven: a coal then lasts under half its time
+/** m/s at the oven: whole trees move, a coal lasts a third of its time; ours, no source. */
+const GALE = 3.9; // lower edge of Beaufort 7, 13.9 m/s at 10 m (wmo8), brought down to the oven
 const HIGH_PRESSURE_LIMIT = 84_556; // Pa, standard air at 1500 m (iso2533)
 
 const isWithin = (value: number, range: { readonly lowest: number; readonly highest: number }) =>
@@ -89,7 +91,8 @@ export const siteNotices = (request: CoalRequest): readonly Notice[] => {
   const notices: Notice[] = [];
   if (fuel.kind === 'wood-coals')
     notices.push(notice('COALS_WOOD_BAND_WIDE', 'doubt', about(request)));
-  if (air.wind > STRONG_WIND)
+  if (air.wind >= GALE) notices.push(galeNotice(request));
+  else if (air.wind > STRONG_WIND)
     notices.push(
       notice('COALS_WIND_STRONG', 'doubt', about(request), { windMetresPerSecond: air.wind }),
     );
@@ -102,3 +105,11 @@ export const siteNotices = (request: CoalRequest): readonly Notice[] => {
     notices.push(notice('COALS_HEIGHT_UNSURE', 'doubt', about(request), airValues));
   return notices;
 };
+
+const galeNotice = ({ oven, air, screened }: CoalRequest): Notice =>
+  notice(
+    'COALS_WIND_GALE',
+    'stop',
+    { oven: oven.id },
+    { windMetresPerSecond: air.wind, screened: screened ? 'yes' : 'no' },
+  );

@@ -6,7 +6,7 @@
 import { burnoutMinutes } from './burn.ts';
 import { chartCount, charts, usualOven } from './charts.ts';
 import type { ChartCount, CoalRequest, CountReason, Reckoning } from './coal-plan.ts';
-import { type Counted, HOT_IRON_KELVIN } from './count.ts';
+import { type Counted, countCoals, HOT_IRON_KELVIN } from './count.ts';
 import { fuelPiece, thinAirStrength } from './fuel.ts';
 import { ovenBody } from './geometry.ts';
 import { coalsToHold, type HoldCase } from './hold.ts';
@@ -14,7 +14,7 @@ import { ageFactor, firstCoals, heldWatts } from './need.ts';
 import { parameter } from './parameters.ts';
 import type { RunSetting } from './run.ts';
 import { groundFactor } from './site.ts';
-import { isBaked } from './split.ts';
+import { isBaked, isPotMethod } from './split.ts';
 
 type Cause = CountReason['cause'];
 
@@ -105,7 +105,12 @@ const stepsFrom = (
     { cause: 'wind', coals: held(wind) * ageing },
     { cause: 'ground', coals: held(ground) * ageing },
   ];
-  return [...steps, ...lastSteps(request, setting, counted)];
+  // A chart counts on a full floor of dough; a pot wants to come up before it is only held.
+  const load = isPotMethod(request.wish.method)
+    ? firstCoals(request, setting, counted.need)
+    : held({ ...ground, sinkWatts: heldWatts(request) }) * ageing;
+  const withLoad: Step = { cause: 'load', coals: Math.min(MOST_SHOWN, load) };
+  return [...steps, withLoad, ...lastSteps(request, setting, counted)];
 };
 
 const lastSteps = (
@@ -115,17 +120,22 @@ const lastSteps = (
 ): readonly Step[] => {
   const { above, below } = counted.counts;
   const isHot = request.ironAtStart > setting.outside.airKelvin + HOT_IRON_KELVIN;
-  // A cold oven's count is what the first guess says; two whole searches would cost as much again.
-  const fromCool = isHot ? firstCoals(request, setting, counted.need) : counted.wished;
+  // What a cold oven would want is searched again, so that this line holds the hot iron alone.
+  const fromCool = isHot ? countCoals(cooled(request), setting).wished : counted.wished;
   const isPinned = request.pins.above !== undefined || request.pins.below !== undefined;
   const wished = Math.min(MOST_SHOWN, counted.wished);
   return [
-    { cause: 'load', coals: Math.min(MOST_SHOWN, fromCool) },
+    { cause: 'first-set', coals: Math.min(MOST_SHOWN, fromCool) },
     { cause: 'hot-oven', coals: wished },
     { cause: 'lid-full', coals: counted.lidIsFull || counted.floorIsFull ? above + below : wished },
     ...(isPinned ? [{ cause: 'pin' as const, coals: above + below }] : []),
   ];
 };
+
+const cooled = (request: CoalRequest): CoalRequest => ({
+  ...request,
+  ironAtStart: request.air.temperature,
+});
 
 // What a chart means: see charts.ts.
 const usualCase = (request: CoalRequest, shareAbove: number): HoldCase => {

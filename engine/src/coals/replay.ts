@@ -3,7 +3,7 @@
 
 import type { CoalRequest } from './coal-plan.ts';
 import type { Counted } from './count.ts';
-import { LOADING_SECONDS, laid } from './feeding.ts';
+import { laid, laidFirst, lidOffSeconds } from './feeding.ts';
 import {
   minuteLater,
   type OvenMoment,
@@ -19,7 +19,8 @@ export const replayed = (
   setting: RunSetting,
   counted: Counted,
 ): readonly OvenMoment[] => {
-  const start = startMoment({ ironKelvin: request.ironAtStart, coals: laid(counted.counts) });
+  const coals = laidFirst(counted.counts, counted.feed);
+  const start = startMoment({ ironKelvin: request.ironAtStart, coals });
   return replayedFrom(setting, counted, start, { untilMinute: counted.run.outMinute });
 };
 
@@ -45,11 +46,10 @@ export const replayedFrom = (
     if (!isDone) moment = withPlannedActs(setting, counted, moment);
     moments.push(moment);
     if (moment.minute >= end.untilMinute) return moments;
-    const isLoading = moment.minute === counted.run.loadInMinute;
+    const { loadInMinute } = counted.run;
+    const planned = lidOffSeconds(counted.feed, { minute: moment.minute, loadInMinute });
     const look = moment.minute === from.minute ? (end.openSeconds ?? 0) : 0;
-    moment = minuteLater(setting, moment, {
-      openSeconds: look + (isLoading ? LOADING_SECONDS : 0),
-    });
+    moment = minuteLater(setting, moment, { openSeconds: look + planned });
     isDone = false;
   }
 };

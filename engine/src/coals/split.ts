@@ -16,6 +16,9 @@ const SHARE_ABOVE: Readonly<Record<HeatMethod, number>> = {
   none: 0,
 };
 
+/** One step of the charts, 25 F, to each side: the range that a cook calls "at heat". */
+export const WANTED_HALF_RANGE = 14; // K
+
 /** Methods in which the food is turned against the coals. */
 export const isBaked = (method: HeatMethod): boolean => method === 'bake' || method === 'roast';
 

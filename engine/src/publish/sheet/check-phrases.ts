@@ -80,9 +80,15 @@ function checkLine(check: Check, { noun, clockAt }: CheckWords, say: Say): Block
         strong: true,
       },
       ...(cost === '' ? [] : [{ text: ` ${cost}` }]),
+      ...(isRising(check)
+        ? [{ text: ' Still rising: it will be hotter when the load goes in.' }]
+        : []),
     ],
   };
 }
+
+/** A rise that a thermometer shows. */
+const isRising = ({ rises }: Check) => rises !== undefined && rises >= 3;
 
 function moveRows({ ifHot, ifCool }: Check, wood: boolean, say: Say): readonly FactRow[] {
   const row = (label: string, moves: readonly Move[]) =>

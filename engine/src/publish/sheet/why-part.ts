@@ -19,6 +19,7 @@ const CAUSE: Readonly<Record<CountReason['cause'], string>> = {
   ground: 'what the coals lie on',
   charcoal: 'your charcoal',
   load: 'what is in the oven',
+  'first-set': 'coals fade and are added to later',
   'hot-oven': 'oven still hot from before',
   rounding: 'rounding to whole coals',
   'lid-full': 'no more room on the lid',
@@ -65,9 +66,18 @@ const baseOf = ({ above, below, because }: CoalPlan['reckoning']) =>
   above + below - because.reduce((sum, { coals }) => sum + coals, 0);
 
 function causeWord({ cause, coals }: CountReason, plan: CoalPlan): string {
-  const isBoil = cause === 'load' && coals > 0 && workOf(plan) === 'pot';
-  return isBoil ? 'to bring the pot to the boil in its time' : CAUSE[cause];
+  const isPot = workOf(plan) === 'pot';
+  if (cause === 'load') return isPot ? TO_BOIL : coals < 0 ? LESS_THAN_CHART : MORE_THAN_CHART;
+  if (cause === 'first-set') return coals < 0 ? FIRST_FEWER : FIRST_MORE;
+  return CAUSE[cause];
 }
+
+const TO_BOIL = 'to bring the pot to the boil in its time';
+// A printed count is read as one for a floor full of dough: see coals/charts.ts.
+const LESS_THAN_CHART = 'less in the oven than the full floor that a chart counts on';
+const MORE_THAN_CHART = 'more in the oven than a chart counts on';
+const FIRST_FEWER = 'young coals are stronger, and more come later';
+const FIRST_MORE = 'coals fade while it bakes';
 
 const chartPhrase = ({ above, below, oven }: ChartCount, say: Say) =>
   `${above} above, ${below} below at ${say.oven(oven)}`;

@@ -46,6 +46,11 @@ export const coalsWords: Words = {
   COALS_WIND_STRONG: (values, about, say) =>
     `Wind of ${say.wind(number(values, 'windMetresPerSecond'))} at ${say.ovenName(about.oven ?? '')} ` +
     'burns coals up in half their time: screen it and have coals ready often.',
+  COALS_WIND_GALE: (values, about, say) =>
+    `Wind of ${say.wind(number(values, 'windMetresPerSecond'))} at ${say.ovenName(about.oven ?? '')}` +
+    (values.screened === 'yes'
+      ? ' even behind the screen: move into the lee, or do not bake in this.'
+      : ': screen it, or do not bake in this. Sparks fly, and coals last a third of their time.'),
   COALS_WOOD_BAND_WIDE: () =>
     'Wood coals: nobody has measured a shovel, so the range is wide. Trust the check.',
   COALS_HEIGHT_UNSURE: () =>
