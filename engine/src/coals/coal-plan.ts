@@ -87,6 +87,8 @@ export interface CoalSet {
   readonly rings: number;
   /** Shovels in halves; only for wood coals. */
   readonly shovels?: number;
+  /** How wide one piece is, for the drawing. */
+  readonly pieceWidth?: Metres;
   /** Where each lies, for the drawing; seen from above, origin at the oven's centre. */
   readonly places: readonly CoalPlace[];
 }

@@ -1,14 +1,11 @@
 // Where does each coal lie? A ring under the rim of the floor; rim and spread on the lid.
-// Sources: ringMethod, splitByMethod; share on the rim from a simulated plate (coalsOvenModelNotes).
+// Sources: ringMethod, splitByMethod. Which of the lid's layouts is the evenest: evenness.ts.
 
 import { metres } from '../quantity/unit.ts';
+import { betweenLegs, circle, heaped, innerWays, type Spot } from './circles.ts';
 import type { CoalPlace, CoalSet } from './coal-plan.ts';
 import { shovelsFor } from './fuel.ts';
-import { LEG_WIDTH, LEGS, ringsOf, ringUnderFloor, touchingRing } from './room.ts';
-
-/** Share of the lid's coals on its rim; tuned on three layouts of a simulated 12 inch plate. */
-const RIM_SHARE = 0.61;
-const HANDLE_RADIUS = 0.03; // m, kept clear for the lifter
+import { ringsOf, ringUnderFloor, touchingRing } from './room.ts';
 
 export interface PlaceWish {
   readonly pieces: number;
@@ -17,20 +14,49 @@ export interface PlaceWish {
   readonly isWood: boolean;
 }
 
-/** Coals on the lid: the rim first, the rest spread inside it, the handle left clear. */
-export const setAbove = (wish: PlaceWish): CoalSet => {
+/** Shares of the lid's coals on its rim that are tried, the usual one first. */
+const RIM_SHARES = [0.61, 0.54, 0.47, 0.68, 0.75, 0.85, 1];
+
+/**
+ * Ways to lay the lid: the rim evenly, the rest spread evenly inside it, the handle left clear. At
+ * least one; where the lid is too full to lie flat, the one with the rest heaped.
+ */
+export const lidLayouts = (wish: PlaceWish): readonly CoalSet[] => {
   const most = touchingRing(wish);
-  const ring = Math.min(most, Math.round(wish.pieces * RIM_SHARE));
-  return {
-    ...told(wish, ringsOf(wish, wish.pieces)),
-    ring,
-    spread: wish.pieces - ring,
-    places: [
-      ...named('ring', circle(ring, ringRadius(wish))),
-      ...spread(wish, { count: wish.pieces - ring, innermost: HANDLE_RADIUS }),
-    ],
-  };
+  const rings = new Set(
+    RIM_SHARES.map((share) => Math.min(most, Math.max(1, Math.round(wish.pieces * share)))),
+  );
+  const layouts = [...rings]
+    .filter((ring) => ring <= wish.pieces)
+    .flatMap((ring) => innerWays(insideLid(wish, ring)).map((inner) => lidSet(wish, ring, inner)));
+  if (layouts.length > 0) return layouts;
+  const ring = Math.min(most, wish.pieces);
+  const flat = innerWays(insideLid(wish, ring))[0];
+  return [lidSet(wish, ring, flat ?? heaped(insideLid(wish, ring)))];
 };
+
+/** Coals on the lid, as the caller likes them best; without a liking the usual share on the rim. */
+export const setAbove = (
+  wish: PlaceWish,
+  best: (layouts: readonly CoalSet[]) => CoalSet | undefined = (layouts) => layouts[0],
+): CoalSet => {
+  const layouts = lidLayouts(wish);
+  return best(layouts) ?? (layouts[0] as CoalSet);
+};
+
+const insideLid = (wish: PlaceWish, ring: number) => ({
+  count: wish.pieces - ring,
+  outermost: ringRadius(wish) - wish.coalWidth,
+  coalWidth: wish.coalWidth,
+  hasHandle: true,
+});
+
+const lidSet = (wish: PlaceWish, ring: number, inner: readonly Spot[]): CoalSet => ({
+  ...told(wish, ringsOf(wish, wish.pieces)),
+  ring,
+  spread: wish.pieces - ring,
+  places: [...named('ring', circle(ring, ringRadius(wish))), ...named('spread', inner)],
+});
 
 /**
  * Coals below, legs left clear: a ring under the rim of the floor. What it does not hold lies spread
@@ -46,82 +72,31 @@ export const setBelow = (wish: PlaceWish & { readonly isBaked: boolean }): CoalS
     ring: first + second,
     spread: left - second,
     places: [
-      ...named('ring', betweenLegs(first, ringRadius(wish))),
+      ...named('ring', betweenLegs(first, { radius: ringRadius(wish), coalWidth: wish.coalWidth })),
       ...named('ring', circle(second, ringRadius(inner))),
-      ...spread(second > 0 ? inner : wish, { count: left - second, innermost: 0 }),
+      ...named('spread', underPot(second > 0 ? inner : wish, left - second)),
     ],
   };
 };
 
-const told = ({ pieces, isWood }: PlaceWish, rings: number) => ({
+const underPot = (wish: PlaceWish, count: number): readonly Spot[] => {
+  const inside = {
+    count,
+    outermost: ringRadius(wish) - wish.coalWidth,
+    coalWidth: wish.coalWidth,
+    hasHandle: false,
+  };
+  return innerWays(inside)[0] ?? heaped(inside);
+};
+
+const told = ({ pieces, coalWidth, isWood }: PlaceWish, rings: number) => ({
   pieces,
+  pieceWidth: metres(coalWidth),
   rings,
   ...(isWood ? { shovels: shovelsFor(pieces) } : {}),
 });
 
 const ringRadius = ({ outerRadius, coalWidth }: PlaceWish) => outerRadius - coalWidth / 2;
 
-type Spot = Omit<CoalPlace, 'in'>;
-
 const named = (how: CoalPlace['in'], spots: readonly Spot[]): readonly CoalPlace[] =>
   spots.map((spot) => ({ ...spot, in: how }));
-
-const spotAt = (radius: number, angle: number): Spot => ({
-  x: metres(radius * Math.sin(angle)),
-  y: metres(radius * Math.cos(angle)),
-});
-
-const circle = (count: number, radius: number): readonly Spot[] =>
-  Array.from({ length: count }, (_, index) =>
-    spotAt(radius, (2 * Math.PI * (index + 0.5)) / count),
-  );
-
-// Legs stand at a third of the circle each, the first towards the cook (negative y).
-const betweenLegs = (count: number, radius: number): readonly Spot[] => {
-  const sector = (2 * Math.PI) / LEGS;
-  const leg = radius > 0 ? LEG_WIDTH / radius : 0;
-  return Array.from({ length: LEGS }, (_, at) => {
-    const here = Math.floor((count + LEGS - 1 - at) / LEGS);
-    const from = Math.PI + at * sector + leg / 2;
-    return Array.from({ length: here }, (_, index) =>
-      spotAt(radius, from + ((index + 0.5) * (sector - leg)) / here),
-    );
-  }).flat();
-};
-
-/** Spread coals on circles inside the ring, more on the wider ones. */
-const spread = (
-  wish: PlaceWish,
-  { count, innermost }: { readonly count: number; readonly innermost: number },
-): readonly CoalPlace[] => {
-  const radii = innerRadii(ringRadius(wish) - wish.coalWidth, innermost, wish.coalWidth);
-  const shares = sharedOut(count, radii);
-  return named(
-    'spread',
-    radii.flatMap((radius, index) => circle(shares[index] ?? 0, radius)),
-  );
-};
-
-const MOST_CIRCLES = 12; // a 16 inch lid under the smallest briquettes
-
-const innerRadii = (outermost: number, innermost: number, step: number): readonly number[] => {
-  const radii: number[] = [];
-  let radius = Math.max(outermost, innermost);
-  while (radius >= innermost && radii.length < MOST_CIRCLES) {
-    radii.push(radius);
-    radius -= step;
-  }
-  return radii;
-};
-
-const sharedOut = (count: number, radii: readonly number[]): readonly number[] => {
-  const whole = radii.reduce((sum, radius) => sum + radius, 0);
-  let left = count;
-  return radii.map((radius, index) => {
-    const isLast = index === radii.length - 1;
-    const share =
-      isLast || whole === 0 ? left : Math.min(left, Math.round((count * radius) / whole));
-    left -= share;
-    return share;
-  });
-};

@@ -11,6 +11,18 @@ const SPREAD_PACKING = 0.8; // share of the plate that coals in a full spread ca
 /** Legs under the rim of the floor, each as wide as this where the ring passes it; from memory. */
 export const LEGS = 3;
 export const LEG_WIDTH = 0.025; // m
+/** Clockwise from north, seen from above: a third of the circle each, one leg to the south. */
+export const LEG_ANGLES: readonly number[] = [1, 5 / 3, 7 / 3].map((half) => half * Math.PI);
+
+/** Where the legs stand: under the rim of the floor. */
+export const legPlaces = (floorRadius: number) =>
+  LEG_ANGLES.map((angle) => ({
+    x: (floorRadius - LEG_WIDTH / 2) * Math.sin(angle),
+    y: (floorRadius - LEG_WIDTH / 2) * Math.cos(angle),
+  }));
+
+/** The loop in the middle of the lid, lying east and west, with room for a hook; from memory. */
+export const HANDLE = { halfLength: 0.026, halfWidth: 0.009 } as const; // m
 /** Half the middle that no bread has coals under. */
 const EMPTY_MIDDLE_RADIUS = 0.03; // m
 

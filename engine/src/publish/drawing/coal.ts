@@ -6,9 +6,14 @@ import { element, group, ink, path, points, shortNumber } from './svg.ts';
 /** Side of a usual briquette seen from above, for the drawing only (common practice, no source). */
 const BRIQUETTE_METRES = 0.044;
 
+/** A little gap is left so that touching coals can be counted. */
+const DRAWN_SHARE = 0.96;
+
 export interface CoalDrawing {
   readonly fuel: 'briquettes' | 'wood-coals';
   readonly places: readonly CoalPlace[];
+  /** A usual briquette where nothing is known. */
+  readonly pieceWidth?: number | undefined;
   readonly centre: readonly [number, number];
   /** Drawing units to the metre. */
   readonly scale: number;
@@ -17,13 +22,13 @@ export interface CoalDrawing {
 }
 
 /** Every coal where it lies. Wood coals are broken pieces that no one can count. */
-export const coals = ({ fuel, places, centre, scale, flat = false }: CoalDrawing) =>
+export const coals = ({ fuel, places, centre, scale, flat = false, pieceWidth }: CoalDrawing) =>
   group(
     { class: 'coals' },
     ...places.map((place, index) => {
       const x = centre[0] + place.x * scale;
       const y = centre[1] - place.y * scale;
-      const side = BRIQUETTE_METRES * scale;
+      const side = (pieceWidth ?? BRIQUETTE_METRES) * scale * DRAWN_SHARE;
       const turned = (Math.atan2(-place.y, place.x) * 180) / Math.PI;
       return fuel === 'briquettes'
         ? briquette(x, y, side, flat ? 0 : turned, flat ? 0.62 : 1)
@@ -57,8 +62,8 @@ function woodPieces(x: number, y: number, side: number, index: number, flat: boo
     {},
     ...Array.from({ length: count }, (_, piece) => {
       const way = index * 2.4 + piece * 2.1; // steps that don't close on themselves
-      const off = side * (0.28 + 0.12 * ((index + piece) % 3));
-      const size = side * (0.24 + 0.09 * ((index * 7 + piece * 3) % 3));
+      const off = side * (0.2 + 0.05 * ((index + piece) % 3)); // no splinter far out of its place
+      const size = side * (0.2 + 0.05 * ((index * 7 + piece * 3) % 3));
       // From the side they lie in one row on what carries them, whatever their size.
       const across = flat ? (piece - (count - 1) / 2) * side * 0.4 : off * Math.cos(way);
       const down = flat ? side * 0.31 - size * 0.62 : off * Math.sin(way);

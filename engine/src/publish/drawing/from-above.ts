@@ -3,6 +3,8 @@
 
 import type { CampOven } from '../../camp/camp.ts';
 import type { CoalSet } from '../../coals/coal-plan.ts';
+import { ovenBody } from '../../coals/geometry.ts';
+import { HANDLE, LEG_WIDTH, legPlaces } from '../../coals/room.ts';
 import type { Degrees } from '../../quantity/unit.ts';
 import type { Around } from './around.ts';
 import { chalkMark, cookMark, cookStandsAt, windArrow, windScreen } from './around.ts';
@@ -35,8 +37,8 @@ export function lidDrawing(view: FromAbove): string {
     windScreen(around),
     circle(...CENTRE, RIM + 6, { fill: ink.iron, stroke: ink.ink, 'stroke-width': 1.5 }),
     circle(...CENTRE, RIM - 1, { fill: 'none', stroke: ink.soft, 'stroke-width': 1.5 }),
-    coals({ fuel: view.fuel, places: view.coals.places, centre: CENTRE, scale }),
-    handle(),
+    coals(drawnCoals(view, scale)),
+    handle(scale),
     chalkMark(CENTRE[0], CENTRE[1] - RIM - 1.5),
     windArrow(around),
     cookMark(around),
@@ -46,52 +48,58 @@ export function lidDrawing(view: FromAbove): string {
 /** The floor as an outline: the coals show beneath it in their ring, between the three legs. */
 export function floorDrawing(view: FromAbove): string {
   const scale = RIM / (view.oven.diameter / 2);
-  const floor = (view.oven.floorDiameter ?? view.oven.diameter * FLOOR_SHARE) / 2;
+  const floor = ovenBody(view.oven).floorDiameter / 2;
   const around = aroundOf(view, RIM + 6);
   return frame('floor', view, [
     windScreen(around),
     circle(...CENTRE, RIM + 6, { fill: ink.sheet, stroke: ink.line, 'stroke-width': 1.5 }),
-    coals({ fuel: view.fuel, places: view.coals.places, centre: CENTRE, scale }),
+    coals(drawnCoals(view, scale)),
     circle(...CENTRE, floor * scale, {
       fill: 'none',
       stroke: ink.ink,
       'stroke-width': 2.5,
       'stroke-dasharray': '7 4',
     }),
-    ...LEGS.map((degrees) => leg(degrees, floor * scale)),
+    ...legPlaces(floor).map((place) => leg(place, scale)),
     windArrow(around),
     cookMark(around),
   ]);
 }
 
-/** Floor diameter over nominal where the owner has not measured it: a 12-inch oven has about ten. */
-const FLOOR_SHARE = 10 / 12; // ovenSizing
-const LEGS = [90, 210, 330] as const;
+const drawnCoals = ({ fuel, coals }: FromAbove, scale: number) => ({
+  fuel,
+  places: coals.places,
+  pieceWidth: coals.pieceWidth,
+  centre: CENTRE,
+  scale,
+});
 
-const leg = (degrees: number, radius: number) => {
-  const angle = (degrees * Math.PI) / 180;
-  const x = CENTRE[0] + (radius - 5) * Math.cos(angle);
-  const y = CENTRE[1] - (radius - 5) * Math.sin(angle);
+/** Legs stand where the plan left room for them. */
+const leg = ({ x, y }: { readonly x: number; readonly y: number }, scale: number) => {
+  const at = [CENTRE[0] + x * scale, CENTRE[1] - y * scale] as const;
+  const radius = (LEG_WIDTH / 2) * scale;
   return group(
     { class: 'leg' },
-    circle(x, y, 7, { fill: ink.ink, stroke: ink.sheet, 'stroke-width': 2 }),
-    circle(x, y, 2.2, { fill: ink.sheet }),
+    circle(...at, radius - 0.5, { fill: ink.ink, stroke: ink.sheet, 'stroke-width': 1 }),
+    circle(...at, radius * 0.3, { fill: ink.sheet }),
   );
 };
 
 /** The loop in the middle of the lid, lying east and west: the witness that the lid stands as before. */
-const handle = () =>
-  element('rect', {
+const handle = (scale: number) => {
+  const [along, across] = [HANDLE.halfLength * scale, HANDLE.halfWidth * scale];
+  return element('rect', {
     class: 'handle',
-    x: CENTRE[0] - 17,
-    y: CENTRE[1] - 5.5,
-    width: 34,
-    height: 11,
-    rx: 5.5,
+    x: CENTRE[0] - along,
+    y: CENTRE[1] - across,
+    width: 2 * along,
+    height: 2 * across,
+    rx: across,
     fill: ink.ash,
     stroke: ink.ink,
     'stroke-width': 2.5,
   });
+};
 
 const aroundOf = (view: FromAbove, radius: number): Around => ({
   centre: CENTRE,
