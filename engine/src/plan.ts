@@ -231,7 +231,7 @@ const airOver = ({ camp, dish, recipe }: LoadWish, stay: Minutes): Air =>
   });
 
 /** The bake of this load, in still wanted heat or along a curve. */
-function bakeAsked({ dish, load, recipe, formula, safety }: LoadWish) {
+function bakeAsked({ camp, dish, load, recipe, formula, safety }: LoadWish) {
   const least = safety.least?.core;
   const pinned = dish.pins.bakeMinutes;
   return (air: Air, coals?: CoalDraft): BakePlan =>
@@ -241,6 +241,7 @@ function bakeAsked({ dish, load, recipe, formula, safety }: LoadWish) {
       formula,
       air,
       wanted: heatWishFor({ recipe, load, minutes: minutes(30), air }).wanted,
+      hasThermometer: camp.gear.thermometer,
       ...(least === undefined ? {} : { leastCore: least }),
       ...(pinned === undefined ? {} : { pinnedMinutes: pinned }),
       ...(coals === undefined ? {} : { curve: coals.curve, loadInMinute: coals.loadInMinute }),

@@ -3,12 +3,12 @@
 import { isPot } from '../menu/heat-kind.ts';
 import { type Notice, notice } from '../notice/notice.ts';
 import { type Kelvin, minutes, ratio } from '../quantity/unit.ts';
-import type { BakePlan } from './bake-plan.ts';
+import type { BakePlan, DoneTarget } from './bake-plan.ts';
 import type { BakeRequest, CookTime } from './bake-request.ts';
 import { breadTime } from './bread-time.ts';
 import { cobblerTime } from './cobbler-time.ts';
 import { doneTargetFor } from './done-target.ts';
-import { figuresOfKind, isBread } from './kinds.ts';
+import { figuresOfKind, isBaked, isBread } from './kinds.ts';
 import { potTime } from './pot-time.ts';
 import { roastTime } from './roast-time.ts';
 
@@ -28,19 +28,48 @@ export function bakeFor(asked: BakeRequest): BakePlan {
     ...(asked.leastCore === undefined ? {} : { leastCore: asked.leastCore }),
   });
   const time = timeOf(asked, target.done.core ?? asked.air.boiling);
+  const withoutCore = isToldBySigns(asked, target.done);
   const about = { dish: load.dish, recipe: recipe.id, oven: load.oven };
   return {
     load: load.id,
     minutes: minutes(time.minutes),
     least: minutes(time.least),
     most: minutes(time.most),
-    done: target.done,
+    ...aimEarlyOf(asked, time),
+    done: withoutCore ? bySigns(target.done) : target.done,
     loss: ratio(figuresOfKind(recipe.kind).loss),
-    notices: [...target.notices, ...time.notices, ...pinNotices(asked, time)].map((said) => ({
+    notices: [
+      ...(withoutCore ? [] : target.notices),
+      ...time.notices,
+      ...pinNotices(asked, time),
+    ].map((said) => ({
       ...said,
       about,
     })),
   };
+}
+
+/**
+ * Nobody can read the core, its signs tell as well, and nothing in it needs more for its health than
+ * what they show.
+ */
+function isToldBySigns({ hasThermometer, leastCore, recipe }: BakeRequest, done: DoneTarget) {
+  const wanted = Math.min(done.wantedCore ?? 0, done.core ?? 0);
+  const isSafe = leastCore === undefined || (isBaked(recipe) && leastCore <= wanted);
+  return hasThermometer === false && isSafe && done.signs.some((sign) => sign !== 'core');
+}
+
+const bySigns = ({ core: _core, wantedCore: _wanted, ...done }: DoneTarget): DoneTarget => ({
+  ...done,
+  cappedByBoil: false,
+  signs: done.signs.filter((sign) => sign !== 'core'),
+});
+
+/** What can wait hot is begun early enough for the late end of its band. */
+function aimEarlyOf({ recipe, pinnedMinutes }: BakeRequest, time: CookTime) {
+  const early = time.most - time.minutes;
+  const canWait = isPot(recipe) && early <= recipe.target.canWait;
+  return pinnedMinutes === undefined && canWait && 0 < early ? { aimEarly: minutes(early) } : {};
 }
 
 /** Pinned minutes are kept; here they are judged against the band of our own. */

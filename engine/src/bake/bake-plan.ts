@@ -10,6 +10,11 @@ export interface BakePlan {
   /** 80 % band. */
   readonly least: Minutes;
   readonly most: Minutes;
+  /**
+   * A pot that may wait so long: begun this much sooner it is tender in time even if it is slow.
+   * Left out where nothing is to be gained, or it can't wait.
+   */
+  readonly aimEarly?: Minutes;
   readonly done: DoneTarget;
   /** Share of the raw mass that leaves as steam. */
   readonly loss: Ratio;

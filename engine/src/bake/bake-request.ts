@@ -23,6 +23,8 @@ export interface BakeRequest {
   readonly pinnedMinutes?: Minutes;
   /** Least core for health, from safety/. */
   readonly leastCore?: Kelvin;
+  /** False: nobody can read a core, so the signs stand alone wherever health allows it. */
+  readonly hasThermometer?: boolean;
 }
 
 /** Minutes until done, with the band that the evidence deserves. */

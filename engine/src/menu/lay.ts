@@ -102,6 +102,7 @@ function layRound(oven: CampOven, lot: Lot): Lying {
   return {
     shape: 'disc',
     ...heights(oven, volume / area, risen),
+    ...provedOf(lot, risen),
     planArea: squareMetres(area),
     volume,
     pieces: [{ x: metres(0), y: metres(0), diameter: metres(diameter) }],
@@ -137,6 +138,7 @@ function layPieces(oven: CampOven, lot: Lot): Lying {
   return {
     shape: 'pieces',
     ...heights(oven, volume / planArea, risen),
+    ...provedOf(lot, risen),
     planArea: squareMetres(planArea),
     volume,
     pieces: placedOrNone(lot.count, size),
@@ -174,6 +176,14 @@ const heights = (oven: CampOven, thickness: number, risen: number) => ({
   risenHeight: metres(risen),
   headroom: metres(oven.depth - risen),
 });
+
+/** Proved dough has doubled before the coals: data/rise.json, common practice. */
+const PROVED = 2;
+
+const provedOf = ({ recipe }: Lot, risen: number) =>
+  recipe.kind === 'yeast-bread'
+    ? { provedHeight: metres((risen * PROVED) / riseOf(recipe.kind).rise) }
+    : {};
 
 /** An oven no deeper than the room under its lid holds nothing. */
 const heightFill = (oven: CampOven, risen: number) =>

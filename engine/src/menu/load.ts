@@ -35,6 +35,8 @@ export interface OvenLoad {
   readonly shape: 'disc' | 'pieces' | 'pot';
   /** Raw, as it goes in; for a pot the depth of the food. */
   readonly thickness: Metres;
+  /** A dough that proves in its oven, as the coals go on; left out where it goes in raw. */
+  readonly provedHeight?: Metres;
   /** After rising; equal to thickness for a pot. */
   readonly risenHeight: Metres;
   /** Area seen from above that takes heat. */

@@ -11,6 +11,12 @@ import type { FuelNeed } from './provisions.ts';
  */
 const SPARE = { calm: 0.25, windy: 0.5, calmWind: 2, windyWind: 8 };
 
+/**
+ * Of each chimneyful a few coals break, stay black or roll away: one in twenty more are lit than are
+ * laid. Common practice, no source.
+ */
+const SPARE_IN_CHIMNEY = 0.05;
+
 /** Fuel for all dishes, with what is short. */
 export function fuelNeedFor(asked: {
   readonly camp: Camp;
@@ -19,7 +25,8 @@ export function fuelNeedFor(asked: {
   const { camp } = asked;
   const plans = asked.dishes.flatMap((dish) => dish.loads.map((load) => load.coals));
   const mass = plans.reduce((sum, plan) => sum + plan.fuelMass, 0);
-  const spare = spareFor(camp);
+  const lit = camp.fuel.kind === 'briquettes' ? SPARE_IN_CHIMNEY : 0;
+  const spare = spareFor(camp) + lit;
   const withSpare = mass * (1 + spare);
   const onHand = camp.fuel.kind === 'briquettes' ? camp.fuel.onHand : undefined;
   return {

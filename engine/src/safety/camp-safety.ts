@@ -83,10 +83,17 @@ function placeCautions(camp: Camp): readonly Notice[] {
     ...(onGround && ground === 'snow' ? [notice('SAFETY_SNOW_MELTS', 'stop')] : []),
     ...(camp.fuel.kind === 'wood-coals' ? [notice('SAFETY_TREATED_WOOD', 'note')] : []),
     ...(water !== undefined && WILD_WATER.test(water)
-      ? [notice('SAFETY_TREAT_WATER', 'danger', {}, { boilMinutes: boilMinutes(elevation) })]
+      ? [treatWater(water, boilMinutes(elevation))]
       : []),
     notice('SAFETY_ASH', 'danger'), // usfs-campfire, fire-departments
   ];
+}
+
+/** Water that somebody says is filtered or treated wants no boil: a filter is then trusted. */
+function treatWater(water: string, minutesOfBoil: number): Notice {
+  const isTreated = /\b(filtered|treated|boiled|purified|disinfected)\b/i.test(water);
+  const values = { boilMinutes: minutesOfBoil, isTreated: isTreated ? 'yes' : 'no' };
+  return notice('SAFETY_TREAT_WATER', isTreated ? 'note' : 'danger', {}, values);
 }
 
 const WILD_WATER = /\b(spring|creek|stream|brook|river|lake|pond|snow|rain|cistern)\b/i;

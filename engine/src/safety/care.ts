@@ -10,6 +10,8 @@ export interface DishSafety {
   /** Hot food waits at this or above. */
   readonly hotHold: Kelvin;
   readonly coldHold: Kelvin;
+  /** Plain bread: it is kept dry, neither hot nor cold, so the two holds do not apply. */
+  readonly isKeptDry?: boolean;
   /** It may stand between cold and hot no longer than this, all told. */
   readonly outLimit: Minutes;
   /** A simmered pot must come to a full boil this long (kidney beans). */

@@ -1,12 +1,16 @@
 // Which cautions belong on a dish's card? Danger first.
 
+import { BELOW_BOIL_KELVIN } from '../bake/done-target.ts';
+import { figuresOfKind, isBaked } from '../bake/kinds.ts';
 import type { Camp } from '../camp/camp.ts';
+import { airAt } from '../camp/weather.ts';
 import type { Formula } from '../formula/formula.ts';
+import { isPot } from '../menu/heat-kind.ts';
 import type { MenuDish } from '../menu/menu.ts';
 import { allergensIn, labelsToCheck } from '../menu/needs.ts';
 import type { Recipe } from '../menu/recipe.ts';
 import { type Notice, type NoticeLevel, type NoticeValues, notice } from '../notice/notice.ts';
-import { fromFahrenheit } from '../quantity/unit.ts';
+import { clockMinutes, fromCelsius, fromFahrenheit } from '../quantity/unit.ts';
 import type { SafeCore } from './care.ts';
 import type { SafetyCode } from './codes.ts';
 import { needsFullBoil } from './full-boil.ts';
@@ -64,12 +68,7 @@ function foodCautions(asked: CautionsAsked): readonly Notice[] {
   const isCold = recipe.method === 'none';
   const children = camp.mouths.some((group) => group.appetite === 'child');
   const cautions: (Notice | false)[] = [
-    least !== undefined &&
-      said('SAFETY_PROBE', 'danger', {
-        coreKelvin: least.core,
-        restMinutes: least.rest,
-        food: least.food,
-      }),
+    least !== undefined && !isCoveredWhenDone(asked, least) && probeCaution(asked, least),
     needsFullBoil(formula) &&
       said('SAFETY_KIDNEY_BEANS', 'danger', { soakMinutes: 300, boilMinutes: 30 }),
     has(/\bhoney\b/) && said('SAFETY_HONEY', children ? 'danger' : 'note'),
@@ -80,6 +79,29 @@ function foodCautions(asked: CautionsAsked): readonly Notice[] {
     hasPart('flour', 'meal') && said('SAFETY_RAW_FLOUR', 'note'),
   ];
   return cautions.filter((each): each is Notice => each !== false);
+}
+
+/**
+ * Bread is done far above what its egg needs, so that one core stands on its card. Not where the
+ * boil of the place caps it near there.
+ */
+function isCoveredWhenDone({ recipe, camp }: CautionsAsked, least: SafeCore): boolean {
+  const { coreCelsius } = figuresOfKind(recipe.kind);
+  if (!isBaked(recipe) || least.food !== 'egg-dish' || coreCelsius === null) return false;
+  const done = recipe.target.core ?? fromCelsius(coreCelsius);
+  const boiling = airAt(camp, camp.weather[0]?.at ?? clockMinutes(0), { screened: false }).boiling;
+  return least.core <= Math.min(done, boiling - BELOW_BOIL_KELVIN);
+}
+
+/** One core: the hotter of what is safe and what the cook wants; how, where nobody has a probe. */
+function probeCaution({ recipe, camp }: CautionsAsked, least: SafeCore): Notice {
+  const byHand = isPot(recipe) ? 'boil' : 'borrow';
+  return said('SAFETY_PROBE', 'danger', {
+    coreKelvin: Math.max(least.core, isPot(recipe) ? 0 : (recipe.target.core ?? 0)),
+    restMinutes: least.rest,
+    food: least.food,
+    by: camp.gear.thermometer ? 'probe' : byHand,
+  });
 }
 
 const said = (code: SafetyCode, level: NoticeLevel, values: NoticeValues = {}): Notice =>

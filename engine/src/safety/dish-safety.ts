@@ -35,6 +35,7 @@ export function dishSafety(asked: {
     ...(least === undefined ? {} : { least }),
     hotHold: HOT_HOLD,
     coldHold: COLD_HOLD,
+    ...(isPlainBread(recipe, formula) ? { isKeptDry: true } : {}),
     outLimit: outLimitFor(asked),
     ...(needsFullBoil(formula) ? { fullBoil: FULL_BOIL } : {}),
     freeFrom: freeFromOf({ dish, recipe, camp }),
@@ -45,6 +46,9 @@ export function dishSafety(asked: {
 const BREADS = ['yeast-bread', 'quick-bread', 'biscuit', 'corn-bread'];
 /** A bread with these in it is perishable. */
 const FILLINGS: readonly FoodPart[] = ['meat', 'poultry', 'cheese', 'bean', 'vegetable'];
+const isPlainBread = (recipe: Recipe, formula: Formula): boolean =>
+  BREADS.includes(recipe.kind) &&
+  !formula.lines.some((line) => FILLINGS.includes(line.ingredient.part));
 const HOT_AIR = fromFahrenheit(90);
 
 /**
@@ -58,8 +62,7 @@ function outLimitFor(asked: {
   readonly camp: Camp;
 }): Minutes {
   const { dish, recipe, formula, camp } = asked;
-  const isFilled = formula.lines.some((line) => FILLINGS.includes(line.ingredient.part));
-  if (BREADS.includes(recipe.kind) && !isFilled) return minutes(24 * 60);
+  if (isPlainBread(recipe, formula)) return minutes(24 * 60);
   return minutes(warmestNear(camp, dish.serveAt) > HOT_AIR ? 60 : 120);
 }
 

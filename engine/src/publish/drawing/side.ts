@@ -178,7 +178,7 @@ function spreadAcross(set: CoalSet, apart: number): readonly number[] {
 function food(view: SideView, shape: Shape): string {
   const { floorY, scale } = shape;
   const [left, right] = foodWidth(view, shape);
-  const raw = view.load.thickness * scale;
+  const raw = (view.load.provedHeight ?? view.load.thickness) * scale;
   const risen = view.load.risenHeight * scale;
   const cuts = cutPieces(view, shape);
   const boxes = (top: number, radius: number, more: Record<string, string | number>) =>
@@ -268,7 +268,7 @@ function hearth(kind: Place['hearth'], { left, right, groundY }: Shape): string 
 function placeLabels(view: SideView, shape: Shape) {
   const { lidY, floorY, groundY, scale, right } = shape;
   const [, foodRight] = foodWidth(view, shape);
-  const raw = view.load.thickness * scale;
+  const raw = (view.load.provedHeight ?? view.load.thickness) * scale;
   const risen = view.load.risenHeight * scale;
   const wanted = [
     { y: lidY - 22, x: right + 14, text: view.labels.lid },

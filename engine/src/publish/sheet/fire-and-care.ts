@@ -124,8 +124,8 @@ function holdBlocks(plan: MealPlan, say: Say): readonly Block[] {
     safety.least === undefined
       ? ''
       : `${say.degrees(safety.least.core)}, rest ${say.minutes(safety.least.rest)}`,
-    say.degrees(safety.hotHold),
-    say.degrees(safety.coldHold),
+    safety.isKeptDry ? 'kept dry' : say.degrees(safety.hotHold),
+    safety.isKeptDry ? '' : say.degrees(safety.coldHold),
     say.minutes(safety.outLimit),
   ]);
   if (rows.length === 0) return [];

@@ -130,10 +130,11 @@ function side({ plan, dish, part, say }: OvenPart, oven: CampOven, wood: boolean
   const { load, coals } = part;
   const hearth = plan.camp.place.hearth;
   const noun = loadNoun(dish);
-  const rises = load.risenHeight > load.thickness * 1.05;
+  const height = load.provedHeight ?? load.thickness;
+  const rises = load.risenHeight > height * 1.05;
   const labels = {
     lid: `Lid ${say.length(oven.depth)} above the floor, coals inside its flange`,
-    food: `${sentenceCase(noun)} ${say.length(load.thickness)} high as it goes in`,
+    food: `${sentenceCase(noun)} ${say.length(height)} high ${load.provedHeight === undefined ? 'as it goes in' : 'proved, as the bake begins'}`,
     ...(rises
       ? { risen: `Risen ${say.length(load.risenHeight)}, ${say.length(load.headroom)} to the lid` }
       : {}),

@@ -15,7 +15,7 @@ export const bakeWords: Words = {
     `${say.length(num(values, 'risenMetres'))}: trust the probe and the colour, not the minutes.`,
   BAKE_TOP_STAYS_PALE: (values, _about, say) =>
     `The middle is baked after ${say.minutes(num(values, 'bakedMinutes'))}, the top would be ` +
-    `golden only after ${say.minutes(num(values, 'brownedMinutes'))}: put more of the coals on ` +
+    `brown only after ${say.minutes(num(values, 'brownedMinutes'))}: put more of the coals on ` +
     'the lid, or take it out pale.',
   BAKE_OVEN_TOO_COOL: () =>
     'The oven never gets hot enough for long enough to bake this through: lay more coals, ' +

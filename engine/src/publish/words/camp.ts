@@ -15,7 +15,7 @@ export const campWords: Words = {
     `No camp lies at ${say.height(number(values, 'elevationMetres'))}; we reckon from ` +
     `${say.height(number(values, 'lowestMetres'))} to ${say.height(number(values, 'highestMetres'))}.`,
   CAMP_WIND_TOO_STRONG: (values, _, say) =>
-    `A wind of ${say.wind(number(values, 'windMetresPerSecond'))} at ` +
+    `Wind, ${say.wind(number(values, 'windMetresPerSecond'))}, at ` +
     `${say.clock(number(values, 'atClockMinutes'))}: no coals can be kept in that.`,
   CAMP_AIR_OUTSIDE_RANGE: (values, _, say) =>
     `Air at ${say.degrees(number(values, 'airKelvin'))} at ` +

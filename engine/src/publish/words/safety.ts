@@ -37,15 +37,15 @@ export const safetyWords: Words = {
   SAFETY_FIRE_COALS_ALLOWED: () =>
     'You say coals are allowed at this place: keep the permit or the rule at hand.',
   SAFETY_WIND_RED_FLAG: (values, _about, say) =>
-    `Do not light: wind of ${say.wind(num(values, 'windMetresPerSecond'))} at ` +
+    `Do not light: wind, ${say.wind(num(values, 'windMetresPerSecond'))}, at ` +
     `${say.clock(num(values, 'atClockMinutes'))} with dry, warm air is Red Flag weather. Local ` +
     'orders override.',
   SAFETY_WIND_STRONG: (values, _about, say) =>
-    `Wind of ${say.wind(num(values, 'windMetresPerSecond'))} at ` +
+    `Wind, ${say.wind(num(values, 'windMetresPerSecond'))}, at ` +
     `${say.clock(num(values, 'atClockMinutes'))}: ask whether a warning is out, and do not light ` +
     'if it is dry.',
   SAFETY_WIND_FRESH: (values, _about, say) =>
-    `Wind of ${say.wind(num(values, 'windMetresPerSecond'))} at ` +
+    `Wind, ${say.wind(num(values, 'windMetresPerSecond'))}, at ` +
     `${say.clock(num(values, 'atClockMinutes'))}: screen up, and someone watches the fire.`,
   SAFETY_CARBON_MONOXIDE: () =>
     'Coals never in a tent, vehicle, cave or under a fly, even when they feel cold: the gas ' +
@@ -70,15 +70,24 @@ export const safetyWords: Words = {
   SAFETY_ILL_HANDS: (values, _about, say) =>
     `Sick in the last ${say.count(num(values, 'hours'))} hours: hands off the food.`,
   SAFETY_TREAT_WATER: (values, _about, say) =>
-    `Water from the wild: a rolling boil for ${say.minutes(num(values, 'boilMinutes'))} before ` +
-    'it is drunk or used uncooked.',
+    values.isTreated === 'yes'
+      ? 'Water from the wild: drink it and use it uncooked only as filtered or treated. A filter ' +
+        'may let viruses through; its label says so.'
+      : 'Water from the wild, unless a filter or tablets treat it: a rolling boil for ' +
+        `${say.minutes(num(values, 'boilMinutes'))} before it is drunk or used uncooked. That is ` +
+        'no job of this plan: bring treated water, or give the boiling to somebody.',
   SAFETY_HIGH_RISK: (values, _about, say) =>
     `${say.count(num(values, 'people'))} children or people over 65 eat: keep to the cores on ` +
     'the cards, no raw egg, dough or sprouts.',
   SAFETY_PROBE: (values, _about, say) =>
-    `Probe the coldest point: ${say.degrees(num(values, 'coreKelvin'))} for ` +
-    `${FOODS[String(values.food)] ?? String(values.food)}` +
-    `${num(values, 'restMinutes') > 0 ? `, then rest ${say.minutes(num(values, 'restMinutes'))}` : ''}.`,
+    values.by === 'boil'
+      ? `No thermometer: keep it at a steady bubble to the end, every piece under the liquid, then ` +
+        `${FOODS[String(values.food)] ?? String(values.food)} is hotter than the ` +
+        `${say.degrees(num(values, 'coreKelvin'))} it needs.`
+      : `${values.by === 'borrow' ? 'Borrow a thermometer, no sign tells it. ' : ''}` +
+        `Probe the coldest point: ${say.degrees(num(values, 'coreKelvin'))} for ` +
+        `${FOODS[String(values.food)] ?? String(values.food)}` +
+        `${num(values, 'restMinutes') > 0 ? `, then rest ${say.minutes(num(values, 'restMinutes'))}` : ''}.`,
   SAFETY_KIDNEY_BEANS: (values, _about, say) =>
     `Dry beans of this sort are poison half cooked: soak ` +
     `${say.minutes(num(values, 'soakMinutes'))}, throw that water away, boil hard for ` +
