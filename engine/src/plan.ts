@@ -244,9 +244,15 @@ function bakeAsked({ camp, dish, load, recipe, formula, safety }: LoadWish) {
       hasThermometer: camp.gear.thermometer,
       ...(least === undefined ? {} : { leastCore: least }),
       ...(pinned === undefined ? {} : { pinnedMinutes: pinned }),
-      ...(coals === undefined ? {} : { curve: coals.curve, loadInMinute: coals.loadInMinute }),
+      ...(coals === undefined ? {} : alongCoals(coals)),
     });
 }
+
+const alongCoals = ({ curve, loadInMinute, factorRuns }: CoalDraft) => ({
+  curve,
+  loadInMinute,
+  ...(factorRuns === undefined ? {} : { factorRuns }),
+});
 
 /** What an oven held last: how hot its iron was, and when. */
 type OvenHistory = Map<string, { readonly outAt: ClockMinutes; readonly iron: Kelvin }>;

@@ -1,5 +1,6 @@
 // How long does this load stay in, and what shows that it is done?
 
+import { bandOf } from '../coals/index.ts';
 import { isPot } from '../menu/heat-kind.ts';
 import { type Notice, notice } from '../notice/notice.ts';
 import { type Kelvin, minutes, ratio } from '../quantity/unit.ts';
@@ -27,7 +28,7 @@ export function bakeFor(asked: BakeRequest): BakePlan {
     air,
     ...(asked.leastCore === undefined ? {} : { leastCore: asked.leastCore }),
   });
-  const time = timeOf(asked, target.done.core ?? asked.air.boiling);
+  const time = withHeatDoubt(asked, target.done.core ?? asked.air.boiling);
   const withoutCore = isToldBySigns(asked, target.done);
   const about = { dish: load.dish, recipe: recipe.id, oven: load.oven };
   return {
@@ -86,6 +87,24 @@ function pinNotices({ pinnedMinutes, leastCore }: BakeRequest, time: CookTime): 
     return [notice('BAKE_PIN_SHORT', level, {}, values)];
   }
   return time.most < pinnedMinutes ? [notice('BAKE_PIN_LONG', 'doubt', {}, values)] : [];
+}
+
+/**
+ * Our own doubt about the food, and beside it that of the heat: the minutes along each run of the
+ * coals' factors, added in quadrature (coals/band.ts).
+ */
+function withHeatDoubt(asked: BakeRequest, core: Kelvin): CookTime {
+  const time = timeOf(asked, core);
+  const runs = asked.factorRuns ?? [];
+  if (time.minutes === 0 || runs.length === 0) return time;
+  const shifted = runs.map(({ curve }) => timeOf({ ...asked, curve }, core).minutes);
+  const heat = bandOf(time.minutes, shifted);
+  const { minutes } = time;
+  return {
+    ...time,
+    least: Math.max(1, minutes - Math.hypot(minutes - time.least, minutes - heat.low)),
+    most: minutes + Math.hypot(time.most - minutes, heat.high - minutes),
+  };
 }
 
 function timeOf(asked: BakeRequest, core: Kelvin): CookTime {

@@ -1,7 +1,7 @@
 // What bake/ is asked, and what every kind of dish answers.
 
 import type { Air } from '../camp/camp.ts';
-import type { CurvePoint } from '../coals/coal-plan.ts';
+import type { CurvePoint, FactorRun } from '../coals/coal-plan.ts';
 import type { Formula } from '../formula/formula.ts';
 import type { OvenLoad } from '../menu/load.ts';
 import type { Recipe } from '../menu/recipe.ts';
@@ -17,6 +17,8 @@ export interface BakeRequest {
   readonly wanted: Kelvin;
   /** What coals/ simulated; minutes from "coals on". */
   readonly curve?: readonly CurvePoint[];
+  /** The same with one factor of the coals moved at a time; they widen the band. */
+  readonly factorRuns?: readonly FactorRun[];
   /** The load goes in at this minute of the curve. */
   readonly loadInMinute?: Minutes;
   /** What the cook has pinned, counted as in the plan: from load in, for a pot from the boil. */

@@ -1,32 +1,58 @@
-// How far may the heat be off? As far as published charts are from each other.
-// Source: the charts of charts.ts, pooled; spread checked in band.test.ts against the tables.
-// Weak spot: charts copy each other, and none was measured.
+// How far may the heat be off? The four factors moved one by one, and their effects added up.
+// Source: factors.ts. Weak spot: first order only; a band of a saturated pot is a little too wide.
 
-import type { CoalRequest } from './coal-plan.ts';
+import type { FactorBeliefs } from './factors.ts';
+import { type FactorName, factorSettings } from './factors.ts';
+import type { OvenMoment, RunSetting } from './run.ts';
 
-/**
- * Pooled standard deviation of ln(coals in all) between charts for the same oven and heat.
- *
- * @tuned  computed from all cells of coals-charts.json that two or more charts cover
- */
-export const CHART_SPREAD = 0.064;
 /** 80 % of a normal lies within this many standard deviations. */
-const EIGHTY_PERCENT = 1.2816; // normal quantile at 0.9
-/** Wood coals: nobody measured them; twice the doubt is our word for that. */
-const WOOD_DOUBT = 2;
-/** High camps: the two published signs of thin air's effect differ by about this much more. */
-const HEIGHT_DOUBT = 0.5;
-const SEA_LEVEL_PASCALS = 101_325; // iso2533
+export const EIGHTY_PERCENT = 1.2816; // normal quantile at 0.9
 
-export interface BandFactors {
-  readonly low: number;
-  readonly high: number;
+/** The same plan with one factor moved by a standard deviation. */
+export interface FactorMoments {
+  readonly factor: FactorName;
+  readonly moments: readonly OvenMoment[];
 }
 
-/** Factors on coal strength that bound 80 % of what the charts' authors would have met. */
-export const bandFactors = (request: Pick<CoalRequest, 'fuel' | 'air'>): BandFactors => {
-  const wood = request.fuel.kind === 'wood-coals' ? WOOD_DOUBT : 1;
-  const thin = Math.abs(Math.log(request.air.pressure / SEA_LEVEL_PASCALS)) * HEIGHT_DOUBT;
-  const spread = Math.hypot(CHART_SPREAD * wood, thin);
-  return { low: Math.exp(-EIGHTY_PERCENT * spread), high: Math.exp(EIGHTY_PERCENT * spread) };
+/** A run of the same acts for each factor that can matter here. */
+export const factorMoments = (
+  setting: RunSetting,
+  beliefs: FactorBeliefs,
+  run: (changed: RunSetting) => readonly OvenMoment[],
+): readonly FactorMoments[] =>
+  factorSettings(setting, beliefs).map(({ factor, setting: changed }) => ({
+    factor,
+    moments: run(changed),
+  }));
+
+/**
+ * Half of the 80 % band at each moment [K]: independent factors, effects added in quadrature.
+ *
+ * @source  first-order propagation of uncertainty (jcgm100 5.1.2)
+ */
+export const halfBands = (
+  moments: readonly OvenMoment[],
+  runs: readonly FactorMoments[],
+): readonly number[] =>
+  moments.map((moment, index) => {
+    const squares = runs.reduce((sum, run) => {
+      const moved = run.moments[index]?.ovenKelvin ?? moment.ovenKelvin;
+      return sum + (moved - moment.ovenKelvin) ** 2;
+    }, 0);
+    return EIGHTY_PERCENT * Math.sqrt(squares);
+  });
+
+/**
+ * 80 % band of something that each run ends with: a finishing minute, a heat.
+ *
+ * @param likely   of the run as believed
+ * @param shifted  the same of each factor's run; one that has none counts as no change
+ */
+export const bandOf = (
+  likely: number,
+  shifted: readonly (number | undefined)[],
+): { readonly low: number; readonly high: number } => {
+  const squares = shifted.reduce<number>((sum, each) => sum + ((each ?? likely) - likely) ** 2, 0);
+  const half = EIGHTY_PERCENT * Math.sqrt(squares);
+  return { low: likely - half, high: likely + half };
 };

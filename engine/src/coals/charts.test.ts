@@ -1,9 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { chartCases, chartFits, chartSpread } from '../../validation/coals/compare.ts';
+import {
+  chartDoubt,
+  chartsLeftOut,
+  setsWidth,
+  shareInside,
+  sizesLeftOut,
+} from '../../validation/coals/coverage.ts';
 import { coalReport } from '../../validation/coals/report.ts';
 import { fromFahrenheit } from '../quantity/unit.ts';
-import { CHART_SPREAD } from './band.ts';
 import { chartCount, charts } from './charts.ts';
+import { CHART_DOUBT } from './factors.ts';
 
 const INCH = 0.0254; // m, exact
 const fits = chartFits();
@@ -61,9 +68,33 @@ describe('the network against published charts', () => {
   });
 });
 
-describe('the spread of the charts', () => {
+describe('the spread of the charts about the model', () => {
   it('is what the band is made of, to the third digit', () => {
-    expect(chartSpread()).toBeCloseTo(CHART_SPREAD, 3);
+    expect(chartDoubt()).toBeCloseTo(CHART_DOUBT, 3);
+  });
+
+  it('is wider than that of the charts among themselves, since the model is off too', () => {
+    expect(chartDoubt()).toBeGreaterThan(chartSpread());
+  });
+
+  it('covers 75 to 90 % of the cells of charts that it was not made from (80 % band, five charts)', () => {
+    const left = chartsLeftOut().filter(setsWidth);
+    expect(left.reduce((sum, each) => sum + each.cells, 0)).toBe(122); // none dropped
+    expect(shareInside(left)).toBeGreaterThanOrEqual(0.75);
+    expect(shareInside(left)).toBeLessThanOrEqual(0.9);
+  });
+
+  it('covers 75 to 90 % of the cells of sizes that it was not made from', () => {
+    const left = sizesLeftOut();
+    expect(left.reduce((sum, each) => sum + each.cells, 0)).toBe(122);
+    expect(shareInside(left)).toBeGreaterThanOrEqual(0.75);
+    expect(shareInside(left)).toBeLessThanOrEqual(0.9);
+  });
+
+  it('does not cover the rings on the lid of chartRings, and the report says so', () => {
+    const rings = chartsLeftOut().find((each) => each.leftOut === 'rings');
+    expect(rings!.inside).toBeLessThan(rings!.cells / 2);
+    expect(coalReport()).toContain(`${rings!.inside}/${rings!.cells}`);
   });
 });
 

@@ -13,6 +13,7 @@ import type {
   Minutes,
   Ratio,
 } from '../quantity/unit.ts';
+import type { FactorBeliefs, FactorName } from './factors.ts';
 import type { Load } from './load.ts';
 
 /** What a dish wants of its oven; bake/ makes it from the recipe. */
@@ -41,6 +42,8 @@ export interface CoalRequest {
   /** Iron at the start: the air, or hotter when another dish has just come out. */
   readonly ironAtStart: Kelvin;
   readonly pins: { readonly above?: number; readonly below?: number };
+  /** What a logbook learnt of this cook's coals, oven and camp; left out, the prior. */
+  readonly beliefs?: FactorBeliefs;
 }
 
 export interface CoalPlan {
@@ -63,6 +66,11 @@ export interface CoalPlan {
    */
   readonly browning?: { readonly until: Minutes; readonly thenAbove: CoalSet };
   readonly curve: readonly CurvePoint[];
+  /**
+   * The same acts with one factor moved by one standard deviation each: what depends on the oven
+   * (a finishing time) is reckoned along them, and the differences give its band.
+   */
+  readonly factorRuns?: readonly FactorRun[];
   readonly turns: readonly Turn[];
   readonly additions: readonly Addition[];
   readonly checks: readonly Check[];
@@ -140,7 +148,7 @@ export interface CurvePoint {
   readonly minute: Minutes;
   /** Temperature inside the oven. */
   readonly oven: Kelvin;
-  /** 80 % band from the spread of published charts. */
+  /** 80 % band by the factors of factors.ts, whose width is that of the published charts. */
   readonly low: Kelvin;
   readonly high: Kelvin;
   readonly lid: Kelvin;
@@ -148,6 +156,12 @@ export interface CurvePoint {
   readonly wall: Kelvin;
   /** Mean temperature of the load; undefined while the oven is empty. */
   readonly load?: Kelvin;
+}
+
+export interface FactorRun {
+  readonly factor: FactorName;
+  /** Its band has no width. */
+  readonly curve: readonly CurvePoint[];
 }
 
 /**
@@ -220,6 +234,18 @@ export interface Unevenness {
   readonly unturned: KelvinDifference;
   readonly turned: KelvinDifference;
   readonly windward: boolean;
+  /** The same of each face; `unturned` and `turned` above are of the worse one. */
+  readonly top?: FaceUnevenness;
+  readonly bottom?: FaceUnevenness;
+  /** The hotter side's top is golden so much sooner than the other's. */
+  readonly sooner?: { readonly unturned: Minutes; readonly turned: Minutes };
+}
+
+export interface FaceUnevenness {
+  readonly unturned: KelvinDifference;
+  readonly turned: KelvinDifference;
+  /** Hot rim or, below zero, hot middle: no turn cures it, only where the coals lie. */
+  readonly edgeOverMiddle: KelvinDifference;
 }
 
 /** Where the heat of the simulated run went [J]; sums to zero within the method's error. */

@@ -3,7 +3,7 @@
 
 import { type OrRefusal, refusal } from '../notice/notice.ts';
 import { grams, type Kelvin, kelvin, minutes, ratio } from '../quantity/unit.ts';
-import { bandFactors } from './band.ts';
+import { type FactorMoments, factorMoments, halfBands } from './band.ts';
 import { checksFor } from './checks.ts';
 import type {
   Addition,
@@ -12,6 +12,7 @@ import type {
   CoalRequest,
   CurvePoint,
   EnergyBalance,
+  FactorRun,
   Move,
   Turn,
 } from './coal-plan.ts';
@@ -23,6 +24,7 @@ import {
   countCoals,
   firstCounts,
 } from './count.ts';
+import { beliefsFor, believed } from './factors.ts';
 import type { FedRun } from './feeding.ts';
 import { fuelPiece, shovelsFor } from './fuel.ts';
 import { finishAbove, type MoveWish, movesAt } from './moves.ts';
@@ -33,7 +35,7 @@ import { reckoningFor } from './reckoning.ts';
 import { replayed } from './replay.ts';
 import { coalWidth } from './room.ts';
 import type { OvenMoment, RunSetting } from './run.ts';
-import { scaledSite, siteFor } from './site.ts';
+import { siteFor } from './site.ts';
 import { isBaked, WANTED_HALF_RANGE } from './split.ts';
 import { turnsFor, withVisits } from './turning.ts';
 import { unevennessFor } from './unevenness.ts';
@@ -54,14 +56,14 @@ const OUT_OF_REACH_KELVIN = 30;
 export const layCoals = (request: CoalRequest): OrRefusal<CoalPlan> => {
   const trouble = coalTrouble(request);
   if (trouble) return trouble;
-  const setting = siteFor(request);
+  const setting = believedSite(request);
   const counted = countCoals(request, setting);
   const outOfReach = reachTrouble(request, counted);
   return outOfReach ?? planFrom(request, setting, counted);
 };
 
 /** As much of a plan as the bake needs to tell its minutes. */
-export type CoalDraft = Pick<CoalPlan, 'loadInMinute' | 'outMinute' | 'curve'>;
+export type CoalDraft = Pick<CoalPlan, 'loadInMinute' | 'outMinute' | 'curve' | 'factorRuns'>;
 
 /**
  * The counts' curve alone, without band, checks, moves and reckoning: a third of the work, for
@@ -72,12 +74,12 @@ export type CoalDraft = Pick<CoalPlan, 'loadInMinute' | 'outMinute' | 'curve'>;
 export const draftCoals = (request: CoalRequest): OrRefusal<CoalDraft> => {
   const trouble = coalTrouble(request);
   if (trouble) return trouble;
-  const counted = countCoals(request, siteFor(request));
-  const { moments, outMinute } = counted.run;
+  const counted = countCoals(request, believedSite(request));
+  const { outMinute } = counted.run;
   const draft = {
     loadInMinute: minutes(foodInMinute(counted)),
     outMinute: minutes(outMinute),
-    curve: curveOf(request, counted, { low: moments, high: moments }),
+    curve: curveOf(request, counted.run.moments, []),
   };
   return reachTrouble(request, counted) ?? draft;
 };
@@ -105,7 +107,7 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
   const { run, counts } = counted;
   const { loadInMinute, outMinute, additions } = run;
   const stay = { loadInMinute, outMinute };
-  const edges = edgesOf(request, setting, counted);
+  const runs = factorRunsOf(request, setting, counted);
   const checks = checksFor({ request, setting, counted });
   const isWood = request.fuel.kind === 'wood-coals';
   const turns = turnsOf(request, run);
@@ -123,7 +125,8 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
     loadInMinute: minutes(foodInMinute(counted)),
     outMinute: minutes(outMinute),
     wanted: wantedRange(request),
-    curve: curveOf(request, counted, edges),
+    curve: curveOf(request, run.moments, runs),
+    factorRuns: runsShown(request, runs),
     turns,
     additions: isWood ? additions.map(inShovels) : additions,
     checks,
@@ -203,29 +206,27 @@ const wantedRange = ({ wish }: CoalRequest) => ({
   high: kelvin(wish.wanted + WANTED_HALF_RANGE),
 });
 
-interface Edges {
-  readonly low: readonly OvenMoment[];
-  readonly high: readonly OvenMoment[];
-}
+/** The site with the factors as they are believed: the model's own, or what a logbook learnt. */
+const believedSite = (request: CoalRequest): RunSetting =>
+  believed(siteFor(request), beliefsFor(request));
 
-const edgesOf = (request: CoalRequest, setting: RunSetting, counted: Counted): Edges => {
-  const factors = bandFactors(request);
-  return {
-    low: replayed(request, scaledSite(setting, factors.low), counted),
-    high: replayed(request, scaledSite(setting, factors.high), counted),
-  };
-};
+const factorRunsOf = (request: CoalRequest, setting: RunSetting, counted: Counted) =>
+  factorMoments(setting, beliefsFor(request), (changed) => replayed(request, changed, counted));
+
+const runsShown = (request: CoalRequest, runs: readonly FactorMoments[]): readonly FactorRun[] =>
+  runs.map(({ factor, moments }) => ({ factor, curve: curveOf(request, moments, []) }));
 
 const curveOf = (
   request: CoalRequest,
-  counted: Counted,
-  { low, high }: Edges,
+  moments: readonly OvenMoment[],
+  runs: readonly FactorMoments[],
 ): readonly CurvePoint[] => {
-  return counted.run.moments.map((moment, index) => ({
+  const halves = halfBands(moments, runs);
+  return moments.map((moment, index) => ({
     minute: minutes(moment.minute),
     oven: kelvin(moment.ovenKelvin),
-    low: kelvin(Math.min(moment.ovenKelvin, low[index]?.ovenKelvin ?? moment.ovenKelvin)),
-    high: kelvin(Math.max(moment.ovenKelvin, high[index]?.ovenKelvin ?? moment.ovenKelvin)),
+    low: kelvin(moment.ovenKelvin - (halves[index] ?? 0)),
+    high: kelvin(moment.ovenKelvin + (halves[index] ?? 0)),
     lid: kelvin(moment.iron.lid),
     floor: kelvin(moment.iron.floor),
     wall: kelvin(moment.iron.wall),

@@ -5,6 +5,7 @@ import { windAtOven } from '../camp/air.ts';
 import { kelvinDifference, metresPerSecond, minutes } from '../quantity/unit.ts';
 import type { CoalRequest, Move } from './coal-plan.ts';
 import type { Counted } from './count.ts';
+import { beliefsFor, believed } from './factors.ts';
 import { laid, standingRoom } from './feeding.ts';
 import { shovelsFor } from './fuel.ts';
 import { replayedFrom } from './replay.ts';
@@ -155,7 +156,8 @@ const settingAfter = ({ request, setting }: MoveWish, plain: PlainMove): RunSett
   const one = metresPerSecond(1);
   const shelter = windAtOven(one, true) / windAtOven(one, false);
   const wind = metresPerSecond(request.air.wind * shelter);
-  return siteFor({ ...request, air: { ...request.air, wind } });
+  const screened = { ...request, air: { ...request.air, wind } };
+  return believed(siteFor(screened), beliefsFor(request));
 };
 
 const momentAfter = (from: OvenMoment, plain: PlainMove): OvenMoment => {

@@ -41,10 +41,3 @@ export const groundFactor = (place: Pick<Place, 'ground' | 'hearth'>): number =>
   if (place.ground === 'snow') return 0.85;
   return place.ground === 'gravel' || place.ground === 'sand' ? 0.97 : 0.95;
 };
-
-/** The same site with the coals' strength scaled, for the band. */
-export const scaledSite = (site: RunSetting, factor: number): RunSetting => ({
-  ...site,
-  strengthAbove: site.strengthAbove * factor,
-  strengthBelow: site.strengthBelow * factor,
-});

@@ -20,6 +20,14 @@ export const coalsSources = {
     grade: 'A',
     note: 'from memory',
   },
+  jcgm100: {
+    title: 'Guide to the expression of uncertainty in measurement',
+    by: 'Joint Committee for Guides in Metrology, JCGM 100:2008',
+    year: 2008,
+    where: '5.1.2 eq. 10: independent inputs add in quadrature',
+    grade: 'A',
+    note: 'from memory',
+  },
   coalsOvenModelNotes: {
     title: 'Trial model of a camp oven as lid, wall, floor and a star cavity, fitted to one chart',
     by: 'this project',
