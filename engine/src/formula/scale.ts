@@ -1,10 +1,10 @@
 // The conductor of this stage: a recipe as a formula for one batch, at one place.
 
+import { householdMeasure } from '../larder/measure.ts';
 import type { MenuDish } from '../menu/menu.ts';
 import { foodOf } from '../menu/needs.ts';
 import { shareOfRecipe } from '../menu/pieces.ts';
 import type { Recipe, StepKind } from '../menu/recipe.ts';
-import { cookMeasureFor } from '../quantity/cook-measure.ts';
 import { grams, type Kelvin, type Metres } from '../quantity/unit.ts';
 import { flourIn, handlingFor, isDough, percentagesOf, type WeighedIngredient } from './dough.ts';
 import type { Formula, FormulaLine } from './formula.ts';
@@ -72,7 +72,8 @@ export function scaledLines(wish: Pick<FormulaWish, 'dish' | 'recipe' | 'factor'
 
 function formulaLine(line: WeighedIngredient, flour: number): FormulaLine {
   const food = foodOf(line.ingredient);
-  const measure = food === undefined ? undefined : cookMeasureFor(line.grams, food.measures);
+  const measure =
+    food === undefined ? undefined : householdMeasure(food, line.grams, line.ingredient.asWritten);
   const isCounted = 0 < flour && isDough(line.ingredient);
   return {
     ingredient: line.ingredient,

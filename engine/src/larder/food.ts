@@ -17,6 +17,8 @@ export interface Food {
   readonly part: FoodPart;
   /** Grams of one measure; a derived one (16 tbsp to the cup) is marked in the table, not here. */
   readonly measures: Readonly<Partial<Record<Measure, Grams>>>;
+  /** What size of piece `each` weighs: large, medium. */
+  readonly eachSize?: string;
   readonly water: Ratio;
   readonly fat: Ratio;
   readonly salt: Ratio;

@@ -3,5 +3,5 @@
 export { type AllergenWords, allergensNamed } from './allergens.ts';
 export type * from './food.ts';
 export { foods, foodWithKey } from './larder.ts';
-export { gramsOf } from './measure.ts';
+export { gramsOf, householdMeasure } from './measure.ts';
 export { foodNamed } from './name.ts';

@@ -17,6 +17,7 @@ interface LarderRow {
   readonly alsoCalled: readonly string[];
   readonly part: string;
   readonly measures: { readonly [measure: string]: number | undefined };
+  readonly measuredAs?: string;
   readonly water: number;
   readonly fat: number;
   readonly sugar: number | null;
@@ -49,6 +50,7 @@ function foodFromRow(row: LarderRow): Food {
     alsoCalled: row.alsoCalled,
     part: row.part as FoodPart,
     measures: measuresFromRow(row.measures),
+    ...sizeFromRow(row),
     water: ratio(row.water / 100),
     fat: ratio(row.fat / 100),
     salt: ratio(row.sodiumMilligrams / SODIUM_IN_TABLE_SALT),
@@ -59,6 +61,13 @@ function foodFromRow(row: LarderRow): Food {
     checkLabel: row.checkLabel as readonly Allergen[],
     source: row.source === 'sr28' ? 'sr28, grade A' : `${row.source}, grade D`,
   };
+}
+
+function sizeFromRow({ measuredAs }: LarderRow): Pick<Food, 'eachSize'> {
+  const eachSize = /\b(?:small|medium|large)(?: stalk| head)?|\bcloves?\b/.exec(
+    measuredAs ?? '',
+  )?.[0];
+  return eachSize === undefined ? {} : { eachSize };
 }
 
 function measuresFromRow(row: LarderRow['measures']): Food['measures'] {

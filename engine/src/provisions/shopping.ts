@@ -4,9 +4,9 @@ import table from '../../data/provisions-yields.json' with { type: 'json' };
 import type { Allergen } from '../camp/camp.ts';
 import type { FormulaLine } from '../formula/formula.ts';
 import { foodWithKey } from '../larder/larder.ts';
+import { householdMeasure } from '../larder/measure.ts';
 import { foodNamed } from '../larder/name.ts';
 import { labelsToCheck } from '../menu/needs.ts';
-import { cookMeasureFor } from '../quantity/cook-measure.ts';
 import { type Grams, grams } from '../quantity/unit.ts';
 import type { DishToProvide } from './dish-to-provide.ts';
 import type { ShoppingLine } from './provisions.ts';
@@ -71,7 +71,7 @@ function lineFrom(gathered: Gathered): ShoppingLine {
   const { line } = gathered;
   const food = foodWithKey(line.ingredient.food ?? '') ?? foodNamed(line.ingredient.name);
   const mass = grams(gathered.grams);
-  const measure = food === undefined ? undefined : cookMeasureFor(mass, food.measures);
+  const measure = food === undefined ? undefined : householdMeasure(food, mass);
   const bought = asBoughtFrom(gathered, food?.key);
   return {
     name: line.ingredient.name,

@@ -31,26 +31,42 @@ describe('cookMeasureFor', () => {
     expect(said(mass, food)).toBe(wanted);
   });
 
-  it('comes as near as any honest amount, or within 4 %, for any mass (seed 4711)', () => {
-    const grid = (measure: 'cup' | 'tbsp' | 'tsp', from: number, to: number, step: number) => {
-      const amounts: number[] = [];
-      for (let amount = from; amount <= to; amount += step) amounts.push(amount * flour[measure]);
-      return amounts;
-    };
-    const honest = [
-      ...grid('cup', 0.25, 45, 0.25),
-      ...grid('tbsp', 1, 16, 0.5),
-      ...grid('tsp', 0.25, 12, 0.25),
-    ];
+  it.each([
+    [99, flour, '3/4 cup + 1 tbsp'],
+    [101.25, { cup: grams(120) }, '3/4 cup (11 % less)'],
+    [50, flour, '1/3 cup + 1 tbsp'],
+    [1350, flour, '11 1/4 cups'],
+    [28, flour, '3 1/2 tbsp'],
+    [60, salt, '3 1/2 tbsp'],
+    [120, { each: grams(50), cup: grams(243) }, '2 1/2'],
+    [456, { each: grams(50) }, '9'],
+    [65, { each: grams(50) }, '1 1/2 (15 % more)'],
+  ])(
+    'says %d g by quarters and thirds of a cup, few spoons, whole pieces',
+    (mass, food, wanted) => {
+      expect(said(mass, food)).toBe(wanted);
+    },
+  );
+
+  it('never counts past 3 1/2 tbsp or 5 tsp, and says when it is a tenth off (seed 4711)', () => {
     fc.assert(
       fc.property(fc.double({ min: 1.25, max: 5000, noNaN: true }), (mass) => {
-        const measure = cookMeasureFor(grams(mass), flour) as CookMeasure;
-        const got = measure.amount * (flour[measure.measure as 'cup'] ?? Number.NaN);
-        const best = Math.min(...honest.map((each) => Math.abs(each - mass)));
-        expect(Math.abs(got - mass)).toBeLessThanOrEqual(Math.max(0.04 * mass, best) + 1e-6);
+        const found = cookMeasureFor(grams(mass), flour) as CookMeasure;
+        const { amount, measure, plusTablespoons = 0, off } = found;
+        expect(amount).toBeLessThanOrEqual({ tbsp: 3.5, tsp: 5, cup: 42, each: 0 }[measure]);
+        const got = amount * flour[measure as 'cup'] + plusTablespoons * flour.tbsp;
+        const miss = got / mass - 1;
+        expect(off ?? miss).toBeCloseTo(miss, 9);
+        if (off === undefined) expect(Math.abs(miss)).toBeLessThanOrEqual(0.1 + 1e-9);
       }),
       { seed: 4711, numRuns: 1000 },
     );
+  });
+
+  it('comes within 10 % of any mass from a quarter cup up where cup, tbsp and tsp are known', () => {
+    for (let mass = 28; mass < 2000; mass *= 1.01) {
+      expect(cookMeasureFor(grams(mass), flour)?.off, String(mass)).toBeUndefined();
+    }
   });
 
   it('never says more than it can: no mass, no measure', () => {

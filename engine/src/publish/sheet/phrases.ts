@@ -2,13 +2,21 @@
 // and shovels only; a count of pieces never reaches a sheet of theirs.
 
 import type { Addition, CoalPlan, CoalSet, Move, Turn } from '../../coals/coal-plan.ts';
-import type { CookMeasure } from '../../quantity/cook-measure.ts';
+import { type CookMeasure, cookMeasureText } from '../../quantity/cook-measure.ts';
 import type { Say } from '../say.ts';
 import { fraction } from '../speak-number.ts';
 
 export type Where = 'above' | 'below';
 
 export const isWood = (coals: Pick<CoalPlan, 'fuel'>) => coals.fuel === 'wood-coals';
+
+/** What lies on the lid; of a pot that is browned first, what is laid there after. */
+export const lidSet = ({ above, browning }: Pick<CoalPlan, 'above' | 'browning'>): CoalSet =>
+  browning?.thenAbove ?? above;
+
+/** Is this the addition that lays the lid's set when the browning is over? */
+export const endsBrowning = ({ browning }: CoalPlan, { minute }: Addition) =>
+  browning !== undefined && Math.abs(minute - browning.until) < 0.5;
 
 /** `13 on the rim, 4 inside`; short, since it stands as big as the dish's name. */
 export function layoutPhrase(set: CoalSet, where: Where): string {
@@ -170,12 +178,9 @@ function amountWord(move: Move, wood: boolean): string {
   return move.shovels === undefined ? 'some' : shovelsWord(move.shovels);
 }
 
-/** `2 3/4 cups`, `2` for eggs. */
-export function measureWord({ amount, measure }: CookMeasure): string {
-  const number = fraction(amount, 24);
-  if (measure === 'each') return number;
-  return `${number} ${measure === 'cup' && amount > 1 ? 'cups' : measure}`;
-}
+/** `2 3/4 cups`, `2 large` for eggs; a fraction never parts from its whole at the end of a line. */
+export const measureWord = (measure: CookMeasure): string =>
+  cookMeasureText(measure, 'plain').replace(/ (?=\d\/\d)/g, '\u00a0');
 
 export const sentenceCase = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
