@@ -110,6 +110,8 @@ export interface StoreUse {
   readonly amount: number;
   /** May have been ready this long, no longer. */
   readonly waitMost: number;
+  /** Is just as good up to here; past it only where there is no other way. */
+  readonly waitWell?: number;
 }
 
 /**

@@ -21,10 +21,7 @@ interface Draw {
 export function supplyStores(board: Board, starts: readonly (number | undefined)[]): Supply {
   const batches: Batch[] = [];
   for (const [index, store] of board.problem.stores.entries()) {
-    const liked = supplyStore(board, { index, starts, wait: store.waitLiked }, batches);
-    if (liked === undefined) continue;
-    const wait = Number.POSITIVE_INFINITY;
-    const short = supplyStore(board, { index, starts, wait }, batches);
+    const short = supplyAnyway(board, { index, store, starts }, batches);
     if (short === undefined) continue;
     markBatches(board, batches, -1);
     return { shortOf: short };
@@ -32,21 +29,55 @@ export function supplyStores(board: Board, starts: readonly (number | undefined)
   return { batches };
 }
 
+/** Fresh if it can be; then older; then with what one task uses taken from two batches. */
+function supplyAnyway(
+  board: Board,
+  wish: { readonly index: number; readonly store: Store; readonly starts: Starts },
+  batches: Batch[],
+): number | undefined {
+  const { store } = wish;
+  const uses = store.uses.some((each) => wish.starts[each.task] !== undefined);
+  if (!uses) return undefined;
+  let short: number | undefined;
+  for (const ease of EASES) {
+    const wait = ease.wait === 'liked' ? store.waitLiked : Number.POSITIVE_INFINITY;
+    const isOld = ease.wait === 'most';
+    short = supplyStore(board, { ...wish, wait, isOld, isSplit: ease.isSplit }, batches);
+    if (short === undefined) return undefined;
+  }
+  return short;
+}
+
+const EASES = [
+  { wait: 'liked', isSplit: false },
+  { wait: 'well', isSplit: false },
+  { wait: 'most', isSplit: false },
+  { wait: 'most', isSplit: true },
+] as const;
+
+type Starts = readonly (number | undefined)[];
+
+interface SupplyWish {
+  readonly index: number;
+  readonly starts: Starts;
+  readonly wait: number;
+  /** Past what is well, up to what is bearable. */
+  readonly isOld: boolean;
+  /** What a task uses may come from two batches. */
+  readonly isSplit: boolean;
+}
+
 export function markBatches(board: Board, batches: readonly Batch[], sign: 1 | -1): void {
   for (const batch of batches) markBatch(board, batch, sign);
 }
 
 /** Undefined when all is supplied; else the task that is short, with this store's marks wiped. */
-function supplyStore(
-  board: Board,
-  wish: { readonly index: number; readonly starts: readonly (number | undefined)[]; wait: number },
-  batches: Batch[],
-): number | undefined {
+function supplyStore(board: Board, wish: SupplyWish, batches: Batch[]): number | undefined {
   const store = board.problem.stores[wish.index]!;
-  const open = drawsOf(store, wish.starts);
+  const open = drawsOf(store, wish);
   const made: Batch[] = [];
   while (open.length > 0) {
-    const members = takeBatch(open, store, wish.wait);
+    const members = takeBatch(open, store, wish);
     const batch = placeBatch(board, { store, index: wish.index, members });
     if (batch === undefined) {
       markBatches(board, made, -1);
@@ -60,34 +91,37 @@ function supplyStore(
 }
 
 /** Latest first; an amount larger than a batch is cut into batchfuls. */
-function drawsOf(store: Store, starts: readonly (number | undefined)[]): Draw[] {
+function drawsOf(store: Store, { starts, isOld }: SupplyWish): Draw[] {
   const draws: Draw[] = [];
   store.uses.forEach((each, use) => {
     const at = starts[each.task];
     if (at === undefined) return;
     for (let rest = each.amount; rest > 0; rest -= store.size) {
       const amount = Math.min(rest, store.size);
-      draws.push({ use, task: each.task, at, amount, waitMost: each.waitMost });
+      const waitMost = isOld ? each.waitMost : (each.waitWell ?? each.waitMost);
+      draws.push({ use, task: each.task, at, amount, waitMost });
     }
   });
   return draws.sort((a, b) => b.at - a.at || b.amount - a.amount || a.use - b.use);
 }
 
-function takeBatch(open: Draw[], store: Store, wait: number): readonly Draw[] {
+function takeBatch(open: Draw[], store: Store, wish: SupplyWish): readonly Draw[] {
   const members: Draw[] = [];
   let room = store.size;
   let soonest = Number.NEGATIVE_INFINITY;
   for (let at = 0; at < open.length; ) {
     const draw = open[at]!;
     if (draw.at < soonest) break;
-    if (draw.amount > room) {
+    const taken = wish.isSplit ? Math.min(draw.amount, room) : draw.amount;
+    if (taken > room || taken === 0) {
       at += 1;
       continue;
     }
-    members.push(draw);
-    open.splice(at, 1);
-    room -= draw.amount;
-    soonest = Math.max(soonest, draw.at - Math.min(draw.waitMost, wait));
+    members.push({ ...draw, amount: taken });
+    if (taken === draw.amount) open.splice(at, 1);
+    else open[at] = { ...draw, amount: draw.amount - taken };
+    room -= taken;
+    soonest = Math.max(soonest, draw.at - Math.min(draw.waitMost, wish.wait));
   }
   return members;
 }

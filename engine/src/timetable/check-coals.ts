@@ -31,11 +31,14 @@ function lit(request: TimetableRequest, sheet: DaySheet, lighting: Lighting): re
   const { fuel, gear } = request.camp;
   const jobs = [lighting.id];
   const violations: Violation[] = [];
-  const least = fuel.kind === 'wood-coals' ? fuel.lead : request.ashOver;
+  const isHeap = fuel.kind === 'briquettes' && gear.chimneys < 1;
+  // A heap has no draught: half as long again (common practice, no source).
+  const ashOver = isHeap ? Math.floor(request.ashOver * 1.5) : request.ashOver;
+  const least = fuel.kind === 'wood-coals' ? fuel.lead : ashOver;
   const burns = lighting.readyAt - lighting.at;
   if (burns < least) violations.push({ rule: 'ash-over', jobs, found: burns, wanted: least });
   const isOverfull =
-    fuel.kind === 'briquettes' && lighting.coals > Math.max(1, gear.chimneyfulCoals);
+    fuel.kind === 'briquettes' && !isHeap && lighting.coals > Math.max(1, gear.chimneyfulCoals);
   if (isOverfull) {
     const { coals: found } = lighting;
     violations.push({ rule: 'chimneyful', jobs, found, wanted: gear.chimneyfulCoals });

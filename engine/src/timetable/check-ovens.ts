@@ -6,6 +6,9 @@ import type { DaySheet, Job, OvenSpan, TimetableRequest, Violation } from './day
 export function ovenRules(request: TimetableRequest, sheet: DaySheet): readonly Violation[] {
   return [
     ...onePlaceAtATime(sheet),
+    ...oneActionAtATime(sheet),
+    ...brownedInTheOpen(request, sheet),
+    ...greasedBeforeItIsIn(sheet),
     ...request.dishes.flatMap((work) => work.loads.flatMap(({ load }) => loadJobs(sheet, load.id))),
     ...cookedLongEnough(request, sheet),
     ...wipedBetween(request, sheet),
@@ -23,6 +26,46 @@ function onePlaceAtATime(sheet: DaySheet): readonly Violation[] {
       return [{ rule: 'oven-in-one-place', jobs, found: other.from, wanted: span.to }];
     }),
   );
+}
+
+/** One pair of hands at one oven, but for a job that two do together. */
+function oneActionAtATime(sheet: DaySheet): readonly Violation[] {
+  const manned = sheet.jobs.filter((job) => job.oven !== undefined && job.hands.length > 0);
+  return manned.flatMap((job, at) =>
+    manned.slice(at + 1).flatMap((other) => {
+      const isApart = other.end <= job.start || job.end <= other.start;
+      if (other.oven !== job.oven || isApart) return [];
+      const jobs = [job.id, other.id];
+      return [{ rule: 'one-action-on-an-oven', jobs, found: other.start, wanted: job.end }];
+    }),
+  );
+}
+
+/** While a pot is browned with its lid off no coals lie above: they come when browning is over. */
+function brownedInTheOpen(request: TimetableRequest, sheet: DaySheet): readonly Violation[] {
+  const loads = request.dishes.flatMap((work) => work.loads);
+  return loads.flatMap(({ load, coals }) => {
+    if (coals.browning === undefined) return [];
+    const own = sheet.jobs.filter((job) => job.load === load.id);
+    const wanted = Math.max(0, ...own.filter((j) => j.kind === 'brown').map((job) => job.end));
+    const lids = own.filter((job) => job.kind === 'add-coals' && Number(job.values.above) > 0);
+    return lids.flatMap((job) =>
+      job.start >= wanted
+        ? []
+        : [{ rule: 'browned-in-the-open', jobs: [job.id], found: job.start, wanted }],
+    );
+  });
+}
+
+/** An oven is greased and lined before anything is in it. */
+function greasedBeforeItIsIn(sheet: DaySheet): readonly Violation[] {
+  return sheet.jobs.flatMap((grease) => {
+    if (grease.kind !== 'grease') return [];
+    const load = sheet.jobs.find((job) => job.kind === 'load' && job.load === grease.load);
+    if (load === undefined || grease.end <= load.start) return [];
+    const jobs = [grease.id, load.id];
+    return [{ rule: 'greased-first', jobs, found: grease.end, wanted: load.start }];
+  });
 }
 
 const NEEDED: readonly Job['kind'][] = ['grease', 'lay-coals', 'load', 'take-out'];

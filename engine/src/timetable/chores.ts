@@ -6,12 +6,12 @@ import type { DishTasks, LoadTasks, Making } from './making.ts';
 const HARDLY = 1;
 
 /**
- * One trip for water, back before the first food is handled; none where the camp does not say from
+ * One trip for water, by anybody, back before the first food is washed, cut or mixed; none where the camp does not say from
  * where, since then it stands at hand.
  */
 export function waterTasks(making: Making, dishes: readonly DishTasks[]): void {
   const { builder, crews } = making;
-  const makes = dishes.flatMap((dish) => dish.makes);
+  const makes = dishes.flatMap((dish) => dish.makes.filter((task) => needsWater(making, task)));
   if (makes.length === 0 || making.request.camp.place.water === undefined) return;
   const group = builder.group({
     id: 'water',
@@ -27,6 +27,9 @@ export function waterTasks(making: Making, dishes: readonly DishTasks[]): void {
   });
   for (const make of makes) builder.lag(fetch, make, { least: 0 });
 }
+
+/** Bags can be set out dry; washing, mixing and cutting can not. */
+const needsWater = ({ builder }: Making, task: number) => builder.meanings[task]?.kind !== 'weigh';
 
 /** Loads of one oven in the order of serving; between two of them it cools, is wiped and greased. */
 export function wipeTasks(making: Making, dishes: readonly DishTasks[]): void {
@@ -68,6 +71,26 @@ export function loadsByOven(dishes: readonly DishTasks[]): Map<string, LoadInGro
   }
   for (const list of byOven.values()) list.sort((a, b) => a.serveAt - b.serveAt);
   return byOven;
+}
+
+/** Hands washed right before these tasks, by whoever has the first seat; written last of all, so that
+ * the other tasks keep their names. */
+export function washTasks(making: Making, before: ReadonlySet<string>): void {
+  const { builder } = making;
+  builder.tasks.slice().forEach(({ id, group, seats }, index) => {
+    const { dish } = builder.meanings[index]!;
+    if (!before.has(id) || dish === undefined) return;
+    const wash = builder.task({
+      kind: 'wash-hands',
+      group,
+      minutes: habits.WASH_HANDS,
+      dish,
+      seats: seats.slice(0, 1),
+      sameAs: index,
+      needsCare: true,
+    });
+    builder.lag(wash, index, { least: 0, most: habits.WASH_TO_WORK });
+  });
 }
 
 /** One call for each serving time, when all of it is on the table. */

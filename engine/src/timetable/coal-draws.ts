@@ -19,10 +19,12 @@ export function drawCoals(
   sayIfOld(at, needed);
   const life = Math.floor(at.making.request.coalLife);
   const left = life - Math.ceil(needed);
-  const waitMost = isFed
-    ? Number.POSITIVE_INFINITY
-    : Math.min(life, Math.max(habits.COALS_WAIT_ALWAYS, left));
-  at.making.uses.push({ task, amount, waitMost });
+  if (isFed) {
+    at.making.uses.push({ task, amount, waitMost: Number.POSITIVE_INFINITY });
+    return;
+  }
+  const waitWell = Math.min(life, Math.max(habits.COALS_WAIT_ALWAYS, left));
+  at.making.uses.push({ task, amount, waitMost: life, waitWell });
 }
 
 /** Once for each load: coals that must last well past their life before fresh ones come. */

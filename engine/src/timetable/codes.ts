@@ -93,6 +93,21 @@ export const timetableCodes = {
     when: 'work that can be left found no free hand within their hours',
     next: 'Do it whenever there is a moment.',
   },
+  TIMETABLE_DISH_UNPLANNED: {
+    kind: 'notice',
+    when: 'a dish can not be served within three hours of its wish, or only the next day',
+    next: 'Another time, another oven or another dish; the rest is planned without it.',
+  },
+  TIMETABLE_HANDS_NOT_WASHED: {
+    kind: 'notice',
+    when: 'hands go from wheat, raw meat or charcoal to food that has to be kept from it, with no minute between',
+    next: 'Wash all the same, a minute late, or let somebody with clean hands do it.',
+  },
+  TIMETABLE_OFF_MINUTE: {
+    kind: 'notice',
+    when: 'a turn or an addition stands a few minutes off its own minute, hands being busy',
+    next: 'Nothing: a few minutes do no harm; one more pair of hands puts it right.',
+  },
   TIMETABLE_NO_CHIMNEY: {
     kind: 'notice',
     when: 'coals are wanted and no chimney is in the gear; one heap at a time is reckoned',

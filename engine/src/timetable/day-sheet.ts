@@ -121,7 +121,7 @@ export interface OvenSpan {
 
 export interface Lighting {
   readonly id: string;
-  /** 1-based; undefined for a feeder fire. */
+  /** 1-based; undefined for a feeder fire, and for a heap lit without a chimney. */
   readonly chimney?: number;
   readonly at: ClockMinutes;
   /** Ashed over and ready to lay. */

@@ -1,6 +1,7 @@
 // A dish as tasks: the recipe's steps, the work round its ovens, hand-washing, serving.
 // Dishes that are pieces of one dough are mixed once and stand in one group.
 
+import { risesInOven } from '../menu/heat-kind.ts';
 import type { RecipeStep } from '../menu/recipe.ts';
 import type { DishWork } from './day-sheet.ts';
 import { linkBefore } from './into-oven.ts';
@@ -75,10 +76,23 @@ function oneDish(dish: DishMaking, shared: ReadonlySet<string>): DishTasks {
     ovenTasks(making, group, { dish: work, work: each }, served),
   );
   for (const load of loads) linkBefore(dish, load);
+  shapeIntoGreased(dish, loads);
   mapOvenSteps(dish, loads);
   for (const step of own) if (dish.phases.get(step.id) === 'after') stepTask(dish, step);
   const ends = linkServing(dish, loads, served);
   return { work, group, served, makes: [...dish.makes], ...ends, loads };
+}
+
+/** Dough that is shaped in its oven for its last rise finds that oven greased and lined. */
+function shapeIntoGreased({ making, work, steps }: DishMaking, loads: readonly LoadTasks[]): void {
+  const shapes = work.recipe.steps.filter(
+    (step) => step.kind === 'shape' && risesInOven({ steps: [step] }),
+  );
+  for (const shape of shapes.flatMap((step) => steps.get(step.id)?.first ?? [])) {
+    for (const load of loads) {
+      if (load.risesInside) making.builder.lag(load.grease, shape, { least: 0 });
+    }
+  }
 }
 
 function mapOvenSteps(dish: DishMaking, loads: readonly LoadTasks[]): void {

@@ -88,7 +88,9 @@ function bindingOf(
     return start + problem.tasks[at.index]!.minutes >= ends;
   });
   if (unit !== undefined) return { kind: 'hand', by: problem.units[unit]!.id };
-  const isTable = problem.tasks[at.index]!.takes.length > 0;
+  const isTable = problem.tasks[at.index]!.takes.some(
+    ({ pool }) => problem.pools[pool]!.id === 'table',
+  );
   if (isTable) return { kind: 'table' };
   const nearest = nearestAfter(plan, start, at.after);
   return nearest === undefined ? { kind: 'serving' } : bindingBy(nearest, at.told);

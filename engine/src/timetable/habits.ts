@@ -30,9 +30,12 @@ export const TEND_SOONEST = 15;
 export const TEND_MOST = 25;
 export const TEND_UNFED = 35;
 
-/** A job at a minute of the coals may be this much early or late without harm [min]. */
-export const EARLY = 2;
-export const LATE = 4;
+/** A turn or an addition is done at its minute, give or take [min]. */
+export const TO_THE_MINUTE = { early: 1, late: 1 };
+/** A look, a stir; and turns and additions too where supper would be late otherwise, which is said. */
+export const ABOUT = { early: 2, late: 4 };
+/** A pot is stirred about then [min]. */
+export const STIR_ROOM = { early: 5, late: 5 };
 /** Taking out bread: this much later than reckoned, no more. */
 export const OUT_LATE = 2;
 export const POT_OUT_LATE = 10;
@@ -53,6 +56,8 @@ export const REST_TO_CUT = 5;
 export const BROWN_FROM = 5;
 export const BROWN_BY = 15;
 export const BROWN_NEXT = 10;
+/** The last touch of a pot, a slurry say, begins so long before it comes out at the latest [min]. */
+export const LAST_STIR = 8;
 
 export const STIR_EVERY = 25;
 /** Empty and cooled enough to wipe. */
@@ -67,6 +72,12 @@ export const COALS_DOWN = 30;
 export const COALS_WAIT_LIKED = 20;
 /** Coals may always wait this long, even if they then have to last a little past their life. */
 export const COALS_WAIT_ALWAYS = 20;
+
+/** Lit in a heap instead of a chimney: so much slower, and so many at once. */
+export const HEAP_SLOWER = 1.5;
+export const HEAP_COALS = 100;
+/** Lit beside what is needed, where the chimney has room: some never catch. */
+export const SPARE_SHARE = 0.1;
 
 /** A two-person lift: deep ovens from here on, and any that is wider than 14 inches. */
 export const HEAVY_DEEP_METRES = 0.35; // 14 inches are 0.3556 m

@@ -79,10 +79,19 @@ function lightingsOf(
       ...(store.holder === undefined ? {} : { chimney: chimney + 1 }),
       at: clockMinutes(batch.start),
       readyAt: clockMinutes(batch.readyAt),
-      coals: uses.reduce((sum, use) => sum + use.coals, 0),
+      coals: withSpare(
+        uses.reduce((sum, use) => sum + use.coals, 0),
+        store.size,
+      ),
       uses: uses.reverse(),
     };
   });
+}
+
+/** A tenth more than is needed, if it goes in: whole coals. */
+function withSpare(needed: number, size: number): number {
+  const wished = Math.ceil(needed * (1 + habits.SPARE_SHARE));
+  return Math.max(needed, Math.min(wished, size));
 }
 
 /** Lighting is hands' work like any other; it may slip as far as its coals' first use allows. */
@@ -92,7 +101,7 @@ function lightingJobs(day: DayWork, plan: Plan, lightings: readonly Lighting[]):
     const store = day.problem.stores[batch.store]!;
     const lighting = lightings[index]!;
     const first = Math.min(...batch.uses.map((use) => plan.starts[store.uses[use.use]!.task]!));
-    const isFeeder = store.holder === undefined;
+    const isFeeder = store.upkeep !== undefined;
     return {
       id: lighting.id,
       kind: isFeeder ? 'light-feeder' : 'light-chimney',
@@ -103,6 +112,7 @@ function lightingJobs(day: DayWork, plan: Plan, lightings: readonly Lighting[]):
       values: {
         coals: lighting.coals,
         ...(lighting.chimney === undefined ? {} : { chimney: lighting.chimney }),
+        ...(store.id === 'heap' ? { heap: 1 } : {}),
         readyClockMinutes: lighting.readyAt,
       },
       latestStart: clockMinutes(batch.start + Math.max(0, first - batch.readyAt)),

@@ -14,6 +14,8 @@ export interface Making {
   /** Draws on lit coals, load by load. */
   readonly uses: StoreUse[];
   readonly notices: Notice[];
+  /** Jobs may slip further from their minutes, and pots come out later: supper is late otherwise. */
+  readonly isLoose: boolean;
 }
 
 /** Tasks of one oven load, by index in the problem. */
@@ -72,4 +74,6 @@ export const APART_ROOM = 16;
 export const apartPool = (making: Making) => making.builder.pool('apart', APART_ROOM);
 export const tablePool = (making: Making) =>
   making.builder.pool('table', Math.max(1, making.request.camp.gear.tables));
+/** An oven's lid: one action on one oven at a time, be it one pair of hands or a lift by two. */
+export const lidPool = (making: Making, oven: string) => making.builder.pool(`lid ${oven}`, 1);
 export const ovenPool = (making: Making, oven: string) => making.builder.pool(`oven ${oven}`, 1);

@@ -79,7 +79,8 @@ function coreTasks(at: OvenWork, rise: RecipeStep | undefined) {
     builder.lag(lay, cook, { least: 0, most: 0 });
   }
   const isPinned = dish.dish.pins.bakeMinutes !== undefined;
-  const stretch = isPot(dish) ? habits.POT_OUT_LATE : habits.OUT_LATE;
+  const breadLate = at.making.isLoose ? habits.OUT_LATE : habits.OUT_LATE - 1;
+  const stretch = isPot(dish) ? habits.POT_OUT_LATE : breadLate;
   builder.lag(cook, takeOut, { least: 0, most: isPinned ? 0 : stretch });
   return { grease, lay, load, cook, takeOut, heats: brownTasks(at, cook) };
 }
@@ -125,8 +126,15 @@ function takeOutTask(at: OvenWork, minute: number): number {
   return add(at, 'take-out', minutes, {
     say: step?.say,
     people: liftPeople(at),
-    values: { minute },
+    values: { minute, ...(isLastFire(at) ? {} : { movesCoals: 1 }) },
   });
+}
+
+/** Nothing else is cooked at that hour or after: its coals are of no more use. */
+function isLastFire({ making, dish, work }: OvenWork): boolean {
+  return making.request.dishes.every(({ dish: other, loads }) =>
+    loads.every((each) => each === work || other.serveAt < dish.dish.serveAt),
+  );
 }
 
 function riseInside(at: OvenWork, load: number, rise: RecipeStep | undefined): number {
@@ -137,21 +145,33 @@ function riseInside(at: OvenWork, load: number, rise: RecipeStep | undefined): n
   return task;
 }
 
-/** Browning is hands at the oven while its coals heat it; it lies inside the cooking. */
+/**
+ * Browning is hands at the open pot while the coals below heat it; it lies inside the cooking, before
+ * the lid and its coals go on.
+ */
 function brownTasks(at: OvenWork, cook: number): readonly number[] {
   const { builder } = at.making;
   const steps = at.dish.recipe.steps.filter((step) => step.kind === 'brown' && step.hands > 0);
-  let room = cookMinutes(at.dish, at.work) - 1;
+  let room = browningRoom(at);
   const tasks: number[] = [];
   for (const { say, hands: people, skill, minutes } of steps) {
-    const length = Math.min(minutes, room);
+    const length = Math.max(1, Math.min(minutes, room));
     const before = tasks.at(-1);
     const aim = before === undefined ? { aim: { from: cook, minutes: habits.BROWN_FROM } } : {};
     const brown = add(at, 'brown', length, { say, people, skill, ...aim });
-    if (before === undefined) builder.startLag(cook, brown, { least: 0, most: habits.BROWN_BY });
-    else builder.lag(before, brown, { least: 0, most: habits.BROWN_NEXT });
+    if (before === undefined) {
+      const most = at.work.coals.browning === undefined ? habits.BROWN_BY : habits.BROWN_FROM + 5;
+      builder.startLag(cook, brown, { least: 0, most });
+    } else builder.lag(before, brown, { least: 0, most: habits.BROWN_NEXT });
     tasks.push(brown);
     room = Math.max(1, room - length);
   }
   return tasks;
+}
+
+/** Until the lid goes on, if it is off at first; else within the cooking. */
+function browningRoom(at: OvenWork): number {
+  const inside = cookMinutes(at.dish, at.work) - 1;
+  const { browning } = at.work.coals;
+  return browning === undefined ? inside : Math.min(inside, browning.until - habits.BROWN_FROM + 1);
 }

@@ -5,7 +5,7 @@ import type { StepKind } from '../menu/recipe.ts';
 import type { Task } from '../solver/problem.ts';
 import type { DishWork, JobKind, LoadWork } from './day-sheet.ts';
 import * as habits from './habits.ts';
-import type { Making } from './making.ts';
+import { lidPool, type Making } from './making.ts';
 
 export interface OvenWork {
   readonly making: Making;
@@ -34,6 +34,7 @@ export function add(at: OvenWork, kind: JobKind, minutes: number, wish: AddWish)
     kind,
     minutes,
     seats,
+    takes: people > 0 ? [{ pool: lidPool(at.making, at.work.load.oven), amount: 1 }] : [],
     group: at.group,
     dish: at.dish.dish.id,
     load: at.work.load.id,

@@ -22,6 +22,7 @@ export function linkServing(dish: DishMaking, loads: readonly LoadTasks[], serve
   const rested = loads.map((load) => restAfter(dish, load));
   const lasts = [...rested, ...stepLasts];
   for (const last of lasts) builder.lag(last, served, { least: 0 });
+  if (!making.isLoose) for (const load of loads) outEarly(dish, load, served);
   const dones = isOnFire ? restedTasks(dish, rested) : stepLasts;
   const most = Math.max(0, work.canWait) + (isOnFire ? minutesAfterRest(dish) : 0);
   for (const done of dones) {
@@ -35,6 +36,13 @@ export function linkServing(dish: DishMaking, loads: readonly LoadTasks[], serve
   const out = isOnFire ? loads.map((load) => load.takeOut) : stepLasts;
   for (const from of out) builder.prices.push({ from, to: served, price });
   return { lasts, dones };
+}
+
+/** A pot that may wait comes off early, by as much as its bake asks, so that a slow one is in time. */
+function outEarly({ work, making }: DishMaking, load: LoadTasks, served: number): void {
+  const { aimEarly = 0 } = load.work.bake;
+  if (aimEarly <= 0 || !isPot(work) || work.dish.pins.coalsOnAt !== undefined) return;
+  making.builder.lag(load.takeOut, served, { least: Math.round(Math.min(aimEarly, work.canWait)) });
 }
 
 /** Rests after the oven, by the recipe or else by load; the taking out where nothing rests. */

@@ -4,7 +4,7 @@ import { type Notice, notice } from '../notice/notice.ts';
 import type { Problem, WorkUnit } from '../solver/problem.ts';
 import { contradictionIn } from '../solver/temporal.ts';
 import { Builder, type TaskMeaning } from './builder.ts';
-import { callTasks, closingTasks, waterTasks, wipeTasks } from './chores.ts';
+import { callTasks, closingTasks, washTasks, waterTasks, wipeTasks } from './chores.ts';
 import { crewsOf } from './crews.ts';
 import type { TimetableRequest } from './day-sheet.ts';
 import { batchTasks } from './dish-tasks.ts';
@@ -21,21 +21,30 @@ export interface DayWork {
   readonly notices: readonly Notice[];
 }
 
+export interface DayWish {
+  readonly isFreeFromFirst: boolean;
+  readonly isLoose: boolean;
+  /** Ids of tasks before which whoever does them washes hands. */
+  readonly washFirst?: ReadonlySet<string>;
+}
+
 /** Room after the last serving or the last hour of hands, for lateness [min]. */
 const ROOM_AFTER = 12 * 60;
 
 export function dayWork(
   request: TimetableRequest,
-  wish: { readonly isFreeFromFirst: boolean } = { isFreeFromFirst: true },
+  wish: DayWish = { isFreeFromFirst: true, isLoose: true },
 ): DayWork {
   const builder = new Builder();
   const crews = crewsOf(request.camp);
-  const making: Making = { request, builder, crews, uses: [], notices: [] };
+  const { isLoose, washFirst = new Set() } = wish;
+  const making: Making = { request, builder, crews, uses: [], notices: [], isLoose };
   const dishes = mixedTogether(request.dishes).flatMap((batch) => batchTasks(making, batch));
   wipeTasks(making, dishes);
   waterTasks(making, dishes);
   callTasks(making, dishes);
   closingTasks(making, dishes);
+  washTasks(making, washFirst);
   addStore(making);
   pinNotices(making);
   const problemOf = () => withReleases(builder.problem(clockOf(request), unitsOf(request)));
@@ -107,7 +116,11 @@ function addStore(making: Making): void {
     });
     return;
   }
-  if (gear.chimneys < 1) making.notices.push(notice('TIMETABLE_NO_CHIMNEY', 'doubt'));
+  if (gear.chimneys < 1) {
+    making.notices.push(notice('TIMETABLE_NO_CHIMNEY', 'doubt'));
+    addHeap(making);
+    return;
+  }
   builder.stores.push({
     id: 'chimney',
     size: Math.max(1, Math.round(gear.chimneyfulCoals)),
@@ -116,6 +129,20 @@ function addStore(making: Making): void {
     seats: crews.seats('steady'),
     team: 'fire',
     holder: builder.pool('chimney', Math.max(1, gear.chimneys)),
+    waitLiked: habits.COALS_WAIT_LIKED,
+    uses,
+  });
+}
+
+/** Without a chimney coals are lit in a heap on the ground: no draught, so it takes half as long again. */
+function addHeap({ request, builder, crews, uses }: Making): void {
+  builder.stores.push({
+    id: 'heap',
+    size: habits.HEAP_COALS,
+    minutes: habits.LIGHT_CHIMNEY,
+    lead: Math.max(0, Math.round(request.ashOver * habits.HEAP_SLOWER)),
+    seats: crews.seats('steady'),
+    team: 'fire',
     waitLiked: habits.COALS_WAIT_LIKED,
     uses,
   });

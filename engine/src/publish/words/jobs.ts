@@ -4,10 +4,13 @@
 import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
 import type { Job, JobKind } from '../../timetable/day-sheet.ts';
 import type { Say } from '../say.ts';
-import { loadNoun, momentsOf } from '../sheet/moments.ts';
+import { lightingWord } from '../sheet/first-work.ts';
+import { nearestTo } from '../sheet/load-jobs.ts';
+import { isLined, loadNoun, momentsOf } from '../sheet/moments.ts';
 import {
   additionPhrase,
   areAlike,
+  endsBrowning,
   isWood,
   laidWord,
   placementLine,
@@ -99,8 +102,7 @@ function briefWork(job: Job, plan: MealPlan, { dish, part }: Part): string | und
         ? 'turn'
         : undefined;
     case 'check': {
-      const zero = momentsOf(plan, dish, part).zero ?? job.start;
-      const check = nearest(coals.checks, job.start - zero);
+      const check = nearest(coals.checks, minuteAsked(job, plan, { dish, part }));
       return `check the heat, ${check?.oven === 'full' ? `${loadNoun(dish)} in` : 'oven still empty'}`;
     }
     default:
@@ -153,8 +155,7 @@ function partOf(job: Job, plan: MealPlan): Part | undefined {
 function ovenWork(job: Job, plan: MealPlan, { dish, part }: Part, say: Say): string | undefined {
   const { coals } = part;
   const wood = isWood(coals);
-  const zero = momentsOf(plan, dish, part).zero ?? job.start;
-  const minute = job.start - zero;
+  const minute = minuteAsked(job, plan, { dish, part });
   switch (job.kind) {
     case 'lay-coals':
       return `lay the coals. ${placementLine(coals.above, 'above', wood)}. ${placementLine(coals.below, 'below', wood)}.`;
@@ -163,7 +164,7 @@ function ovenWork(job: Job, plan: MealPlan, { dish, part }: Part, say: Say): str
     case 'add-coals': {
       const addition = nearest(coals.additions, minute);
       if (addition === undefined) return 'add coals';
-      return `add ${additionPhrase(addition, wood)}${addition.clearAsh ? ', ash cleared first' : ''}`;
+      return `${endsBrowning(coals, addition) ? 'lid on, ' : ''}add ${additionPhrase(addition, wood)}${addition.clearAsh ? ', ash cleared first' : ''}`;
     }
     case 'check': {
       const check = nearest(coals.checks, minute);
@@ -171,8 +172,8 @@ function ovenWork(job: Job, plan: MealPlan, { dish, part }: Part, say: Say): str
     }
     case 'probe': {
       const core = part.bake.done.core;
-      return core === undefined
-        ? 'is it done? Look, press, taste'
+      return core === undefined || !plan.camp.gear.thermometer
+        ? 'is it done? Look, press, as the dish card says'
         : `probe the middle: ${say.degrees(core)} or more, bottom crust too`;
     }
     default:
@@ -180,22 +181,22 @@ function ovenWork(job: Job, plan: MealPlan, { dish, part }: Part, say: Say): str
   }
 }
 
+/** The minute of the coals that the job was made for; it may stand a little beside it. */
+function minuteAsked(job: Job, plan: MealPlan, { dish, part }: Part): number {
+  const { minute } = job.values;
+  return minute === undefined
+    ? job.start - (momentsOf(plan, dish, part).zero ?? job.start)
+    : Number(minute);
+}
+
 const USUAL_TURN = { kind: 'food', angle: 90, minute: 0 } as unknown as Parameters<
   typeof turnBrief
 >[0];
 
-function nearest<Thing extends { readonly minute: number }>(
+const nearest = <Thing extends { readonly minute: number }>(
   things: readonly Thing[],
   minute: number,
-): Thing | undefined {
-  return things.reduce<Thing | undefined>(
-    (best, each) =>
-      best === undefined || Math.abs(each.minute - minute) < Math.abs(best.minute - minute)
-        ? each
-        : best,
-    undefined,
-  );
-}
+) => nearestTo(things, minute, (each) => each.minute);
 
 function plainWork(job: Job, plan: MealPlan): string {
   switch (job.kind) {
@@ -205,20 +206,18 @@ function plainWork(job: Job, plan: MealPlan): string {
       return 'Fetch water';
     case 'light-chimney': {
       const lighting = plan.daySheet.lightings.find(
-        ({ at, chimney }) => at === job.start && chimney !== undefined,
+        ({ id, at }) => id === job.id || at === job.start,
       );
-      return lighting === undefined
-        ? 'Light a chimney'
-        : `Light chimney ${lighting.chimney} with ${lighting.coals} coals`;
+      return lighting === undefined ? 'Light a chimney' : lightingWord(lighting, false);
     }
     case 'light-feeder':
       return 'Light the feeder fire';
     case 'tend-fire':
       return 'Put wood on the feeder fire';
     case 'grease':
-      return 'Grease and line the oven';
+      return greaseWork(plan.dishes.find(({ dish }) => dish.id === job.dish));
     case 'wipe-oven':
-      return 'Wipe the oven out, let it cool enough to line, grease again';
+      return 'Wipe the oven out, let it cool enough to touch';
     case 'call':
       return 'Call: food is ready';
     case 'wash-up':
@@ -228,6 +227,12 @@ function plainWork(job: Job, plan: MealPlan): string {
     default:
       return sentence(JOB_NAME[job.kind]);
   }
+}
+
+function greaseWork(dish: DishPlan | undefined): string {
+  if (dish === undefined) return 'Grease the oven';
+  if (loadNoun(dish) === 'pot') return 'Wipe the oven with oil';
+  return isLined(dish) ? 'Grease the oven, paper on its floor' : 'Grease the oven';
 }
 
 const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

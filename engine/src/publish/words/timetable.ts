@@ -6,7 +6,7 @@ import type { Words } from '../say.ts';
 const num = (values: NoticeValues, key: string) => Number(values[key]);
 
 const CHORES: Readonly<Record<string, string>> = {
-  water: 'the trip for water',
+  water: 'the trip for water before the first mixing',
   'wash-up': 'the wash-up',
   'ash-out': 'taking the ash out',
 };
@@ -18,13 +18,13 @@ const SKILLS: Readonly<Record<string, string>> = {
 };
 
 const MISSING: Readonly<Record<string, string>> = {
-  unit: 'nobody is free for it',
-  hours: 'it lies outside the hours of whoever does it',
-  pool: 'there is no room at the table for it',
-  hold: 'its oven is still in use',
-  store: 'no lit coals are ready for it',
-  lag: 'it does not fit with the steps around it',
-  time: 'it lies outside the time there is',
+  unit: 'nobody is free',
+  hours: 'outside the hours of whoever does it',
+  pool: 'there is no room at the table',
+  hold: 'the oven is still in use',
+  store: 'no lit coals are ready',
+  lag: 'no room among the steps around',
+  time: 'outside the time there is',
 };
 
 const job = (values: NoticeValues) => String(values.job ?? 'job').replaceAll('-', ' ');
@@ -32,7 +32,7 @@ const missing = (values: NoticeValues) => MISSING[String(values.rule)] ?? 'somet
 
 const more = (values: NoticeValues) => {
   const others = num(values, 'jobs') - 1;
-  return others > 0 ? ` and ${others} more` : '';
+  return others > 0 ? ` and ${others} more ${others === 1 ? 'job' : 'jobs'}` : '';
 };
 
 export const timetableWords: Words = {
@@ -98,6 +98,23 @@ export const timetableWords: Words = {
   TIMETABLE_LEFT: (values) =>
     `Nobody has time in their hours for ${CHORES[String(values.what)] ?? String(values.what)}: do ` +
     'it before, after, or when there is a moment.',
+  TIMETABLE_DISH_UNPLANNED: (values, about, say) => {
+    const name = say.dish(about.dish ?? '');
+    const reason =
+      MISSING[String(values.rule)] ??
+      `the soonest found is ${say.minutes(num(values, 'lateMinutes'))} late`;
+    return (
+      `${name} is not planned: ${reason}. Give it another time or oven; ` +
+      'the rest stands without it.'
+    );
+  },
+  TIMETABLE_HANDS_NOT_WASHED: (values, about, say) =>
+    `Before ${job(values)}${about.dish === undefined ? '' : ` for ${say.dish(about.dish)}`} at ` +
+    `${say.clock(num(values, 'startClockMinutes'))} hands must be washed and the sheet has no ` +
+    'minute for it: wash all the same, and be a minute late.',
+  TIMETABLE_OFF_MINUTE: (values, about, say) =>
+    `Hands are busy: ${job(values)} for ${say.dish(about.dish ?? '')} is ` +
+    `${say.minutes(num(values, 'offMinutes'))} off its minute, which does no harm.`,
   TIMETABLE_NO_CHIMNEY: () =>
     'There is no chimney in the gear: light the coals in a heap on the pan, and give them longer.',
   TIMETABLE_COALS_OLD: (values, about, say) =>
