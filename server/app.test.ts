@@ -187,12 +187,13 @@ describe('the reader of camp files', () => {
 describe('without the native store', () => {
   const load: LoadSqlite = () => Promise.reject(new Error('not built'));
 
-  it('serves the whole app and says that crew sync is off', async () => {
+  it('serves the whole app and says how a camp is handed on', async () => {
     const { app } = await appWith({ load });
     expect((await app.request(`${home}/`)).status).toBe(200);
     const status = (await (await app.request(`${home}/api/status`)).json()) as { why: string };
     expect(status).toMatchObject({ version: '0.1.0', store: 'none', crewSync: 'off' });
     expect(status.why).toMatch(/not installed/);
+    expect(status.why).toMatch(/save its camp file/);
   });
 
   it('answers a wish to keep a camp with what to do instead', async () => {

@@ -58,7 +58,7 @@ function sayWhereWeAre({ asked, taken, host, isOnNetwork }: Where): void {
 
 function sayWhatIsKept(state: StoreState, data: string): void {
   if (state.kind === 'sqlite') say(`Camps you ask to keep are written to ${data}`);
-  else say(`Camps stay in the browser, and crew sync is off: ${state.why}.`);
+  else say(`Camps stay in the browser, none is kept on this computer: ${state.why}.`);
   say('Ctrl-C stops it.');
 }
 

@@ -313,11 +313,11 @@ describeInBrowser('the app', () => {
 });
 
 describeInBrowser('the app without the native store', () => {
-  it('plans a bread, and says that crew sync is off', async () => {
+  it('plans a bread, and says that camps stay in the browser', async () => {
     const browser = await openBrowser();
     const served = await serve({ hasStore: false });
     try {
-      expect(served.said()).toMatch(/crew sync is off/);
+      expect(served.said()).toMatch(/Camps stay in the browser/);
       const page = await freshPage(browser, phone);
       await page.goto(served.address);
       await page.getByRole('radio', { name: 'Round loaf' }).check();

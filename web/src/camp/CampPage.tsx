@@ -19,7 +19,7 @@ import { useAnswer } from '../planning/use-answer.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
 import { newCampId } from '../storage/new-id.ts';
 import { useShelf } from '../storage/ShelfContext.tsx';
-import type { MealAnswer, MealSheets, Question } from '../worker/messages.ts';
+import type { MealAnswer, MealSheets, PlaceTrouble, Question } from '../worker/messages.ts';
 import { CampActions } from './CampActions.tsx';
 import { ChangeForms } from './ChangeForms.tsx';
 import { PinPart } from './PinPart.tsx';
@@ -177,15 +177,16 @@ function Troubles({ answer }: { readonly answer: MealAnswer | undefined }) {
         <strong>Something typed can’t be read yet.</strong> The sheets below are from before it.
       </p>
       <ul>
-        {answer.troubles.slice(0, 6).map((each) => (
-          <li key={each.path + each.code}>
-            {placeWords(each.path)}: found {each.found}, wanted {each.wanted}.
-          </li>
+        {[...new Set(answer.troubles.map(troubleWords))].slice(0, 6).map((words) => (
+          <li key={words}>{words}</li>
         ))}
       </ul>
     </div>
   );
 }
+
+const troubleWords = ({ path, found, wanted }: PlaceTrouble) =>
+  `${placeWords(path)}: found ${found}, wanted ${wanted}.`;
 
 /** The group of fields that a place of the file stands in. */
 function placeWords(path: string): string {

@@ -3,10 +3,11 @@
 import { type ReactNode, useState } from 'react';
 import type { DraftForm } from '../draft/DraftField.tsx';
 import { DishesGroup } from './change-dishes.tsx';
-import { FuelGroup, OvensGroup, WeatherGroup } from './change-fire.tsx';
+import { FuelGroup, OvensGroup } from './change-fire.tsx';
 import { NeedsGroup } from './change-needs.tsx';
 import { HandsGroup, MouthsGroup, PlaceGroup, ServingGroup } from './change-people.tsx';
 import { RecipesGroup } from './change-recipes.tsx';
+import { WeatherGroup } from './change-weather.tsx';
 
 export function ChangeForms({ form }: { readonly form: DraftForm }) {
   const [isOpen] = useState(() => window.matchMedia('(min-width: 66rem)').matches);

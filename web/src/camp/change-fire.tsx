@@ -1,16 +1,14 @@
-// Weather, ovens and fuel.
+// Ovens and fuel.
 
 import {
-  ClockField,
   CountField,
-  clockShown,
   type DraftForm,
   PickField,
   QuantityField,
   TextField,
 } from '../draft/DraftField.tsx';
 import { valueAt } from '../draft/path.ts';
-import { shownText } from '../draft/quantity-text.ts';
+import { baseOf, shownText, unitSign } from '../draft/quantity-text.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
 import { AddButton, ChangeGroup, ChangeItem } from './ChangeForms.tsx';
 import { freshId, itemsAt, wordOf } from './draft-lists.ts';
@@ -19,45 +17,23 @@ interface GroupProps {
   readonly form: DraftForm;
 }
 
-export function WeatherGroup({ form }: GroupProps) {
-  const { measures, clock } = useReader().reader;
-  const hours = itemsAt(form.file, ['weather']);
-  const airs = hours.map((hour) => shownText(wordOf(hour.air), 'air', measures));
-  const add = () => {
-    const { at: _, ...last } = hours.at(-1) ?? { air: '16 °C', wind: '2 m/s' };
-    form.set(['weather'], [...hours, { at: '18:00', ...last }]);
-  };
-  return (
-    <ChangeGroup title="Weather" now={[...new Set([airs[0], airs.at(-1)])].join(' to ')}>
-      {hours.map((hour, index) => (
-        <ChangeItem
-          // biome-ignore lint/suspicious/noArrayIndexKey: an hour may be half typed
-          key={index}
-          name={`From ${clockShown(wordOf(hour.at), clock)}`}
-          onRemove={hours.length > 1 ? () => form.set(['weather', index], undefined) : undefined}
-        >
-          <div className="field-row">
-            <ClockField form={form} path={['weather', index, 'at']} label="From" />
-            <QuantityField form={form} path={['weather', index, 'air']} label="Air" kind="air" />
-            <QuantityField form={form} path={['weather', index, 'wind']} label="Wind" kind="wind" />
-            <TextField
-              form={form}
-              path={['weather', index, 'windFrom']}
-              label="Wind from"
-              hint="such as WSW"
-            />
-          </div>
-        </ChangeItem>
-      ))}
-      <AddButton what="a time" onAdd={add} />
-    </ChangeGroup>
-  );
-}
+const inchesMade = [8, 10, 12, 14, 16];
+const INCH_METRES = 0.0254;
+/** A size that was computed or measured this near to a made one is that one. */
+const NEAR_INCHES = 0.1;
 
-const sizes = [8, 10, 12, 14, 16].map((inches) => ({
-  value: `${inches} in`,
-  label: `${inches} inch (${Math.round(inches * 2.54)} cm)`,
-}));
+const sizesFor = (isUs: boolean) =>
+  inchesMade.map((inches) => ({
+    value: `${inches} in`,
+    label: isUs ? `${inches} inch` : `${inches} inch (${Math.round(inches * 2.54)} cm)`,
+  }));
+
+/** `0.3048 m` is the twelve; what is made in no such size stays as it is written. */
+function madeSize(text: string): string {
+  const inches = (baseOf(text) ?? Number.NaN) / INCH_METRES;
+  const made = inchesMade.find((each) => Math.abs(each - inches) < NEAR_INCHES);
+  return made === undefined ? text : `${made} in`;
+}
 
 const depths = [
   { value: 'regular', label: 'regular' },
@@ -90,6 +66,7 @@ export function OvensGroup({ form }: GroupProps) {
 
 /** A new size takes back what was measured on the old one. */
 function OvenSize({ form, index }: GroupProps & { readonly index: number }) {
+  const { measures } = useReader().reader;
   const measured = ['depth', 'capacity', 'weight', 'floorDiameter'];
   const withFreshMeasures: DraftForm = {
     ...form,
@@ -107,8 +84,10 @@ function OvenSize({ form, index }: GroupProps & { readonly index: number }) {
         form={withFreshMeasures}
         path={['ovens', index, 'diameter']}
         label="Size"
-        options={sizes}
+        options={sizesFor(measures === 'us')}
         usual="12 in"
+        option={madeSize}
+        labelOf={(size) => shownText(size, 'oven-size', measures)}
       />
       <PickField
         form={withFreshMeasures}
@@ -127,6 +106,7 @@ const fuels = [
 ];
 
 export function FuelGroup({ form }: GroupProps) {
+  const { measures } = useReader().reader;
   const kind = wordOf(valueAt(form.file, ['fuel', 'kind']), 'briquettes');
   const withOneFuel: DraftForm = {
     ...form,
@@ -143,17 +123,18 @@ export function FuelGroup({ form }: GroupProps) {
       />
       {kind === 'briquettes' ? (
         <>
-          <TextField
+          <QuantityField
             form={form}
             path={['fuel', 'tenWeigh']}
             label="Ten briquettes weigh"
-            hint="such as 250 g or 9 oz; leave as it is if you have no scale"
+            kind="ten"
+            hint={`in ${unitSign('ten', measures)}; leave it as it is if you have no scale`}
           />
-          <TextField
+          <QuantityField
             form={form}
             path={['fuel', 'onHand']}
             label="Charcoal on hand"
-            hint="such as 8 kg or 18 lb"
+            kind="charcoal"
           />
           <CountField form={form} path={['gear', 'chimneys']} label="Chimneys" />
         </>

@@ -14,6 +14,7 @@ import { valueAt } from '../draft/path.ts';
 import { Field } from '../parts/Field.tsx';
 import { readClock, writeClock } from '../parts/read-text.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
+import { todayOf } from '../storage/new-id.ts';
 import { AddButton, ChangeGroup, ChangeItem } from './ChangeForms.tsx';
 import { freshId, itemsAt, wordOf } from './draft-lists.ts';
 
@@ -170,11 +171,18 @@ const restrictions = [
   { value: 'stage-2', label: 'stage 2 restriction' },
 ];
 
+/** A day that is past is taken, since a camp may be looked back at, but not in silence. */
+function dateHint(form: DraftForm): string {
+  const date = wordOf(valueAt(form.file, ['date']));
+  const isDay = /^\d{4}-\d{2}-\d{2}$/.test(date);
+  return isDay && date < todayOf(new Date()) ? 'this day is past' : 'such as 2026-09-12';
+}
+
 export function PlaceGroup({ form }: GroupProps) {
   return (
     <ChangeGroup title="Place and name" now={wordOf(valueAt(form.file, ['place', 'name']))}>
       <TextField form={form} path={['title']} label="What you call this camp" />
-      <TextField form={form} path={['date']} label="Date" hint="such as 2026-09-12" />
+      <TextField form={form} path={['date']} label="Date" hint={dateHint(form)} />
       <TextField form={form} path={['place', 'name']} label="Place" />
       <QuantityField
         form={form}

@@ -116,13 +116,18 @@ interface PickFieldProps extends DraftFieldProps {
   readonly options: readonly { readonly value: string; readonly label: string }[];
   /** What stands where the file does not say. */
   readonly usual: string;
+  /** The option that what the file says amounts to. */
+  readonly option?: (value: string) => string;
+  /** How what the file says is shown where it is none of the options. */
+  readonly labelOf?: (value: string) => string;
 }
 
 /** One of a few words. */
-export function PickField({ form, path, label, options, usual }: PickFieldProps) {
-  const value = asText(valueAt(form.file, path)) || usual;
-  const known = options.some((option) => option.value === value);
-  const all = known ? options : [{ value, label: value }, ...options];
+export function PickField(props: PickFieldProps) {
+  const { form, path, label, options, usual, option = asText, labelOf = asText } = props;
+  const value = option(asText(valueAt(form.file, path)) || usual);
+  const known = options.some((each) => each.value === value);
+  const all = known ? options : [{ value, label: labelOf(value) }, ...options];
   return (
     <div className="field">
       <label className="field-label" htmlFor={pathText(path)}>
@@ -133,9 +138,9 @@ export function PickField({ form, path, label, options, usual }: PickFieldProps)
         value={value}
         onChange={(event) => form.set(path, event.target.value)}
       >
-        {all.map((option) => (
-          <option key={option.value} value={option.value}>
-            {option.label}
+        {all.map((each) => (
+          <option key={each.value} value={each.value}>
+            {each.label}
           </option>
         ))}
       </select>

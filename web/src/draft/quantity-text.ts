@@ -4,7 +4,7 @@
 
 import type { Measures } from '#engine';
 
-export type TextKind = 'air' | 'wind' | 'height' | 'oven-heat';
+export type TextKind = 'air' | 'wind' | 'height' | 'oven-heat' | 'oven-size' | 'ten' | 'charcoal';
 
 interface Shown {
   readonly sign: string;
@@ -13,15 +13,29 @@ interface Shown {
   readonly decimals: number;
 }
 
-// Base units: °C, m/s, m.
-const signs: Readonly<Record<string, { readonly perBase: number; readonly offset?: number }>> = {
+interface Sign {
+  readonly perBase: number;
+  readonly offset?: number;
+}
+
+// Base units: °C, m/s, m, g.
+const signs: Readonly<Record<string, Sign>> = {
   '°C': { perBase: 1 },
   '°F': { perBase: 1.8, offset: 32 },
+  C: { perBase: 1 },
+  F: { perBase: 1.8, offset: 32 },
   'm/s': { perBase: 1 },
   'km/h': { perBase: 3.6 },
   mph: { perBase: 1 / 0.44704 },
   m: { perBase: 1 },
   ft: { perBase: 1 / 0.3048 },
+  in: { perBase: 1 / 0.0254 },
+  cm: { perBase: 100 },
+  mm: { perBase: 1000 },
+  g: { perBase: 1 },
+  kg: { perBase: 0.001 },
+  oz: { perBase: 1 / 28.349523125 },
+  lb: { perBase: 1 / 453.59237 },
 };
 
 const shownIn: Readonly<Record<TextKind, Readonly<Record<Measures, Shown>>>> = {
@@ -41,20 +55,52 @@ const shownIn: Readonly<Record<TextKind, Readonly<Record<Measures, Shown>>>> = {
     us: { sign: 'ft', perBase: 1 / 0.3048, decimals: 0 },
     metric: { sign: 'm', perBase: 1, decimals: 0 },
   },
+  'oven-size': {
+    us: { sign: 'in', perBase: 1 / 0.0254, decimals: 1 },
+    metric: { sign: 'cm', perBase: 100, decimals: 0 },
+  },
+  ten: {
+    us: { sign: 'oz', perBase: 1 / 28.349523125, decimals: 1 },
+    metric: { sign: 'g', perBase: 1, decimals: 0 },
+  },
+  charcoal: {
+    us: { sign: 'lb', perBase: 1 / 453.59237, decimals: 1 },
+    metric: { sign: 'kg', perBase: 0.001, decimals: 1 },
+  },
 };
 
-const WRITTEN = /^\s*([-−]?\d+(?:\.\d+)?)\s*(°C|°F|m\/s|km\/h|mph|m|ft)\s*$/;
+const NUMBER = String.raw`[-−]?\d+(?:\.\d+)?`;
+const WRITTEN = new RegExp(`^\\s*(${NUMBER})\\s*(${Object.keys(signs).join('|')})\\s*$`);
+
+/** In base units (°C, m/s, m, g); undefined where it is not plainly a number and a unit. */
+export function baseOf(text: string): number | undefined {
+  const [, number, sign] = WRITTEN.exec(text) ?? [];
+  const written = signs[sign ?? ''];
+  if (written === undefined) return undefined;
+  return (Number(number?.replace('−', '-')) - (written.offset ?? 0)) / written.perBase;
+}
+
+/** The same quantity moved by so many base units, in the unit that it is written in. */
+export function movedBy(text: string, base: number, least = Number.NEGATIVE_INFINITY): string {
+  const [, , sign] = WRITTEN.exec(text) ?? [];
+  const from = baseOf(text);
+  if (sign === undefined || from === undefined) return text;
+  const { perBase, offset = 0 } = signs[sign]!;
+  return `${Number((Math.max(least, from + base) * perBase + offset).toFixed(2))} ${sign}`;
+}
 
 /** The text as this reader reads it; left alone where it is not plainly a number and a unit. */
 export function shownText(text: string, kind: TextKind, measures: Measures): string {
-  const [, number, sign] = WRITTEN.exec(text) ?? [];
-  const written = signs[sign ?? ''];
+  const base = baseOf(text);
   const shown = shownIn[kind][measures];
-  if (written === undefined || sign === shown.sign) return text;
-  const base = (Number(number?.replace('−', '-')) - (written.offset ?? 0)) / written.perBase;
+  if (base === undefined || isClean(text, shown.sign)) return text;
   const value = base * shown.perBase + (shown.offset ?? 0);
   return `${Number(value.toFixed(shown.decimals))} ${shown.sign}`;
 }
+
+/** In the reader's unit, and with no more decimals than a cook would write. */
+const isClean = (text: string, sign: string) =>
+  WRITTEN.exec(text)?.[2] === sign && !/\.\d{3}/.test(text);
 
 /** What was typed, with the reader's unit where only a number was. */
 export function withUnit(text: string, kind: TextKind, measures: Measures): string {

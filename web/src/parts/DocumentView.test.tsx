@@ -43,6 +43,136 @@ const sheet: SheetDocument = {
 };
 const html = renderToStaticMarkup(<DocumentView document={sheet} level={2} />);
 
+/** One block of each type with every field it can have; each text is its own. */
+const full = {
+  heading: { type: 'heading', text: 'heading text', half: true },
+  lead: { type: 'lead', parts: [{ text: 'lead text' }, { text: 'lead strong', strong: true }] },
+  paragraph: { type: 'paragraph', parts: [{ text: 'paragraph text', strong: true }] },
+  figures: {
+    type: 'figures',
+    figures: [{ figure: 'big figure', label: 'figure label', note: 'figure note' }],
+  },
+  placement: { type: 'placement', lines: ['placement line', 'second line'] },
+  drawing: {
+    type: 'drawing',
+    svg: '<svg>drawing words</svg>',
+    alt: 'drawing alt',
+    wide: true,
+    lanes: true,
+  },
+  facts: { type: 'facts', rows: [{ label: 'fact label', value: 'fact value', note: 'fact note' }] },
+  table: {
+    type: 'table',
+    caption: 'table caption',
+    head: ['head one', 'head two'],
+    rows: [['cell one', 'cell two']],
+    numeric: [false, true],
+  },
+  steps: {
+    type: 'steps',
+    rows: [
+      {
+        when: 'step when',
+        clock: 'step clock',
+        what: 'step what',
+        who: 'step who',
+        note: 'step note',
+        strong: true,
+      },
+    ],
+  },
+  list: { type: 'list', items: ['item one', 'item two'], tick: true },
+  notice: {
+    type: 'notice',
+    level: 'stop',
+    text: 'notice text',
+    code: 'ONE_CODE',
+    codes: ['OTHER_CODE'],
+  },
+  strip: { type: 'strip', items: ['strip one', 'strip two'] },
+  why: {
+    type: 'why',
+    question: 'why question',
+    blocks: [{ type: 'paragraph', parts: [{ text: 'why inside' }] }],
+    half: true,
+  },
+  card: {
+    type: 'card',
+    title: 'card title',
+    flag: 'card flag',
+    blocks: [{ type: 'list', items: ['card inside'], tick: false }],
+  },
+  'page-break': { type: 'page-break' },
+} as const satisfies { readonly [Type in Block['type']]: Required<Extract<Block, { type: Type }>> };
+
+/** Told by class or by place, not by words of their own. */
+const KINDS = /^(type|level|wide|half|tick|numeric|strong|lanes)$/;
+
+function textsIn(value: unknown): readonly string[] {
+  if (typeof value === 'string') return [value];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, each]) => (KINDS.test(key) ? [] : textsIn(each)));
+}
+
+const drawn = (block: Block) =>
+  renderToStaticMarkup(
+    <DocumentView document={{ kind: 'any', title: 'Any', blocks: [block] }} level={1} />,
+  );
+
+describe('a block with every field', () => {
+  it.each(Object.entries(full))('is drawn with each of its texts: %s', (_, block) => {
+    const page = drawn(block);
+    for (const text of textsIn(block)) expect(page).toContain(text);
+  });
+
+  it('stands under a head with every field, the camp on paper only', () => {
+    const head = {
+      kind: 'kind-of-sheet',
+      title: 'sheet title',
+      camp: 'camp title',
+      eyebrow: 'sheet eyebrow',
+      flag: 'sheet flag',
+      blocks: [],
+    } as const satisfies Required<SheetDocument>;
+    const page = renderToStaticMarkup(<DocumentView document={head} level={1} />);
+    for (const text of textsIn(head)) expect(page).toContain(text);
+    expect(page).toContain('<span class="on-paper">camp title');
+  });
+
+  it('keeps the clock of a step beside its minutes', () => {
+    expect(drawn(full.steps).replace(/<[^>]+>/g, '')).toContain('step when step clock');
+  });
+
+  it('marks what is strong, a number, to be ticked or to stand beside another', () => {
+    expect(drawn(full.paragraph)).toContain('<strong>paragraph text</strong>');
+    expect(drawn(full.steps)).toContain('is-strong');
+    expect(drawn(full.table).match(/is-number/g)).toHaveLength(2);
+    expect(drawn(full.list)).toContain('is-tick');
+    expect(drawn(full.drawing)).toMatch(/has-lanes.*is-wide is-lanes/);
+    expect(drawn(full.notice)).toContain('is-stop');
+    for (const half of [full.heading, full.why]) expect(drawn(half)).toContain('sheet-half"');
+  });
+
+  it('gathers half-wide sections up to a block that keeps the whole width', () => {
+    const page = renderToStaticMarkup(
+      <DocumentView
+        document={{
+          kind: 'any',
+          title: 'Any',
+          blocks: [full.lead, full.heading, full.list, full.why, full.strip, full.facts],
+        }}
+        level={1}
+      />,
+    );
+    expect(page.match(/class="sheet-half"/g)).toHaveLength(2);
+    const order = ['lead text', 'heading text', 'item one', 'why inside', 'strip one', 'fact note'];
+    const places = order.map((text) => page.indexOf(text));
+    expect(places).toEqual(places.toSorted((one, other) => one - other));
+    expect(places[0]).toBeGreaterThan(0);
+    expect(page.indexOf('sheet-strip')).toBeGreaterThan(page.lastIndexOf('sheet-half"'));
+  });
+});
+
 describe('a document on screen', () => {
   it('shows every kind of block, with nothing dropped', () => {
     const words =

@@ -2,6 +2,7 @@
 
 import type { ReactNode } from 'react';
 import type { Block, FactRow, Part, SheetDocument, StepRow } from '#engine';
+import { type Drawing, type Gathered, gatheredBlocks } from './gathered-blocks.ts';
 
 interface DocumentViewProps {
   readonly document: SheetDocument;
@@ -29,9 +30,7 @@ export function DocumentView({ document, level, isHeadQuiet = false }: DocumentV
   return (
     <article className={`sheet sheet-${document.kind}`}>
       <header className={`sheet-head ${isHeadQuiet ? 'is-quiet-on-screen' : ''}`}>
-        {document.eyebrow === undefined ? null : (
-          <p className="sheet-eyebrow">{document.eyebrow}</p>
-        )}
+        <Eyebrow camp={document.camp} eyebrow={document.eyebrow} />
         <Heading level={level} className="sheet-title">
           {document.title}
         </Heading>
@@ -43,32 +42,55 @@ export function DocumentView({ document, level, isHeadQuiet = false }: DocumentV
   );
 }
 
-/** Drawings that follow each other stand side by side; every other block has its own line. */
-function Blocks({ blocks, level }: { readonly blocks: readonly Block[]; readonly level: Level }) {
-  return gathered(blocks).map((item, index) => {
-    // biome-ignore lint/suspicious/noArrayIndexKey: a document is drawn anew as a whole
-    if (Array.isArray(item)) return <Drawings key={index} drawings={item} />;
-    // biome-ignore lint/suspicious/noArrayIndexKey: a document is drawn anew as a whole
-    return <BlockView key={index} block={item as Block} level={level} />;
-  });
+type EyebrowProps = {
+  readonly [Key in 'camp' | 'eyebrow']: SheetDocument[Key] | undefined;
+};
+
+/** Paper leaves its camp and says which it is; on screen the page around it does. */
+function Eyebrow({ camp, eyebrow }: EyebrowProps) {
+  if (eyebrow === undefined && camp === undefined) return null;
+  return (
+    <p className={`sheet-eyebrow ${eyebrow === undefined ? 'on-paper' : ''}`}>
+      {camp === undefined ? null : (
+        <span className="on-paper">
+          {camp}
+          {eyebrow === undefined ? '' : ' · '}
+        </span>
+      )}
+      {eyebrow}
+    </p>
+  );
 }
 
-type Drawing = Extract<Block, { type: 'drawing' }>;
+/** Drawings stand side by side, sections that may do so on paper; every other block alone. */
+function Blocks({ blocks, level }: { readonly blocks: readonly Block[]; readonly level: Level }) {
+  return gatheredBlocks(blocks).map((item, index) => (
+    // biome-ignore lint/suspicious/noArrayIndexKey: a document is drawn anew as a whole
+    <GatheredView key={index} item={item} level={level} />
+  ));
+}
 
-function gathered(blocks: readonly Block[]): readonly (Block | Drawing[])[] {
-  const items: (Block | Drawing[])[] = [];
-  for (const block of blocks) {
-    const last = items.at(-1);
-    if (block.type !== 'drawing') items.push(block);
-    else if (Array.isArray(last)) last.push(block);
-    else items.push([block]);
-  }
-  return items;
+function GatheredView({ item, level }: { readonly item: Gathered; readonly level: Level }) {
+  if (item.kind === 'block') return <BlockView block={item.block} level={level} />;
+  if (item.kind === 'drawings') return <Drawings drawings={item.drawings} />;
+  return (
+    <div className="sheet-halves">
+      {item.sections.map((section, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a document is drawn anew as a whole
+        <div className="sheet-half" key={index}>
+          {section.slice(0, 1).map((opening) => (
+            <BlockView key="opening" block={opening} level={level} />
+          ))}
+          <Blocks blocks={section.slice(1)} level={level} />
+        </div>
+      ))}
+    </div>
+  );
 }
 
 function Drawings({ drawings }: { readonly drawings: readonly Drawing[] }) {
   return (
-    <div className="sheet-drawings">
+    <div className={`sheet-drawings ${drawings.every(isLanes) ? 'has-lanes' : ''}`}>
       {drawings.map((drawing, index) => (
         <figure
           // biome-ignore lint/suspicious/noArrayIndexKey: a document is drawn anew as a whole
@@ -76,11 +98,11 @@ function Drawings({ drawings }: { readonly drawings: readonly Drawing[] }) {
           className={`sheet-drawing ${drawing.wide ? 'is-wide' : ''} ${isLanes(drawing) ? 'is-lanes' : ''}`}
         >
           {isLanes(drawing) ? (
-            <ScrollBox label={drawing.alt}>
-              <OurSvg svg={drawing.svg} />
+            <ScrollBox label="The day as a drawing; it can be moved sideways">
+              <OurSvg drawing={drawing} />
             </ScrollBox>
           ) : (
-            <OurSvg svg={drawing.svg} />
+            <OurSvg drawing={drawing} />
           )}
         </figure>
       ))}
@@ -88,13 +110,19 @@ function Drawings({ drawings }: { readonly drawings: readonly Drawing[] }) {
   );
 }
 
-/** Drawings wider than a phone scroll in their own box, so that labels stay legible. */
-const isLanes = (drawing: Drawing) => drawing.wide && /drawing-(lanes|day)/.test(drawing.svg);
+/** The day's lanes are wider than a phone: they scroll in their own box, to stay legible. */
+const isLanes = ({ lanes }: Drawing) => lanes === true;
 
-/** Only for drawings made by publish/, which escapes every word in them. */
-function OurSvg({ svg }: { readonly svg: string }) {
-  // biome-ignore lint/security/noDangerouslySetInnerHtml: an SVG string of our own engine
-  return <div dangerouslySetInnerHTML={{ __html: svg }} />;
+/** Only for drawings made by publish/, which escapes every word in them. Spoken as its `alt`. */
+function OurSvg({ drawing }: { readonly drawing: Drawing }) {
+  return (
+    <div
+      role="img"
+      aria-label={drawing.alt}
+      // biome-ignore lint/security/noDangerouslySetInnerHtml: an SVG string of our own engine
+      dangerouslySetInnerHTML={{ __html: drawing.svg }}
+    />
+  );
 }
 
 function ScrollBox({ label, children }: { readonly label: string; readonly children: ReactNode }) {
@@ -133,7 +161,7 @@ function BlockView({ block, level }: { readonly block: Block; readonly level: Le
         <ul className={`sheet-list ${block.tick ? 'is-tick' : ''}`}>{linesOf(block.items)}</ul>
       );
     case 'notice':
-      return <NoticeLine level={block.level} text={block.text} code={block.code} />;
+      return <NoticeLine level={block.level} text={block.text} code={codesOf(block)} />;
     case 'strip':
       return (
         <ul className="sheet-strip" aria-label="Safety">
@@ -266,7 +294,15 @@ function Steps({ rows }: { readonly rows: readonly StepRow[] }) {
       {rows.map((row, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: two steps may say the same
         <li key={index} className={row.strong ? 'is-strong' : undefined}>
-          <span className="step-when">{row.when}</span>
+          <span className="step-when">
+            {row.when}
+            {row.clock === undefined ? null : (
+              <>
+                {' '}
+                <span className="step-clock">{row.clock}</span>
+              </>
+            )}
+          </span>
           <span>
             <span className="step-what">{row.what}</span>
             {row.who === undefined ? null : <span className="step-who"> · {row.who}</span>}
@@ -279,6 +315,10 @@ function Steps({ rows }: { readonly rows: readonly StepRow[] }) {
 }
 
 const levelWords = { danger: 'Danger', stop: 'Stop', doubt: 'Doubt', note: 'Note' } as const;
+
+/** As one mark for whoever looks for a code: several where one box tells several things. */
+const codesOf = ({ code, codes = [] }: NoticeBlock) =>
+  [code, ...codes].filter((each) => each !== undefined).join(' ') || undefined;
 
 type NoticeBlock = Extract<Block, { type: 'notice' }>;
 
