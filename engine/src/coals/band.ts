@@ -28,7 +28,7 @@ export const factorMoments = (
 /**
  * Half of the 80 % band at each moment [K]: independent factors, effects added in quadrature.
  *
- * @source  first-order propagation of uncertainty (jcgm100 5.1.2)
+ * @source  jcgm100 5.1.2 eq. 10 (to first order)
  */
 export const halfBands = (
   moments: readonly OvenMoment[],

@@ -172,6 +172,20 @@ export const coalsSources = {
     by: 'BellaOnline; a second page gives 400-450 for dark',
     grade: 'B',
   },
+  handAbove: {
+    title:
+      'Hand 3 to 5 inches above a fire: under 1 s 600 F, 1-2 s 400-500, 3-4 s 350-375, 5-7 s 325-350',
+    by: 'an outdoor-cooking page; others name the same seconds high to low without degrees',
+    grade: 'B',
+    note: 'above a fire, not inside an oven: never read by the table of handInside',
+  },
+  brownPaper: {
+    title:
+      'Brown paper for a few minutes: pale 120 °C, yellow 180-190, light brown 220-230, dark 240-300',
+    by: 'a hiking-depot page relaying an Australian cook, 2012',
+    year: 2012,
+    grade: 'B',
+  },
   turningRule: {
     title: 'Quarter turn of the oven one way and of the lid the other, every 10 to 15 minutes',
     by: 'Missouri Department of Conservation 2009; Field & Stream 2012',
