@@ -400,3 +400,54 @@ describe('any load', () => {
     );
   });
 });
+
+describe('told by signs', () => {
+  const done = (hasThermometer: boolean, leastCore?: Kelvin, kind: RecipeKind = 'corn-bread') =>
+    bakeFor({
+      load: madeDough({ millimetres: 25, rise: 1.6 }),
+      recipe: madeRecipe({ kind }),
+      formula,
+      air: madeAir(),
+      wanted: fromCelsius(204),
+      hasThermometer,
+      ...(leastCore === undefined ? {} : { leastCore }),
+    }).done;
+
+  it('names no core that nobody can read, unless health wants it', () => {
+    expect(done(true).core).toBeDefined();
+    expect(done(false).core).toBeUndefined();
+    expect(done(false).signs).not.toContain('core');
+    expect(done(false).signs.length).toBeGreaterThan(0);
+    expect(done(false, fromFahrenheit(160)).core).toBeUndefined(); // egg: 160 F, foodsafety-chart
+    expect(done(false, fromFahrenheit(165), 'roast').core).toBeDefined();
+  });
+
+  it('lets biscuits and corn bread be brown on top, as their last look says', () => {
+    for (const kind of ['biscuit', 'corn-bread'] as const) {
+      expect(done(true, undefined, kind).top).toBe('brown');
+    }
+  });
+});
+
+describe('a pot that may wait', () => {
+  const pot = (canWait: number, pinned?: number) =>
+    bakeFor({
+      load: madePot(2500),
+      recipe: madeRecipe({
+        kind: 'stew',
+        method: 'simmer',
+        target: { canWait: minutes(canWait), rest: minutes(0), isCold: false },
+      }),
+      formula,
+      air: madeAir(),
+      wanted: fromCelsius(163),
+      ...(pinned === undefined ? {} : { pinnedMinutes: minutes(pinned) }),
+    });
+
+  it('is begun for the late end of its band, and only where it can wait so long', () => {
+    const patient = pot(120);
+    expect(patient.aimEarly).toBeCloseTo(patient.most - patient.minutes, 9);
+    expect(pot(5).aimEarly).toBeUndefined();
+    expect(pot(120, 90).aimEarly).toBeUndefined();
+  });
+});

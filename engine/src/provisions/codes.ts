@@ -28,6 +28,11 @@ export const provisionsCodes = {
     when: 'drinking water is reckoned for the hours from the first hands to the last',
     next: 'take more where people come sooner, stay longer, work hard or sit in the heat',
   },
+  PROVISIONS_WATER_TRIPS: {
+    kind: 'notice',
+    when: 'the water of the day is more than one person carries at once',
+    next: 'fill cans before the cooking starts, or send several people',
+  },
   PROVISIONS_BAG_APART: {
     kind: 'notice',
     when: 'a bag is kept free of something',

@@ -207,6 +207,12 @@ describe('fuel', () => {
     expect(spare(40)).toBeLessThan(1);
   });
 
+  it('has one lit coal in twenty to spare besides, for those that break (common practice)', () => {
+    const wood = madeCamp({ fuel: { kind: 'wood-coals', lead: minutes(60) } });
+    const spare = (camp: Camp) => provisionsFor({ camp, dishes }).fuel.spare;
+    expect(spare(withFuel()) - spare(wood)).toBeCloseTo(0.05, 9);
+  });
+
   it('of wood is told in shovels, never in pieces', () => {
     const camp = madeCamp({ fuel: { kind: 'wood-coals', lead: minutes(60) } });
     const { fuel } = provisionsFor({ camp, dishes });
@@ -270,5 +276,19 @@ describe('water', () => {
       water.reduce((sum, need) => sum + need.volume, 0),
       12,
     );
+  });
+});
+
+describe('walks to the water', () => {
+  it('are as many as two cans of ten litres want, where the camp names its water', () => {
+    const camp = madeCamp();
+    const far = { ...camp, place: { ...camp.place, water: 'pump, 200 m' } };
+    const found = provisionsFor({ camp: far, dishes: [] });
+    expect(found.waterTrips).toBe(Math.ceil(found.waterInAll / 0.02));
+    expect(found.notices.map(({ code }) => code)).toContain('PROVISIONS_WATER_TRIPS');
+    const { water: _none, ...near } = camp.place;
+    expect(
+      provisionsFor({ camp: { ...camp, place: near }, dishes: [] }).waterTrips,
+    ).toBeUndefined();
   });
 });

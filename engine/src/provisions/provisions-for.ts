@@ -8,7 +8,7 @@ import type { DishToProvide } from './dish-to-provide.ts';
 import { fuelNeedFor } from './fuel.ts';
 import type { Bag, FuelNeed, Provisions, ShoppingLine } from './provisions.ts';
 import { shoppingFor } from './shopping.ts';
-import { campHours, drinkingLitres, waterNeedsFor } from './water.ts';
+import { campHours, drinkingLitres, waterNeedsFor, waterTripsFor } from './water.ts';
 
 /**
  * Shopping, bags, fuel, water.
@@ -32,12 +32,14 @@ export function provisionsFor(asked: {
     fuel,
     water,
     waterInAll: cubicMetres(water.reduce((sum, need) => sum + need.volume, 0)),
+    ...(camp.place.water === undefined ? {} : { waterTrips: waterTripsFor(water) }),
     foodMass: grams(shopping.reduce((sum, line) => sum + line.grams, 0)),
     notices: [
       ...fuelNotices(camp, fuel),
       ...bagNotices(bags),
       ...shoppingNotices(shopping),
       ...drinkingNotices(camp),
+      ...tripNotices(camp, waterTripsFor(water)),
     ],
   };
 }
@@ -68,6 +70,13 @@ function drinkingNotices(camp: Camp): readonly Notice[] {
   if (hours === undefined || camp.mouths.length === 0) return [];
   const values = { hours, eachCubicMetres: drinkingLitres(camp) * LITRE };
   return [notice('PROVISIONS_DRINKING_HOURS', 'note', {}, values)];
+}
+
+/** More than the day sheet has somebody walk for. */
+function tripNotices(camp: Camp, trips: number): readonly Notice[] {
+  const { water } = camp.place;
+  if (water === undefined || trips <= 1) return [];
+  return [notice('PROVISIONS_WATER_TRIPS', 'note', {}, { trips, water })];
 }
 
 const bagNotices = (bags: readonly Bag[]): readonly Notice[] =>

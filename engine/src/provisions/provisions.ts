@@ -12,6 +12,8 @@ export interface Provisions {
   readonly fuel: FuelNeed;
   readonly water: readonly WaterNeed[];
   readonly waterInAll: CubicMetres;
+  /** Walks to the water with two cans of ten litres; undefined where the camp names no water. */
+  readonly waterTrips?: number;
   readonly foodMass: Grams;
   readonly notices: readonly Notice[];
 }

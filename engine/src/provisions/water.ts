@@ -80,6 +80,13 @@ function ashNeed(dishes: readonly DishToProvide[]): WaterNeed {
     : { use: 'ash', volume: litres(ASH), source: 'ash-water' };
 }
 
+/** Two cans of ten litres are what one person carries: common practice, no source. */
+const CARRIED_LITRES = 20;
+
+/** Walks to the water for all of it. */
+export const waterTripsFor = (needs: readonly WaterNeed[]): number =>
+  Math.ceil(needs.reduce((sum, need) => sum + need.volume, 0) / LITRE / CARRIED_LITRES - 1e-9);
+
 const litres = (amount: number) => cubicMetres(amount * LITRE);
 
 function inRecipes(dishes: readonly DishToProvide[]) {

@@ -80,6 +80,13 @@ describe('the strip', () => {
     expect(cautions.map((each) => each.code)).toContain('SAFETY_FIRE_PAN');
     const treat = cautions.find((each) => each.code === 'SAFETY_TREAT_WATER');
     expect(treat?.values.boilMinutes).toBe(3);
+    expect(treat?.level).toBe('note'); // the camp says that it is filtered
+    const raw = campSafety({
+      camp: { ...camp, place: { ...camp.place, water: 'creek' } },
+      menu: none,
+    });
+    const boil = raw.cautions.find((each) => each.code === 'SAFETY_TREAT_WATER');
+    expect(boil?.level).toBe('danger');
   });
 });
 

@@ -124,3 +124,31 @@ describe('a dish that is kept apart', () => {
     expect(found.cautions[0]?.level).toBe('danger');
   });
 });
+
+describe('one core on a card', () => {
+  const egg = madeIngredient('egg', 100, { part: 'egg', food: 'egg' });
+  const beef = madeIngredient('beef chuck', 900, { part: 'meat' });
+  const probe = (safety: ReturnType<typeof safetyOf>) =>
+    safety.cautions.find(({ code }) => code === 'SAFETY_PROBE');
+
+  it('asks no core for the egg of a bread that is done far hotter (foodsafety-chart: 160 F)', () => {
+    const bread = safetyOf([egg], { kind: 'corn-bread', method: 'bake' });
+    expect(probe(bread)).toBeUndefined();
+    expect(bread.least?.core).toBeCloseTo(fromFahrenheit(160), 6);
+  });
+
+  it('says how, where the camp has no thermometer', () => {
+    const camp = madeCamp();
+    const without = { ...camp, gear: { ...camp.gear, thermometer: false } };
+    const stew = safetyOf([beef], { kind: 'stew', method: 'simmer' }, without);
+    expect(probe(stew)?.values.by).toBe('boil');
+    const roast = safetyOf([beef], { kind: 'roast', method: 'roast' }, without);
+    expect(probe(roast)?.values.by).toBe('borrow');
+  });
+
+  it('keeps plain bread neither hot nor cold, bread with meat in it both (common practice)', () => {
+    const flour = madeIngredient('bread flour', 500, { part: 'flour' });
+    expect(safetyOf([flour], { kind: 'yeast-bread' }).isKeptDry).toBe(true);
+    expect(safetyOf([flour, beef], { kind: 'yeast-bread' }).isKeptDry).toBeUndefined();
+  });
+});

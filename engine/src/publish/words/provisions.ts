@@ -23,6 +23,10 @@ export const provisionsWords: Words = {
     `Drinking water is ${say.volume(num(values, 'eachCubicMetres'))} each, for ` +
     `${say.minutes(60 * num(values, 'hours'))} at camp: take more if people stay longer or it ` +
     'is hot.',
+  PROVISIONS_WATER_TRIPS: (values, _about, say) =>
+    `All the water is ${say.count(num(values, 'trips'))} walks with two cans of ` +
+    `${say.volume(0.01)} (${String(values.water)}): fill cans before the cooking starts, or send ` +
+    'several people.',
   PROVISIONS_BAG_APART: (values, about, say) =>
     `Weigh the bag for ${about.dish === undefined ? 'this dish' : say.dish(about.dish)} first ` +
     `(free of ${String(values.free).replaceAll('-', ' ')}), with clean tools, before any other bag is opened.`,
