@@ -24,7 +24,9 @@ const CHART_MEAN = meanRoot(LAID_BURNT, 60 / STILL_BURNOUT_MINUTES);
 function meanRoot(from: number, to: number): number {
   const end = Math.min(1, to);
   if (end <= from) return 0;
-  return ((2 / 3) * ((1 - from) ** 1.5 - (1 - end) ** 1.5)) / (to - from);
+  const left = 1 - from;
+  const least = 1 - end;
+  return ((2 / 3) * (left * Math.sqrt(left) - least * Math.sqrt(least))) / (to - from);
 }
 
 /** Power beside the mean of a chart's hour (15 to 60 minutes old = 1). @source coalsBurnNotes */
@@ -39,6 +41,12 @@ export const meanStrength = (fromBurnt: number, toBurnt: number): number =>
   toBurnt - fromBurnt < 1e-9
     ? strengthAt(fromBurnt)
     : meanRoot(Math.min(1, fromBurnt), toBurnt) / CHART_MEAN;
+
+/**
+ * What a coal delivers under its own ash, beside one whose ash was knocked off. Every page says to
+ * knock it off and none says what that brings, so it stays 1: no effect is claimed.
+ */
+export const ASH_STRENGTH = 1;
 
 interface BurnPlace {
   readonly windMetresPerSecond: number;

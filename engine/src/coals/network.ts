@@ -5,12 +5,15 @@
 import { plateCoefficient, wallCoefficient } from './correlations.ts';
 import type { OvenBody } from './geometry.ts';
 import { cube, fourth, parameter, STEFAN_BOLTZMANN } from './parameters.ts';
+import { rainWatts } from './rain.ts';
 
 /** Air round the oven, as raw SI numbers. */
 export interface Outside {
   readonly airKelvin: number;
   readonly pressurePascals: number;
   readonly windMetresPerSecond: number;
+  /** Rain that falls [mm/h]; none where not said. */
+  readonly rainMillimetresPerHour?: number;
 }
 
 /** Heat that coals of full standing offer, as equivalents of one mid-life briquette. */
@@ -95,30 +98,33 @@ export interface Moment {
   readonly sinkWatts: number;
 }
 
-/** All flows at one moment. */
+/** All flows at one moment. Runs several times in every step, so it makes no helper of its own. */
 export const flowsAt = (moment: Moment, iron: IronState): Flows => {
   const { body, outside, supply, skin } = moment;
   const cavity = cavityFourth(body, iron, moment.sinkWatts);
-  const inwards = (area: number, ironKelvin: number) =>
-    SIGMA_IN * area * (fourth(ironKelvin) - cavity);
   const fromAbove = supply.above * LID_COAL_WATTS * acceptance(iron.lid);
   const fromBelow = supply.below * FLOOR_COAL_WATTS * acceptance(iron.floor);
   const lidToWall = body.lidToWall * (iron.lid - iron.wall);
   const floorToWall = body.floorToWall * (iron.floor - iron.wall);
   const air = outside.airKelvin;
-  const lidLoss = skinLoss(freeLidArea(body, supply.covering), skin.lid, iron.lid, air);
+  const lidLoss =
+    skinLoss(freeLidArea(body, supply.covering), skin.lid, iron.lid, air) +
+    rainWatts(body, outside, iron.lid);
   const wallLoss = skinLoss(body.wallArea + body.extraArea, skin.wall, iron.wall, air);
   return {
     fromAbove,
     fromBelow,
     lidLoss,
     wallLoss,
-    intoLid: fromAbove - lidLoss - lidToWall - inwards(body.lidArea, iron.lid),
-    intoWall: lidToWall + floorToWall - wallLoss - inwards(body.wallArea, iron.wall),
-    intoFloor: fromBelow - floorToWall - inwards(body.floorArea, iron.floor),
+    intoLid: fromAbove - lidLoss - lidToWall - inwards(body.lidArea, iron.lid, cavity),
+    intoWall: lidToWall + floorToWall - wallLoss - inwards(body.wallArea, iron.wall, cavity),
+    intoFloor: fromBelow - floorToWall - inwards(body.floorArea, iron.floor, cavity),
     ovenKelvin: Math.sqrt(Math.sqrt(cavity)),
   };
 };
+
+const inwards = (area: number, ironKelvin: number, cavity: number) =>
+  SIGMA_IN * area * (fourth(ironKelvin) - cavity);
 
 /** Row-major 3 x 3. */
 export type Matrix = readonly [
@@ -136,28 +142,28 @@ export type Matrix = readonly [
 /** d(flow into each lump)/d(temperature of each lump), skin and sink held [W/K]. */
 export const slopesAt = (moment: Moment, iron: IronState): Matrix => {
   const { body, supply, skin } = moment;
-  const cubes = [4 * cube(iron.lid), 4 * cube(iron.wall), 4 * cube(iron.floor)] as const;
-  const areas = [body.lidArea, body.wallArea, body.floorArea] as const;
-  const all = areas[0] + areas[1] + areas[2];
-  const exchange = (to: 0 | 1 | 2, from: 0 | 1 | 2) =>
-    (SIGMA_IN * areas[to] * areas[from] * cubes[from]) / all;
-  const own = (at: 0 | 1 | 2) => exchange(at, at) - SIGMA_IN * areas[at] * cubes[at];
-  const skinSlope = (area: number, coefficient: number, cube: number) =>
-    area * (coefficient + SIGMA_OUT * cube);
-  const lidSkin = skinSlope(freeLidArea(body, supply.covering), skin.lid, cubes[0]);
-  const wallSkin = skinSlope(body.wallArea + body.extraArea, skin.wall, cubes[1]);
-  const lidTakes = (supply.above * LID_COAL_WATTS * cubes[0]) / COAL_SPAN;
-  const floorTakes = (supply.below * FLOOR_COAL_WATTS * cubes[2]) / COAL_SPAN;
+  const { lidArea, wallArea, floorArea, lidToWall, floorToWall } = body;
+  const lidCube = 4 * cube(iron.lid);
+  const wallCube = 4 * cube(iron.wall);
+  const floorCube = 4 * cube(iron.floor);
+  const all = lidArea + wallArea + floorArea;
+  const fromLid = (SIGMA_IN * lidArea * lidCube) / all;
+  const fromWall = (SIGMA_IN * wallArea * wallCube) / all;
+  const fromFloor = (SIGMA_IN * floorArea * floorCube) / all;
+  const lidSkin = freeLidArea(body, supply.covering) * (skin.lid + SIGMA_OUT * lidCube);
+  const wallSkin = (wallArea + body.extraArea) * (skin.wall + SIGMA_OUT * wallCube);
+  const lidTakes = (supply.above * LID_COAL_WATTS * lidCube) / COAL_SPAN;
+  const floorTakes = (supply.below * FLOOR_COAL_WATTS * floorCube) / COAL_SPAN;
   return [
-    own(0) - lidSkin - lidTakes - body.lidToWall,
-    exchange(0, 1) + body.lidToWall,
-    exchange(0, 2),
-    exchange(1, 0) + body.lidToWall,
-    own(1) - wallSkin - body.lidToWall - body.floorToWall,
-    exchange(1, 2) + body.floorToWall,
-    exchange(2, 0),
-    exchange(2, 1) + body.floorToWall,
-    own(2) - floorTakes - body.floorToWall,
+    fromLid * (lidArea - all) - lidSkin - lidTakes - lidToWall,
+    fromWall * lidArea + lidToWall,
+    fromFloor * lidArea,
+    fromLid * wallArea + lidToWall,
+    fromWall * (wallArea - all) - wallSkin - lidToWall - floorToWall,
+    fromFloor * wallArea + floorToWall,
+    fromLid * floorArea,
+    fromWall * floorArea + floorToWall,
+    fromFloor * (floorArea - all) - floorTakes - floorToWall,
   ];
 };
 

@@ -1,10 +1,10 @@
 // The oven minute by minute: coals age, iron warms, the load takes heat, things happen.
 // Sources: network.ts, burn.ts. A moment is plain data, so that any minute can be a start.
 
-import { strengthAt } from './burn.ts';
+import { ASH_STRENGTH, meanStrength, strengthAt } from './burn.ts';
 import type { OvenBody } from './geometry.ts';
 import type { Load, LoadState } from './load.ts';
-import { cavityKelvin, type IronState, type Outside, type Skin, type Supply } from './network.ts';
+import { cavityKelvin, type IronState, type Outside, type Supply } from './network.ts';
 import { parameter, STEFAN_BOLTZMANN } from './parameters.ts';
 import { loadWatts, stepOven } from './step.ts';
 
@@ -14,6 +14,10 @@ export interface CoalGroup {
   readonly count: number;
   /** Part of its burning time that is over; 1 = ash. */
   readonly burnt: number;
+  /** True once its ash has been knocked off. */
+  readonly isClear?: boolean;
+  /** Where round the oven they lie, clockwise from the handle [rad]; all round where not said. */
+  readonly arc?: { readonly from: number; readonly to: number };
 }
 
 /** What stays the same through a run. */
@@ -26,16 +30,18 @@ export interface RunSetting {
   /** Delivered heat of one piece beside the chart's briquette of equal age. */
   readonly strengthAbove: number;
   readonly strengthBelow: number;
-  /** Steps of the integrator in a minute; two where coals burn away within minutes. */
+  /** Least steps of the integrator in a minute; one where not said. */
   readonly stepsPerMinute?: number;
+  /** What a coal delivers under its own ash, beside one that was knocked clear; 1 where not said. */
+  readonly ashStrength?: number;
 }
 
 /** Everything about one moment; minutes since coals on. */
 export interface OvenMoment {
   readonly minute: number;
   readonly iron: IronState;
-  /** Coefficients of the last step, kept to save work; undefined where the air has changed. */
-  readonly skin?: Skin | undefined;
+  /** Nothing is kept between steps any more; callers may still clear it. */
+  readonly skin?: undefined;
   readonly coals: readonly CoalGroup[];
   /** Undefined while the oven is empty. */
   readonly load: LoadState | undefined;
@@ -72,27 +78,60 @@ export const withCoals = (moment: OvenMoment, more: readonly CoalGroup[]): OvenM
 });
 
 /** Coals lie spent below this strength: they no longer cover the lid as live ones do. */
-const COVERING_BURNT = 0.5;
+export const COVERING_BURNT = 0.5;
 
-const FULL = { above: 1, below: 1 } as const;
+/** What one piece delivers beside the chart's of equal age. */
+export interface Strengths {
+  readonly above: number;
+  readonly below: number;
+  readonly underAsh: number;
+}
 
-/** Heat on offer from all coals, as mid-life chart briquettes. */
+const FULL: Strengths = { above: 1, below: 1, underAsh: ASH_STRENGTH };
+
+export const strengthsOf = (setting: RunSetting): Strengths => ({
+  above: setting.strengthAbove,
+  below: setting.strengthBelow,
+  underAsh: setting.ashStrength ?? ASH_STRENGTH,
+});
+
+/** Heat on offer from all coals, as mid-life chart briquettes; `older` counts in burning times. */
 export const supplyOf = (
   coals: readonly CoalGroup[],
-  strengths: { readonly above: number; readonly below: number } = FULL,
+  strengths: Strengths = FULL,
+  older = 0,
 ): Supply => {
   let above = 0;
   let below = 0;
   let covering = 0;
   for (const group of coals) {
-    const strength = group.count * strengthAt(group.burnt);
+    const burnt = group.burnt + older;
+    const strength = group.count * strengthAt(burnt) * (group.isClear ? 1 : strengths.underAsh);
     if (group.place === 'below') below += strength * strengths.below;
     else {
       above += strength * strengths.above;
-      covering += group.count * Math.max(0, Math.min(1, (1 - group.burnt) / COVERING_BURNT));
+      covering += group.count * Math.max(0, Math.min(1, (1 - burnt) / COVERING_BURNT));
     }
   }
   return { above, below, covering };
+};
+
+/**
+ * Heat on offer at the end of a stretch, drawn as a straight line whose mean is the true one: coals
+ * end with a square root, and a step that counts on both ends alone would miss part of it.
+ */
+const supplyAhead = (coals: readonly CoalGroup[], strengths: Strengths, older: number): Supply => {
+  const ended = supplyOf(coals, strengths, older);
+  let { above, below } = ended;
+  for (const { burnt, count, place, isClear } of coals) {
+    if (burnt >= 1) continue;
+    const mean = meanStrength(burnt, burnt + older);
+    const bend = 2 * mean - strengthAt(burnt) - strengthAt(burnt + older);
+    const more = count * bend * (isClear ? 1 : strengths.underAsh);
+    if (place === 'below') below += more * strengths.below;
+    else above += more * strengths.above;
+  }
+  return { above, below, covering: ended.covering };
 };
 
 export const aged = (coals: readonly CoalGroup[], burnt: number): readonly CoalGroup[] =>
@@ -120,22 +159,14 @@ export const minuteLater = (
   options: MinuteOptions = {},
 ): OvenMoment => {
   const openSeconds = Math.min(60, options.openSeconds ?? 0);
-  const opened =
-    openSeconds > 0
-      ? stepsLater(setting, moment, {
-          seconds: openSeconds,
-          steps: 1,
-          openWatts: openMouthWatts(setting, moment.ovenKelvin),
-        })
-      : moment;
-  const later =
-    openSeconds < 60
-      ? stepsLater(setting, opened, {
-          seconds: 60 - openSeconds,
-          steps: options.stepsPerMinute ?? setting.stepsPerMinute ?? 1,
-          openWatts: 0,
-        })
-      : opened;
+  const steps = options.stepsPerMinute ?? setting.stepsPerMinute ?? 1;
+  let later = moment;
+  if (openSeconds > 0) {
+    const openWatts = openMouthWatts(setting, moment.ovenKelvin);
+    later = stepsLater(setting, later, { seconds: openSeconds, steps: 1, openWatts });
+  }
+  if (openSeconds < 60)
+    later = stepsLater(setting, later, { seconds: 60 - openSeconds, steps, openWatts: 0 });
   return { ...later, minute: moment.minute + 1 };
 };
 
@@ -147,32 +178,56 @@ interface Span {
 
 const stepsLater = (setting: RunSetting, start: OvenMoment, span: Span): OvenMoment => {
   let moment = start;
-  for (let step = 0; step < span.steps; step++) moment = stepLater(setting, moment, span);
+  for (let step = 0; step < span.steps; step++) {
+    const whole = span.seconds / span.steps;
+    const until = secondsToNextEnd(setting, moment.coals);
+    if (0 < until && until < whole) {
+      moment = stepLater(setting, moment, { seconds: until, openWatts: span.openWatts });
+      moment = stepLater(setting, moment, { seconds: whole - until, openWatts: span.openWatts });
+    } else moment = stepLater(setting, moment, { seconds: whole, openWatts: span.openWatts });
+  }
   return moment;
 };
 
-const stepLater = (setting: RunSetting, moment: OvenMoment, span: Span): OvenMoment => {
-  const seconds = span.seconds / span.steps;
-  const strengths = { above: setting.strengthAbove, below: setting.strengthBelow };
-  const later = aged(moment.coals, seconds / 60 / setting.burnoutMinutes);
+/** A coal ends with a square root: a step lands there rather than going over it. */
+const secondsToNextEnd = (setting: RunSetting, coals: readonly CoalGroup[]): number => {
+  let least = Number.POSITIVE_INFINITY;
+  for (const group of coals) if (group.burnt < 1) least = Math.min(least, 1 - group.burnt);
+  return least * setting.burnoutMinutes * 60;
+};
+
+interface StepSpan {
+  readonly seconds: number;
+  readonly openWatts: number;
+  readonly halvings?: number;
+}
+
+/**
+ * A step whose second order adds more than this to its first is cut in two [K]. Tuned against steps
+ * of a second over the whole range: what is left is under 0.05 K a step, where uncut it was 1 K.
+ */
+const MOST_DIFFERENCE_KELVIN = 0.7;
+const MOST_HALVINGS = 5; // down to two seconds: then it goes on, there is no endless step
+
+const stepLater = (setting: RunSetting, moment: OvenMoment, span: StepSpan): OvenMoment => {
+  const { seconds, openWatts, halvings = 0 } = span;
+  const strengths = strengthsOf(setting);
+  const older = seconds / 60 / setting.burnoutMinutes;
   const inside = moment.load === undefined ? undefined : setting.load;
   const stepSetting = { body: setting.body, outside: setting.outside, load: inside };
-  const stepped = stepOven(
-    stepSetting,
-    { iron: moment.iron, load: moment.load ?? [], skin: moment.skin },
-    {
-      seconds,
-      supplyBefore: supplyOf(moment.coals, strengths),
-      supplyAfter: supplyOf(later, strengths),
-      openWatts: span.openWatts,
-    },
-  );
+  const state = { iron: moment.iron, load: moment.load ?? [] };
+  const supplyBefore = supplyOf(moment.coals, strengths);
+  const supplyAfter = supplyAhead(moment.coals, strengths, older);
+  const stepped = stepOven(stepSetting, state, { seconds, supplyBefore, supplyAfter, openWatts });
+  if (stepped.differenceKelvin > MOST_DIFFERENCE_KELVIN && halvings < MOST_HALVINGS) {
+    const half = { seconds: seconds / 2, openWatts, halvings: halvings + 1 };
+    return stepLater(setting, stepLater(setting, moment, half), half);
+  }
   const takenWatts = loadWatts(stepSetting, stepped, 0);
   return {
     minute: moment.minute,
     iron: stepped.iron,
-    skin: stepped.skin,
-    coals: later,
+    coals: aged(moment.coals, older),
     load: inside ? stepped.load : undefined,
     ovenKelvin: cavityKelvin(setting.body, stepped.iron, takenWatts),
     givenJoules: moment.givenJoules + stepped.givenJoules,

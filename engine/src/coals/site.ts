@@ -8,9 +8,6 @@ import { fuelPiece, thinAirStrength } from './fuel.ts';
 import { ovenBody } from './geometry.ts';
 import type { RunSetting } from './run.ts';
 
-/** Below this a coal's strength falls so steeply that one step a minute misses 0.1 % of heat. */
-const QUICK_BURNOUT_MINUTES = 30;
-
 export const siteFor = (request: CoalRequest): RunSetting => {
   const piece = fuelPiece(request.fuel);
   const place = {
@@ -24,7 +21,6 @@ export const siteFor = (request: CoalRequest): RunSetting => {
     outside: { airKelvin: request.air.temperature, ...place },
     load: request.load,
     burnoutMinutes: burnout,
-    stepsPerMinute: burnout < QUICK_BURNOUT_MINUTES ? 2 : 1,
     strengthAbove: strength,
     strengthBelow: strength * groundFactor(request.place),
   };

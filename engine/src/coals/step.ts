@@ -1,7 +1,7 @@
 // One step of the oven in time: iron, coals and load together.
 // Source: verwer1999 (ROS2: L-stable, second order for any approximate Jacobian).
-// Why not the general stiff solver: three lumps with a known Jacobian cost a tenth of it, and every
-// whole minute is wanted anyway; run.test.ts holds it against a run with 1-second steps.
+// Why not the general stiff solver: the planner wants every whole minute, and three lumps with a known
+// Jacobian then cost a third of it; oven-course.test.ts holds this step against that solver.
 
 import type { Joules, Kelvin } from '../quantity/unit.ts';
 import type { OvenBody } from './geometry.ts';
@@ -13,12 +13,11 @@ import {
   type IronState,
   type Moment,
   type Outside,
-  type Skin,
   type Supply,
-  skinAt,
   slopesAt,
   solveThree,
 } from './network.ts';
+import { type SkinLookup, skinLookup } from './skin-table.ts';
 
 const GAMMA = 1 - Math.SQRT1_2; // verwer1999 eq. 2.7: L-stable, smaller error constant
 
@@ -32,8 +31,6 @@ export interface StepSetting {
 export interface StepState {
   readonly iron: IronState;
   readonly load: LoadState;
-  /** Coefficients of the step before; a start has none. */
-  readonly skin?: Skin | undefined;
 }
 
 export interface StepCase {
@@ -44,29 +41,13 @@ export interface StepCase {
   readonly openWatts: number;
 }
 
-/**
- * Coefficients at the middle of the step, from those of the step before: one costly evaluation a
- * step, and second order all the same.
- */
-const skinAtMidStep = (
-  setting: StepSetting,
-  state: StepState,
-  step: StepCase,
-  sinkWatts: number,
-): Skin => {
-  const { body, outside } = setting;
-  const skin = state.skin ?? skinAt(body, state.iron, outside);
-  const moment: Moment = { body, outside, supply: step.supplyBefore, sinkWatts, skin };
-  const solve = stageSolver(body, slopesAt(moment, state.iron), step.seconds);
-  const rate = solve(rates(body, flowsAt(moment, state.iron)));
-  return skinAt(body, moved(state.iron, rate, step.seconds / 2), outside);
-};
-
 /** New state and the heat that went each way [J]. */
 export interface Stepped extends StepState {
   readonly givenJoules: number;
   readonly lossJoules: number;
   readonly loadJoules: number;
+  /** Difference to the embedded method of first order, the worst of the three [K]. */
+  readonly differenceKelvin: number;
 }
 
 /** A load whose intake changes less than this in a step is not worth a second pass [W]. */
@@ -75,7 +56,7 @@ const STEADY_INTAKE_WATTS = 0.3;
 /** The oven after `seconds`. */
 export const stepOven = (setting: StepSetting, state: StepState, step: StepCase): Stepped => {
   const first = loadWatts(setting, state, step.openWatts);
-  const skin = skinAtMidStep(setting, state, step, first + step.openWatts);
+  const skin = skinLookup(setting.body, setting.outside);
   const sink = (watts: number) => ({ skin, sinkWatts: watts + step.openWatts });
   const guess = ironAfterStep(setting, state.iron, step, sink(first));
   const guessLoad = loadAfter(setting, state.load, first * step.seconds);
@@ -85,11 +66,11 @@ export const stepOven = (setting: StepSetting, state: StepState, step: StepCase)
   const ended = isSteady ? guess : ironAfterStep(setting, state.iron, step, sink(taken));
   return {
     iron: ended.iron,
-    skin,
     load: isSteady ? guessLoad : loadAfter(setting, state.load, taken * step.seconds),
     givenJoules: ended.givenJoules,
     lossJoules: ended.lossJoules + step.openWatts * step.seconds,
     loadJoules: taken * step.seconds,
+    differenceKelvin: ended.differenceKelvin,
   };
 };
 
@@ -105,21 +86,26 @@ const CLOSE_WATTS = 1e-3;
  * several times in every step, two or three rounds each, so it makes no object and asks no end twice
  * as the general root finder does.
  */
-export const loadWatts = (setting: StepSetting, state: StepState, openWatts: number): number => {
+export const loadWatts = (
+  setting: StepSetting,
+  state: StepState,
+  openWatts: number,
+  close = CLOSE_WATTS,
+): number => {
   const { load, body } = setting;
   if (!load) return 0;
   const takes = (watts: number) =>
     load.heatInto(state.load, cavityKelvin(body, state.iron, watts + openWatts) as Kelvin);
   const most = takes(0);
-  if (Math.abs(most) < CLOSE_WATTS) return most;
-  return agreed(takes, most);
+  if (Math.abs(most) < close) return most;
+  return agreed(takes, most, close);
 };
 
-const agreed = (takes: (watts: number) => number, most: number): number => {
+const agreed = (takes: (watts: number) => number, most: number, close: number): number => {
   let [low, high] = [0, most];
   let [lowMiss, highMiss] = [-most, most - takes(most)];
   for (let attempt = 0; attempt < MOST_TRIES; attempt++) {
-    if (Math.abs(highMiss) < CLOSE_WATTS) return high;
+    if (Math.abs(highMiss) < close) return high;
     const middle = high - (highMiss * (high - low)) / (highMiss - lowMiss);
     const miss = middle - takes(middle);
     if (miss * highMiss < 0) [low, lowMiss] = [high, highMiss];
@@ -133,6 +119,7 @@ interface IronStep {
   readonly iron: IronState;
   readonly givenJoules: number;
   readonly lossJoules: number;
+  readonly differenceKelvin: number;
 }
 
 type Triple = readonly [number, number, number];
@@ -141,25 +128,35 @@ const ironAfterStep = (
   setting: StepSetting,
   iron: IronState,
   step: StepCase,
-  { skin, sinkWatts }: { readonly skin: Skin; readonly sinkWatts: number },
+  { skin, sinkWatts }: { readonly skin: SkinLookup; readonly sinkWatts: number },
 ): IronStep => {
   const { body, outside } = setting;
-  const momentOf = (supply: Supply): Moment => ({ body, outside, supply, sinkWatts, skin });
-  const before = momentOf(step.supplyBefore);
+  const momentOf = (supply: Supply, at: IronState): Moment => ({
+    body,
+    outside,
+    supply,
+    sinkWatts,
+    skin: skin(at.lid, at.wall),
+  });
+  const before = momentOf(step.supplyBefore, iron);
   const flowsBefore = flowsAt(before, iron);
   const solve = stageSolver(body, slopesAt(before, iron), step.seconds);
   const one = solve(rates(body, flowsBefore)); // verwer1999 eq. 2.6, first stage
   const ahead = moved(iron, one, step.seconds);
-  const flowsAhead = flowsAt(momentOf(step.supplyAfter), ahead);
+  const flowsAhead = flowsAt(momentOf(step.supplyAfter, ahead), ahead);
   const push = rates(body, flowsAhead);
   const two = solve([push[0] - 2 * one[0], push[1] - 2 * one[1], push[2] - 2 * one[2]]);
   const ended = moved(moved(iron, one, 1.5 * step.seconds), two, 0.5 * step.seconds);
-  const flowsEnded = flowsAt(momentOf(step.supplyAfter), ended);
+  const flowsEnded = flowsAt(momentOf(step.supplyAfter, ended), ended);
   const half = step.seconds / 2; // trapezium: its own quadrature, so the balance tests the step
   return {
     iron: ended,
     givenJoules: half * (given(flowsBefore) + given(flowsEnded)),
     lossJoules: half * (lost(flowsBefore) + lost(flowsEnded)),
+    // verwer1999: y + h k1 is the embedded first order; this is what second order adds to it
+    differenceKelvin:
+      half *
+      Math.max(Math.abs(one[0] + two[0]), Math.abs(one[1] + two[1]), Math.abs(one[2] + two[2])),
   };
 };
 
