@@ -6,7 +6,8 @@ import { Field } from '../parts/Field.tsx';
 import { readDecimal, writeNumber } from '../parts/read-text.ts';
 import { ask } from '../planning/planner.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
-import type { OwnKind, Starter, TonightFood } from '../worker/messages.ts';
+import type { OwnKind, Starter, TonightAmount, TonightFood } from '../worker/messages.ts';
+import { AmountStep } from './AmountStep.tsx';
 import { RecipeFromCamp } from './RecipeFromCamp.tsx';
 import type { OpenWish, WishChange } from './wish.ts';
 
@@ -28,7 +29,12 @@ const usualOwn = (isUs: boolean): OwnFood => ({
   massGrams: isUs ? 28 * OUNCE_GRAMS : 800,
 });
 
-export function FoodChoice({ wish, change }: ChoiceProps) {
+interface FoodChoiceProps extends ChoiceProps {
+  /** How much is planned now; undefined where nothing is. */
+  readonly planned: TonightAmount | undefined;
+}
+
+export function FoodChoice({ wish, change, planned }: FoodChoiceProps) {
   const isUs = useReader().reader.measures === 'us';
   const [starters, setStarters] = useState<readonly Starter[]>([]);
   useEffect(() => {
@@ -58,6 +64,9 @@ export function FoodChoice({ wish, change }: ChoiceProps) {
             onChoose={(recipe) => change({ what: recipe ?? usualOwn(isUs) })}
           />
         </div>
+      )}
+      {what === undefined || 'kind' in what ? null : (
+        <AmountStep what={what} planned={planned} onChange={(food) => change({ what: food })} />
       )}
     </div>
   );

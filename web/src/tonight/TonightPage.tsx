@@ -39,7 +39,7 @@ export function TonightPage() {
     >
       <div className="tonight">
         <div className="tonight-choices">
-          <FoodChoice wish={wish} change={change} />
+          <FoodChoice wish={wish} change={change} planned={answer?.amount} />
           <OvenChoice wish={wish} change={change} />
           <WhenChoice wish={wish} change={change} />
           <GuessLine wish={wish} change={change} />

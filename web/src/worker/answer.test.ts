@@ -43,6 +43,17 @@ describe('the front door', () => {
     expect(card.blocks.find((block) => block.type === 'figures')).toBeDefined();
   });
 
+  it('makes the recipe as written until the cook says another amount', async () => {
+    for (const starter of ['soda-bread', 'round-loaf', 'rolls']) {
+      const { portions } = readyRecipes.find(({ id }) => id === starter)!;
+      const { amount } = await tonight(wishFor({ starter }));
+      expect(amount).toMatchObject({ portions, written: portions });
+      const other = await tonight(wishFor({ starter, portions: 6 }));
+      expect(other.amount).toMatchObject({ portions: 6, written: portions });
+      expect(other.amount?.mass).not.toBe(amount?.mass);
+    }
+  });
+
   it('serves as soon as it can be, where no time is wished', async () => {
     const { card } = await tonight(wishFor({ starter: 'round-loaf' }));
     expect(

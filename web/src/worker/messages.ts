@@ -92,6 +92,16 @@ export interface TonightAnswer {
   readonly card: SheetDocument;
   /** False where the wish was refused: there is no camp to go on with. */
   readonly canGrow: boolean;
+  /** How much is made; nothing where the wish was refused. */
+  readonly amount?: TonightAmount;
+}
+
+export interface TonightAmount {
+  readonly portions: number;
+  /** What the recipe makes as it is written. */
+  readonly written: number;
+  /** Spoken for this reader: `1 lb 15 oz`. */
+  readonly mass: string;
 }
 
 /** The front door: three answers, and the rest as guessed or changed. Plain data, SI units. */
@@ -119,8 +129,9 @@ export interface TonightWish {
   readonly startsHot?: boolean;
 }
 
+/** Left out, `portions` is the recipe as written, as far as the oven takes it. */
 export type TonightFood =
-  | { readonly starter: string }
+  | { readonly starter: string; readonly portions?: number }
   | { readonly kind: OwnKind; readonly thicknessMetres: number; readonly massGrams: number }
   | OwnRecipe;
 
@@ -129,6 +140,7 @@ export interface OwnRecipe {
   readonly camp: string;
   readonly recipe: string;
   readonly name: string;
+  readonly portions?: number;
 }
 
 export type OwnKind = 'yeast-bread' | 'quick-bread' | 'biscuit' | 'corn-bread';

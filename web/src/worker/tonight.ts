@@ -2,6 +2,7 @@
 
 import {
   airFromWord,
+  batchMass,
   clockMinutes,
   dishCard,
   elevationForBoiling,
@@ -18,21 +19,38 @@ import {
   type Refusal,
   readyRecipeWithId,
   refusalText,
+  type Say,
   type SheetDocument,
   sayFor,
   type TonightAnswers,
   windFromSign,
+  writtenPortions,
 } from '#engine';
-import type { OwnKind, TonightAnswer, TonightWish, Voice } from './messages.ts';
+import type { OwnKind, TonightAmount, TonightAnswer, TonightWish, Voice } from './messages.ts';
 
 /** The card of the wish, or a card that says why it is refused; `own` is a recipe of the cook's. */
 export function tonightAnswer(wish: TonightWish, voice: Voice, own?: Recipe): TonightAnswer {
   const planned = plannedTonight(wish, own);
   if (isRefusal(planned)) return { card: refusedCard(planned, voice), canGrow: false };
   const { plan } = planned;
+  const say = sayFor({ ...voice, plan });
+  const amount = amountOf(plan, say);
   return {
-    card: dishCard(plan, plan.menu.dishes[0]!.id, sayFor({ ...voice, plan })),
+    card: dishCard(plan, plan.menu.dishes[0]!.id, say),
     canGrow: true,
+    ...(amount === undefined ? {} : { amount }),
+  };
+}
+
+function amountOf({ dishes }: MealPlan, say: Say): TonightAmount | undefined {
+  const [made] = dishes;
+  if (made === undefined) return undefined;
+  const { recipe, dish, portions } = made;
+  const written = writtenPortions(recipe, dish);
+  return {
+    portions: Math.round(portions.factor * written),
+    written,
+    mass: say.mass(batchMass(recipe, dish, portions)),
   };
 }
 
@@ -84,8 +102,11 @@ function foodFrom(
   { what }: TonightWish,
   own: Recipe | undefined,
 ): Pick<TonightAnswers, 'what' | 'amount'> {
-  if ('starter' in what) return { what: what.starter };
-  if ('camp' in what) return { what: own ?? what.recipe };
+  if (!('kind' in what)) {
+    const { portions } = what;
+    const food = 'starter' in what ? what.starter : (own ?? what.recipe);
+    return { what: food, ...(portions === undefined ? {} : { amount: { portions } }) };
+  }
   const like = readyRecipeWithId(likeness[what.kind]);
   if (like === undefined) throw new Error(`no ready dough stands for ${what.kind}`);
   const { thicknessMetres, massGrams } = what;
