@@ -146,7 +146,7 @@ function risenEnough(sheet: DaySheet, work: DishWork): readonly Violation[] {
   return found >= wanted ? [] : [{ rule: 'risen-enough', jobs: [mixed.id], found, wanted }];
 }
 
-const HANDLES: ReadonlySet<Job['kind']> = new Set(['prepare', 'mix', 'shape']);
+const HANDLES: ReadonlySet<Job['kind']> = new Set(['prepare', 'mix', 'fold', 'shape']);
 
 /** Washed within ten minutes before food is handled, by somebody who handles it. */
 function cleanHands(sheet: DaySheet): readonly Violation[] {

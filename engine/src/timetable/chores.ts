@@ -15,7 +15,7 @@ export function waterTasks(making: Making, dishes: readonly DishTasks[]): void {
   if (makes.length === 0 || making.request.camp.place.water === undefined) return;
   const group = builder.group({
     id: 'water',
-    towards: 'late',
+    towards: 'early',
     mayBeLeft: true,
     latePrice: HARDLY,
   });

@@ -64,7 +64,13 @@ function handedOver(
 
 const RANKS: readonly Skill[] = ['new', 'steady', 'camp-cook'];
 /** Begun by washing of the same hands. */
-const HAND_BOUND: ReadonlySet<Job['kind']> = new Set(['prepare', 'mix', 'shape', 'wash-hands']);
+const HAND_BOUND: ReadonlySet<Job['kind']> = new Set([
+  'prepare',
+  'mix',
+  'fold',
+  'shape',
+  'wash-hands',
+]);
 
 function washedWherePossible(request: TimetableRequest, jobs: readonly Job[]): Washed {
   const needs = request.camp.hands.flatMap((hand) => unwashed(request, jobs, hand.id));

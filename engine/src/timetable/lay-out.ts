@@ -112,7 +112,6 @@ function lightingJobs(day: DayWork, plan: Plan, lightings: readonly Lighting[]):
       values: {
         coals: lighting.coals,
         ...(lighting.chimney === undefined ? {} : { chimney: lighting.chimney }),
-        ...(store.id === 'heap' ? { heap: 1 } : {}),
         readyClockMinutes: lighting.readyAt,
       },
       latestStart: clockMinutes(batch.start + Math.max(0, first - batch.readyAt)),

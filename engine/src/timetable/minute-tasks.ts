@@ -79,7 +79,6 @@ function addition(at: OvenWork, core: Core, each: Addition): void {
     below,
     ...shovels(each.shovelsAbove, each.shovelsBelow),
     clearAsh: each.clearAsh ? 1 : 0,
-    ...(setsLid ? { setsLid: 1 } : {}),
   };
   const task = atMinute(at, core, {
     kind: 'add-coals',

@@ -85,7 +85,7 @@ function usualWait(dish: DishMaking, step: RecipeStep, after: string): number | 
   return step.kind === 'cut' && kind === 'rest' ? habits.REST_TO_CUT : undefined;
 }
 
-const CLEAN_HANDS: ReadonlySet<RecipeStep['kind']> = new Set(['prepare', 'mix', 'shape']);
+const CLEAN_HANDS: ReadonlySet<RecipeStep['kind']> = new Set(['prepare', 'mix', 'fold', 'shape']);
 
 /** Before food is handled, and after raw meat; by the same hand. */
 function washAround(dish: DishMaking, step: RecipeStep, task: number): void {

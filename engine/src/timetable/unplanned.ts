@@ -30,6 +30,7 @@ export function hopelessDish(
   const hopeless = request.dishes.flatMap(({ dish }): readonly Hopeless[] => {
     const { coalsOnAt, hand } = dish.pins;
     const serving = made.servings.find((each) => each.dish === dish.id);
+    if (dish.serveAt < (request.notBefore ?? dish.serveAt)) return [];
     if (serving === undefined || coalsOnAt !== undefined || hand !== undefined) return [];
     const { lateBy, served, wanted } = serving;
     const broken = made.plan.broken.find(
