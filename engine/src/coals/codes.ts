@@ -78,6 +78,46 @@ export const coalsCodes = {
     when: 'Air temperature or pressure lies outside what the model was tried on.',
     next: 'Take the numbers as a direction only.',
   },
+  COALS_LAYOUT_DOES: {
+    kind: 'notice',
+    when: 'The cook’s own layout, run on, stays on the mean within a step of the wanted heat.',
+    next: 'Leave it.',
+  },
+  COALS_LAYOUT_HOT: {
+    kind: 'notice',
+    when: 'The cook’s own layout, run on, is more than a step of the charts too hot on the mean.',
+    next: 'Take off about as many coals as are said.',
+  },
+  COALS_LAYOUT_COOL: {
+    kind: 'notice',
+    when: 'The cook’s own layout, run on, is more than a step of the charts too cool on the mean.',
+    next: 'Add about as many coals as are said, or screen the wind.',
+  },
+  COALS_LAYOUT_FADES: {
+    kind: 'notice',
+    when: 'The cook’s own layout reaches the wanted heat and does not hold it to the end.',
+    next: 'Have coals ready at the minute given.',
+  },
+  COALS_LAYOUT_BOTTOM_HEAVY: {
+    kind: 'notice',
+    when: 'Nearly half of a bread’s coals or more lie below.',
+    next: 'Move some to the lid: a third below is usual, or the bottom burns.',
+  },
+  COALS_SPENT: {
+    kind: 'notice',
+    when: 'Coals that the cook counts are older than they live here.',
+    next: 'Count them as ash and light others.',
+  },
+  COALS_NOTHING_FITS: {
+    kind: 'notice',
+    when: 'No kind of dish can be cooked on what these coals still give.',
+    next: 'Light more.',
+  },
+  COALS_AGE_IMPOSSIBLE: {
+    kind: 'refusal',
+    when: 'An age is not between 0 minutes and ten hours.',
+    next: 'Say about how many minutes ago the coals were lit, or the food went in.',
+  },
   COALS_OVEN_OUTSIDE_RANGE: {
     kind: 'refusal',
     when: 'The oven is smaller than 8 inch, larger than 16 inch, or its depth or weight can not be.',
@@ -102,6 +142,11 @@ export const coalsCodes = {
     kind: 'refusal',
     when: 'The time in the oven is not between one minute and twelve hours.',
     next: 'Give the time that the dish takes.',
+  },
+  COALS_CONDITIONS_IMPOSSIBLE: {
+    kind: 'refusal',
+    when: 'Rain above 50 mm/h, a riser above 20 cm, or a lid that can not be of this oven.',
+    next: 'Give rain, riser, lid weight and lid width again, or leave them out.',
   },
   COALS_FUEL_IMPOSSIBLE: {
     kind: 'refusal',

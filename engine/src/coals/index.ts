@@ -9,7 +9,30 @@ export {
   factorNames,
   factors,
 } from './factors.ts';
+export type {
+  FireState,
+  LyingCoals,
+} from './fire-state.ts';
+export { judgeLayout, type LayoutJudgement, type LayoutQuestion } from './judge-layout.ts';
 export { type CoalDraft, draftCoals, layCoals } from './lay-coals.ts';
 export { ashOverMinutes, chimneyfuls, coalLifeMinutes } from './lighting.ts';
+export {
+  beliefAfter,
+  type Expected,
+  expectedAt,
+  type Instrument,
+  likelihood,
+  type OvenBelief,
+  type Reading,
+  readingFrom,
+  testModels,
+} from './measurement.ts';
+export { type Rescue, type RescueMove, rescue, type Symptom } from './rescue.ts';
 export { ironAfter } from './reuse.ts';
 export { simpleLoad } from './simple-load.ts';
+export {
+  type CoalsLeft,
+  type Possibilities,
+  type Possibility,
+  whatCanIDoWith,
+} from './with-these-coals.ts';

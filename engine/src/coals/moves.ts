@@ -160,13 +160,16 @@ const settingAfter = ({ request, setting }: MoveWish, plain: PlainMove): RunSett
   return believed(siteFor(screened), beliefsFor(request));
 };
 
-const momentAfter = (from: OvenMoment, plain: PlainMove): OvenMoment => {
+/** The fire once a move is made; what moves no coals leaves it as it is. */
+export const momentAfter = (
+  from: OvenMoment,
+  plain: { readonly do: string; readonly coals: number },
+): OvenMoment => {
   const { coals } = plain;
   if (plain.do === 'add-above') return withCoals(from, laid({ above: coals, below: 0 }));
   if (plain.do === 'add-below') return withCoals(from, laid({ above: 0, below: coals }));
   if (plain.do === 'take-above') return taken(from, 'above', coals);
   if (plain.do === 'take-below') return taken(from, 'below', coals);
-  if (plain.do === 'screen-wind') return { ...from, skin: undefined };
   if (plain.do !== 'below-to-above') return from;
   const left = taken(from, 'below', coals);
   const moved = from.coals.map((group, index) => ({
@@ -179,13 +182,13 @@ const momentAfter = (from: OvenMoment, plain: PlainMove): OvenMoment => {
 
 /** A cook takes coals as they lie, old and young alike. */
 const taken = (from: OvenMoment, place: CoalGroup['place'], coals: number): OvenMoment => {
-  const there = from.coals.filter((group) => group.place === place);
-  const all = there.reduce((sum, group) => sum + group.count, 0);
+  const isThere = (group: CoalGroup) => group.place === place && group.burnt < 1;
+  const all = from.coals.filter(isThere).reduce((sum, group) => sum + group.count, 0);
   const left = all > 0 ? Math.max(0, 1 - coals / all) : 0;
   return {
     ...from,
     coals: from.coals.map((group) =>
-      group.place === place ? { ...group, count: group.count * left } : group,
+      isThere(group) ? { ...group, count: group.count * left } : group,
     ),
   };
 };

@@ -8,8 +8,15 @@ const number = (values: NoticeValues, key: string): number => Number(values[key]
 const counts = (values: NoticeValues): string =>
   `${number(values, 'above')} above and ${number(values, 'below')} below`;
 
+/** A sentence may begin with the name of an oven. */
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Wood is never told in briquettes. */
+const byCoals = (values: NoticeValues): string =>
+  values.fuel === 'wood-coals' ? '' : `, about ${number(values, 'coals')}`;
+
 const gives: Sentence = (values, about, say) =>
-  `${say.ovenName(about.oven ?? '')}: expect about ${say.oven(number(values, 'meanKelvin'))} ` +
+  `${capital(say.ovenName(about.oven ?? ''))}: expect about ${say.oven(number(values, 'meanKelvin'))} ` +
   `where ${say.oven(number(values, 'wantedKelvin'))} is wanted.`;
 
 export const coalsWords: Words = {
@@ -44,10 +51,10 @@ export const coalsWords: Words = {
     `About ${say.mass(number(values, 'massGrams'))} of water leaves ` +
     `${say.ovenName(about.oven ?? '')} as steam: look when you add coals, and top up with hot water.`,
   COALS_WIND_STRONG: (values, about, say) =>
-    `Wind of ${say.wind(number(values, 'windMetresPerSecond'))} at ${say.ovenName(about.oven ?? '')} ` +
+    `Wind at ${say.ovenName(about.oven ?? '')} (${say.wind(number(values, 'windMetresPerSecond'))}) ` +
     'burns coals up in half their time: screen it and have coals ready often.',
   COALS_WIND_GALE: (values, about, say) =>
-    `Wind of ${say.wind(number(values, 'windMetresPerSecond'))} at ${say.ovenName(about.oven ?? '')}` +
+    `Wind at ${say.ovenName(about.oven ?? '')}, ${say.wind(number(values, 'windMetresPerSecond'))}` +
     (values.screened === 'yes'
       ? ' even behind the screen: move into the lee, or do not bake in this.'
       : ': screen it, or do not bake in this. Sparks fly, and coals last a third of their time.'),
@@ -59,12 +66,32 @@ export const coalsWords: Words = {
   COALS_AIR_OUTSIDE_RANGE: (values, _about, say) =>
     `Air of ${say.degrees(number(values, 'airKelvin'))} or its pressure is outside what these ` +
     'numbers were tried on: take them as a direction only.',
+  COALS_LAYOUT_DOES: (values, _about, say) =>
+    `It will do: about ${say.oven(number(values, 'meanKelvin'))} on the whole.`,
+  COALS_LAYOUT_HOT: (values, _about, say) =>
+    `Too hot: about ${say.oven(number(values, 'meanKelvin'))} where ` +
+    `${say.oven(number(values, 'wantedKelvin'))} is wanted. Take some off${byCoals(values)}.`,
+  COALS_LAYOUT_COOL: (values, _about, say) =>
+    `Too cool: about ${say.oven(number(values, 'meanKelvin'))} where ` +
+    `${say.oven(number(values, 'wantedKelvin'))} is wanted. Add some${byCoals(values)}.`,
+  COALS_LAYOUT_FADES: (values, _about, say) =>
+    `It does at first, but fades after ${say.minutes(number(values, 'minute'))}: ` +
+    'have coals ready by then.',
+  COALS_LAYOUT_BOTTOM_HEAVY: (values) =>
+    values.fuel === 'wood-coals'
+      ? 'Much of it lies below: a third there is usual for bread, or the bottom burns.'
+      : `${counts(values)}: a third below is usual for bread, or the bottom burns.`,
+  COALS_SPENT: () =>
+    'Some of these coals are older than they live in this wind: count them as ash.',
+  COALS_NOTHING_FITS: () => 'These coals no longer cook a dish: light others.',
+  COALS_AGE_IMPOSSIBLE: () =>
+    'That age can not be: say about how many minutes ago the coals were lit, or the food went in.',
   COALS_OVEN_OUTSIDE_RANGE: (values, about, say) =>
     `${say.ovenName(about.oven ?? '')} measures ${say.length(number(values, 'diameterMetres'))} across, ` +
     `${say.length(number(values, 'depthMetres'))} deep and ${say.mass(number(values, 'massGrams'))}: ` +
     'coals can be planned for 8 to 16 inch ovens only.',
   COALS_WIND_OUTSIDE_RANGE: (values, _about, say) =>
-    `Wind of ${say.wind(number(values, 'windMetresPerSecond'))} at the oven: do not light a fire.`,
+    `Wind at the oven, ${say.wind(number(values, 'windMetresPerSecond'))}: do not light a fire.`,
   COALS_HEAT_OUT_OF_REACH: (values, about, say) =>
     `${say.ovenName(about.oven ?? '')} can not reach ${say.oven(number(values, 'wantedKelvin'))}: ` +
     `full of coals it gives about ${say.oven(number(values, 'nearestKelvin'))}.`,
@@ -74,6 +101,9 @@ export const coalsWords: Words = {
   COALS_TIME_IMPOSSIBLE: (values, _about, say) =>
     `A time in the oven of ${say.minutes(number(values, 'minutes'))} can not be planned: ` +
     'give one from a minute to twelve hours.',
+  COALS_CONDITIONS_IMPOSSIBLE: (_values, about, say) =>
+    `What is said of ${say.ovenName(about.oven ?? '')} can not be: give its rain, riser, lid weight ` +
+    'and lid width again, or leave them out.',
   COALS_FUEL_IMPOSSIBLE: (values, _about, say) =>
     `One briquette of ${say.mass(number(values, 'massGrams'))} can not be right: ` +
     'weigh ten unlit ones and divide by ten.',

@@ -1,0 +1,264 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Change, coalRequest } from '../../validation/coals/requests.ts';
+import { isRefusal, type OrRefusal } from '../notice/notice.ts';
+import { fromFahrenheit, kelvin, metresPerSecond, minutes } from '../quantity/unit.ts';
+import { coalsCodes } from './codes.ts';
+import { type FireState, fireNow, type LyingCoals } from './fire-state.ts';
+import { ovenBody } from './geometry.ts';
+import { judgeLayout, type LayoutQuestion } from './judge-layout.ts';
+import { rescue, type Symptom } from './rescue.ts';
+import { simpleLoad } from './simple-load.ts';
+import { type CoalsLeft, whatCanIDoWith } from './with-these-coals.ts';
+
+const SEED = 20265;
+const SYMPTOMS: readonly Symptom[] = [
+  'bottom-dark',
+  'top-pale',
+  'one-side-hot',
+  'coals-dying',
+  'raw-middle',
+  'late',
+];
+
+const lying = (above: number, below: number, lit: number): readonly LyingCoals[] => [
+  { place: 'above', pieces: above, litMinutesAgo: minutes(lit) },
+  { place: 'below', pieces: below, litMinutesAgo: minutes(lit) },
+];
+
+const stateOf = (coals: readonly LyingCoals[], change: Change = {}): FireState => {
+  const { oven, air, place, screened, fuel, load, wish } = coalRequest(change);
+  return { oven, air, place, screened, fuel, load, method: wish.method, coals };
+};
+
+const held = <Answer>(answer: OrRefusal<Answer>): Answer => {
+  if (isRefusal(answer)) throw new Error(answer.code);
+  return answer;
+};
+
+const judged = (question: Partial<LayoutQuestion>, above = 17, below = 8, lit = 15) =>
+  held(
+    judgeLayout({
+      ...stateOf(lying(above, below, lit)),
+      wanted: fromFahrenheit(350),
+      minutes: minutes(45),
+      loadInMinute: minutes(20),
+      ...question,
+    }),
+  );
+
+const codes = (answer: { readonly notices: readonly { readonly code: string }[] }) =>
+  answer.notices.map((each) => each.code);
+
+describe('a fire as it stands', () => {
+  it('has iron as hot as 17 above and 8 below make an empty 12 inch oven in 20 min, 340 to 365 F (coalsOvenModelNotes 5.5: 354)', () => {
+    const now = held(fireNow(stateOf(lying(17, 8, 35))));
+    expect(now.moment.ovenKelvin).toBeGreaterThan(fromFahrenheit(335));
+    expect(now.moment.ovenKelvin).toBeLessThan(fromFahrenheit(370));
+  });
+
+  it('takes the cook’s word for the iron', () => {
+    const now = held(fireNow({ ...stateOf(lying(17, 8, 35)), ironNow: kelvin(420) }));
+    expect(now.moment.ovenKelvin).toBe(420);
+  });
+
+  it('has food in it that is the warmer the longer it is in', () => {
+    const mean = (ago: number) => {
+      const state = { ...stateOf(lying(17, 8, 60)), loadInMinutesAgo: minutes(ago) };
+      const { moment, request } = held(fireNow(state));
+      return request.load.temperature(moment.load ?? []);
+    };
+    expect(mean(5)).toBeLessThan(mean(15));
+    expect(mean(15)).toBeLessThan(mean(30));
+  });
+
+  it('is refused for counts and ages that can not be', () => {
+    const code = (state: FireState) => {
+      const answer = fireNow(state);
+      return isRefusal(answer) ? answer.code : 'taken';
+    };
+    expect(code(stateOf(lying(17.5, 8, 20)))).toBe('COALS_PIN_IMPOSSIBLE');
+    expect(code(stateOf(lying(17, 8, -5)))).toBe('COALS_AGE_IMPOSSIBLE');
+    expect(code(stateOf(lying(17, 8, Number.NaN)))).toBe('COALS_AGE_IMPOSSIBLE');
+    expect(code(stateOf(lying(17, 8, 20), { wind: 40 }))).toBe('COALS_WIND_OUTSIDE_RANGE');
+    expect(code(stateOf(lying(17, 8, 20), { inches: 30 }))).toBe('COALS_OVEN_OUTSIDE_RANGE');
+  });
+});
+
+describe('a layout of one’s own', () => {
+  it('is hotter with more coals, each step of them', () => {
+    const means = [8, 12, 16, 20, 24].map((above) => judged({}, above, above / 2).mean as number);
+    for (let step = 1; step < means.length; step++)
+      expect(means[step]!).toBeGreaterThan(means[step - 1]!);
+  });
+
+  it('is told hot, cool, or fading when its one set is to last past its life (coalLife: 45 to 60 min)', () => {
+    expect(codes(judged({}, 34, 16))[0]).toBe('COALS_LAYOUT_HOT');
+    expect(codes(judged({}, 8, 4))[0]).toBe('COALS_LAYOUT_COOL');
+    expect(codes(judged({ minutes: minutes(90) }))[0]).toBe('COALS_LAYOUT_FADES');
+  });
+
+  it('does where the most reprinted chart lays it for 350 F, read as charts.ts reads a chart (chartReprinted)', () => {
+    const { oven } = coalRequest();
+    // The chart's load: a full floor of dough, for the hour from a quarter past lighting.
+    const load = simpleLoad({
+      massGrams: 3000,
+      heatCapacityJoulesPerGramKelvin: 2.8,
+      startKelvin: 294,
+      boilKelvin: 373.12,
+      planAreaSquareMetres: ovenBody(oven).mouthArea,
+    });
+    const hour = { minutes: minutes(45), loadInMinute: minutes(0), ironNow: fromFahrenheit(350) };
+    const { mean } = judged({ load, ...hour }, 17, 8);
+    expect(Math.abs(mean - fromFahrenheit(350))).toBeLessThan(25 / 1.8);
+    const half = judged({ load, ...hour, minutes: minutes(30) }, 17, 8);
+    expect(codes(half)[0]).toBe('COALS_LAYOUT_DOES'); // later its one set fades
+  });
+
+  it('is warned of a bread with half its coals below, and not of a third (splitByMethod)', () => {
+    expect(codes(judged({}, 12, 13))).toContain('COALS_LAYOUT_BOTTOM_HEAVY');
+    expect(codes(judged({}, 17, 8))).not.toContain('COALS_LAYOUT_BOTTOM_HEAVY');
+  });
+
+  it('has coals past their life counted as ash, with a word', () => {
+    expect(codes(judged({}, 17, 8, 120))).toContain('COALS_SPENT');
+  });
+
+  it('is always finite, banded and said in listed codes, from any state', () => {
+    fc.assert(
+      fc.property(
+        fc.record({
+          above: fc.integer({ min: 0, max: 60 }),
+          below: fc.integer({ min: 0, max: 40 }),
+          lit: fc.integer({ min: 0, max: 240 }),
+          wind: fc.double({ min: 0, max: 6, noNaN: true }),
+          inches: fc.constantFrom(8, 10, 12, 14, 16),
+          wood: fc.boolean(),
+          ago: fc.option(fc.integer({ min: 0, max: 60 }), { nil: undefined }),
+        }),
+        ({ above, below, lit, ago, ...change }) => {
+          const state = stateOf(lying(above, below, lit), change);
+          const answer = held(
+            judgeLayout({
+              ...state,
+              ...(ago === undefined ? {} : { loadInMinutesAgo: minutes(ago) }),
+              wanted: fromFahrenheit(350),
+              minutes: minutes(40),
+            }),
+          );
+          for (const point of answer.curve) {
+            expect(Number.isFinite(point.oven + point.low + point.high)).toBe(true);
+            expect(point.low <= point.oven && point.oven <= point.high).toBe(true);
+            expect(point.oven).toBeLessThan(900);
+          }
+          for (const code of codes(answer)) expect(coalsCodes).toHaveProperty(code);
+        },
+      ),
+      { seed: SEED, numRuns: 40 },
+    );
+  });
+});
+
+describe('the coals that are left', () => {
+  const left = (pieces: number, lit = 15, wind = 0) => {
+    const { oven, air, place, screened, fuel } = coalRequest({ wind });
+    const asked: CoalsLeft = {
+      ...{ oven, air, place, screened, fuel, pieces },
+      litMinutesAgo: minutes(lit),
+    };
+    return held(whatCanIDoWith(asked));
+  };
+
+  it('do more the more there are, and less the older', () => {
+    const hottest = (answer: ReturnType<typeof left>) => answer.ways[0]!.hottest as number;
+    expect(hottest(left(30))).toBeGreaterThan(hottest(left(22)));
+    expect(hottest(left(22))).toBeGreaterThan(hottest(left(22, 45)));
+  });
+
+  it('are shared as each method wants, every coal once (splitByMethod)', () => {
+    for (const way of left(22).ways) expect(way.above + way.below).toBe(22);
+    expect(left(24).ways.find((way) => way.method === 'bake')?.above).toBe(16);
+  });
+
+  it('bake bread with a good set, and nothing once they are ash', () => {
+    expect(left(40).ways.flatMap((way) => way.kinds)).toContain('yeast-bread');
+    expect(codes(left(22, 120))).toEqual(['COALS_NOTHING_FITS']);
+  });
+
+  it('hold a lower heat for longer than a higher one', () => {
+    for (const { heats } of left(36).ways)
+      for (let step = 1; step < heats.length; step++)
+        expect(heats[step]!.minutes).toBeGreaterThanOrEqual(heats[step - 1]!.minutes);
+  });
+});
+
+describe('a rescue', () => {
+  const saved = (symptom: Symptom, change: Change = {}, lit = 35) =>
+    held(
+      rescue({
+        symptom,
+        state: { ...stateOf(lying(17, 8, lit), change), loadInMinutesAgo: minutes(12) },
+      }),
+    );
+
+  it.each(SYMPTOMS)(
+    'of %s is three moves, each with an effect that is felt and a wait',
+    (symptom) => {
+      const { moves } = saved(symptom, { wind: 0.8 });
+      expect(moves).toHaveLength(3);
+      for (const move of moves) {
+        expect(Math.abs(move.effect)).toBeGreaterThanOrEqual(0.5);
+        expect(move.after).toBeGreaterThanOrEqual(1);
+        expect(move.after).toBeLessThanOrEqual(20);
+      }
+    },
+  );
+
+  it('cools the floor for a dark bottom, and warms the lid for a pale top: different moves (AT-THE-FIRE rule)', () => {
+    for (const move of saved('bottom-dark').moves) {
+      expect(move.feels).toBe('floor');
+      expect(move.effect).toBeLessThan(0);
+    }
+    for (const move of saved('top-pale').moves) {
+      expect(move.feels).toBe('lid');
+      expect(move.effect).toBeGreaterThan(0);
+    }
+  });
+
+  it('never takes more than a third of what glows in one place', () => {
+    for (const symptom of SYMPTOMS)
+      for (const move of saved(symptom).moves) {
+        if (move.do === 'take-below' || move.do === 'below-to-above')
+          expect(move.coals).toBeLessThanOrEqual(8 / 3);
+        if (move.do === 'take-above') expect(move.coals).toBeLessThanOrEqual(17 / 3);
+      }
+  });
+
+  it('turns first for one hot side, and screens only an unscreened oven in wind', () => {
+    const windy = saved('one-side-hot', { wind: 1.5 }).moves.map((move) => move.do);
+    expect(windy[0]).toBe('turn');
+    expect(windy).toContain('screen-wind');
+    const behind = saved('one-side-hot', { wind: 1.5, screened: true }).moves;
+    expect(behind.map((move) => move.do)).not.toContain('screen-wind');
+  });
+
+  it('is told in shovels for wood coals', () => {
+    const adding = saved('coals-dying', { wood: true }, 25).moves.find((move) => move.coals > 0);
+    expect(adding?.shovels).toBeGreaterThan(0);
+  });
+
+  it('never adds coals to a full lid', () => {
+    const full = stateOf(lying(36, 8, 15));
+    const { moves } = held(rescue({ symptom: 'late', state: full }));
+    expect(moves.map((move) => move.do)).not.toContain('add-above');
+  });
+
+  it('is the same each time and works without wind, food or coals', () => {
+    for (const symptom of SYMPTOMS) {
+      const bare = { ...stateOf([]), air: { ...stateOf([]).air, wind: metresPerSecond(0) } };
+      const answer = held(rescue({ symptom, state: bare }));
+      for (const move of answer.moves) expect(Number.isFinite(move.effect)).toBe(true);
+      expect(held(rescue({ symptom, state: bare }))).toEqual(answer);
+    }
+  });
+});

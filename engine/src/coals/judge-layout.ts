@@ -1,0 +1,130 @@
+// Will my own layout do? The cook's coals, run on from now, and one line about them.
+// Source: run.ts; a heat that "does" is one step of the charts to each side.
+
+import {
+  isRefusal,
+  type Notice,
+  type NoticeValues,
+  notice,
+  type OrRefusal,
+  refusal,
+} from '../notice/notice.ts';
+import { type Kelvin, kelvin, type Minutes } from '../quantity/unit.ts';
+import { factorMoments } from './band.ts';
+import type { CurvePoint } from './coal-plan.ts';
+import { curveOf } from './curve.ts';
+import { beliefsFor } from './factors.ts';
+import { type FireNow, type FireState, fireNow, liveCoals, runOn } from './fire-state.ts';
+import { heatNeedFor } from './need.ts';
+import { COALS_RANGE, siteNotices } from './range.ts';
+import type { OvenMoment } from './run.ts';
+import { isBaked, WANTED_HALF_RANGE } from './split.ts';
+
+export interface LayoutQuestion extends FireState {
+  /** Inside the oven, as the dish wants it. */
+  readonly wanted: Kelvin;
+  /** Looked at for so long from now. */
+  readonly minutes: Minutes;
+  /** From now, where the load is not in yet; left out, the oven stays as it is. */
+  readonly loadInMinute?: Minutes;
+}
+
+export interface LayoutJudgement {
+  /** Minute 0 is now. */
+  readonly curve: readonly CurvePoint[];
+  /** Mean inside from the load on (from now where none is set in). */
+  readonly mean: Kelvin;
+  /** Minutes of that time within a step of the wanted heat. */
+  readonly heldMinutes: number;
+  /** The judgement first, then what makes it weaker. */
+  readonly notices: readonly Notice[];
+}
+
+/**
+ * The curve that a layout gives and one judgement of it: COALS_LAYOUT_DOES, _HOT, _COOL or _FADES.
+ *
+ * @refuses  as fireNow; COALS_TIME_IMPOSSIBLE
+ */
+export const judgeLayout = (question: LayoutQuestion): OrRefusal<LayoutJudgement> => {
+  const { lowest, highest } = COALS_RANGE.stayMinutes;
+  const length = Math.round(question.minutes);
+  if (!(lowest <= length && length <= highest))
+    return refusal('COALS_TIME_IMPOSSIBLE', ['minutes'], { oven: question.oven.id }, {});
+  const now = fireNow(question, question.wanted);
+  if (isRefusal(now)) return now;
+  const { setting, moment, request } = now;
+  const ahead = { minutes: length, ...loadAt(question) };
+  const moments = runOn(setting, moment, ahead);
+  const runs = factorMoments(setting, beliefsFor(request), (changed) =>
+    runOn(changed, moment, ahead),
+  );
+  const counted = moments.filter((each) => each.minute > (ahead.loadInMinute ?? 0));
+  return {
+    curve: curveOf(request.load, moments, runs),
+    mean: kelvin(meanOf(counted)),
+    heldMinutes: counted.filter((each) => isHeld(each, question.wanted)).length,
+    notices: [
+      judged(question, now, counted),
+      ...layoutNotices(question, now),
+      ...siteNotices(request),
+    ],
+  };
+};
+
+const loadAt = ({ loadInMinute }: LayoutQuestion) =>
+  loadInMinute === undefined ? {} : { loadInMinute: Math.max(0, Math.round(loadInMinute)) };
+
+const meanOf = (moments: readonly OvenMoment[]): number =>
+  moments.reduce((sum, each) => sum + each.ovenKelvin, 0) / Math.max(1, moments.length);
+
+const isHeld = (moment: OvenMoment, wanted: Kelvin) =>
+  Math.abs(moment.ovenKelvin - wanted) <= WANTED_HALF_RANGE;
+
+/** It may start right and not last: looked for in its last third. */
+const LAST_SHARE = 1 / 3;
+
+const judged = (
+  { wanted, oven }: LayoutQuestion,
+  { request, setting }: FireNow,
+  counted: readonly OvenMoment[],
+): Notice => {
+  const about = { oven: oven.id };
+  const mean = meanOf(counted);
+  const late = counted.slice(Math.floor(counted.length * (1 - LAST_SHARE)));
+  const hottest = Math.max(...counted.map((each) => each.ovenKelvin));
+  const { perKelvin } = heatNeedFor(request, setting);
+  const values: NoticeValues = {
+    meanKelvin: mean,
+    wantedKelvin: wanted,
+    coals: Math.max(1, Math.round(Math.abs(wanted - mean) * perKelvin)),
+    fuel: request.fuel.kind,
+  };
+  const isFading =
+    hottest >= wanted - WANTED_HALF_RANGE && meanOf(late) < wanted - WANTED_HALF_RANGE;
+  if (isFading) {
+    const last = counted.findLast((each) => each.ovenKelvin >= wanted - WANTED_HALF_RANGE);
+    return notice('COALS_LAYOUT_FADES', 'doubt', about, { ...values, minute: last?.minute ?? 0 });
+  }
+  if (mean > wanted + WANTED_HALF_RANGE) return notice('COALS_LAYOUT_HOT', 'doubt', about, values);
+  if (mean < wanted - WANTED_HALF_RANGE) return notice('COALS_LAYOUT_COOL', 'doubt', about, values);
+  return notice('COALS_LAYOUT_DOES', 'note', about, values);
+};
+
+/** More of a bread's coals below than this and its bottom is done first (splitByMethod: a third). */
+const MOST_BELOW_SHARE = 0.45;
+
+const layoutNotices = (question: LayoutQuestion, { moment, request, setting }: FireNow) => {
+  const notices: Notice[] = [];
+  const about = { oven: question.oven.id };
+  const [above, below] = [liveCoals(moment, 'above'), liveCoals(moment, 'below')];
+  const { room } = heatNeedFor(request, setting);
+  const values = { above, below, fuel: request.fuel.kind };
+  if (isBaked(question.method) && below > MOST_BELOW_SHARE * (above + below))
+    notices.push(notice('COALS_LAYOUT_BOTTOM_HEAVY', 'doubt', about, values));
+  if (above > room.lidAll || below > room.floorAll)
+    notices.push(notice('COALS_PIN_OVERFILLS', 'doubt', about, values));
+  const laid = moment.coals.reduce((sum, group) => sum + group.count, 0);
+  if (laid > 0 && above + below < laid)
+    notices.push(notice('COALS_SPENT', 'doubt', about, { coals: laid - above - below }));
+  return notices;
+};
