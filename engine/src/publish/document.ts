@@ -4,7 +4,12 @@ export interface SheetDocument {
   /** `dish-card`, `day-sheet`, …: the class a style sheet can hold on to. */
   readonly kind: string;
   readonly title: string;
-  /** Above the title: meal, oven, mark. */
+  /**
+   * The camp's title, first of the line above the title. For paper, which leaves its camp; a screen
+   * that shows the camp already leaves it out.
+   */
+  readonly camp?: string;
+  /** Above the title: oven, mark, place and date. */
   readonly eyebrow?: string;
   /** In the title line (AT-THE-FIRE 11): what it is kept free of, and how. Never folded away. */
   readonly flag?: string;
@@ -21,7 +26,17 @@ export type Block =
   /** How the coals lie, as big as the dish's name (AT-THE-FIRE 19). */
   | { readonly type: 'placement'; readonly lines: readonly string[] }
   /** Narrow drawings that follow each other stand side by side. */
-  | { readonly type: 'drawing'; readonly svg: string; readonly alt: string; readonly wide: boolean }
+  | {
+      readonly type: 'drawing';
+      readonly svg: string;
+      readonly alt: string;
+      readonly wide: boolean;
+      /**
+       * The day's lanes: legible from about 720 px. On a narrow screen they stand after the list and
+       * scroll sideways.
+       */
+      readonly lanes?: true;
+    }
   | { readonly type: 'facts'; readonly rows: readonly FactRow[] }
   | {
       readonly type: 'table';
@@ -38,6 +53,8 @@ export type Block =
       readonly level: 'danger' | 'stop' | 'doubt' | 'note';
       readonly text: string;
       readonly code?: string;
+      /** Codes of all that is told in one box. */
+      readonly codes?: readonly string[];
     }
   /** The fixed safety strip. */
   | { readonly type: 'strip'; readonly items: readonly string[] }

@@ -25,6 +25,13 @@ const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 const ORDER: readonly NoticeLevel[] = ['danger', 'stop', 'doubt', 'note'];
 
+/** Too little food is told with what stops a plan: nobody looks for it among the notes. */
+const GRAVE_CODES: ReadonlySet<string> = new Set(['MENU_FOOD_SHORT']);
+
+/** What has to stand on top of a sheet. */
+export const isGrave = ({ level, code }: Notice): boolean =>
+  level === 'danger' || level === 'stop' || GRAVE_CODES.has(code);
+
 /** Worst first; the same sentence only once. */
 export function noticeBlocks(notices: readonly Notice[], say: Say): readonly Block[] {
   const seen = new Set<string>();
@@ -46,7 +53,8 @@ export function noticeBox(notices: readonly Notice[], say: Say): readonly Block[
   const [first] = blocks;
   if (first === undefined || blocks.length === 1) return blocks;
   const text = blocks.map((block) => block.text).join(' ');
-  return [{ type: 'notice', level: first.level, text }];
+  const codes = [...new Set(notices.map(({ code }) => code))];
+  return [{ type: 'notice', level: first.level, text, codes }];
 }
 
 export const refusalBlocks = (refusals: readonly Refusal[], say: Say): readonly Block[] =>

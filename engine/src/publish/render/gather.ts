@@ -39,5 +39,5 @@ const WHOLE: ReadonlySet<Block['type']> = new Set<Block['type']>(['strip', 'page
 
 function isInside(block: Block, within: Gathered['kind']): boolean {
   if (within === 'laid') return LAID.has(block.type);
-  return !WHOLE.has(block.type);
+  return !WHOLE.has(block.type) && !(block.type === 'drawing' && block.lanes === true);
 }

@@ -44,7 +44,7 @@ function page(title: string, sheets: readonly string[], options: HtmlOptions): s
 /** One sheet without the page around it. */
 export function sheetHtml(document: SheetDocument): string {
   const head = [
-    document.eyebrow === undefined ? '' : tag('p', 'eyebrow', escapeText(document.eyebrow)),
+    eyebrowHtml(document),
     tag(
       'h1',
       document.title.length > LONG_TITLE ? 'long' : '',
@@ -56,6 +56,14 @@ export function sheetHtml(document: SheetDocument): string {
     `sheet ${escapeText(document.kind)}`,
     `\n<header>${head.join('')}</header>\n${blocksHtml(document.blocks)}\n`,
   );
+}
+
+/** `Camp · oven`; the camp's name has a class of its own, for a page that says it already. */
+function eyebrowHtml({ camp, eyebrow }: SheetDocument): string {
+  if (camp === undefined && eyebrow === undefined) return '';
+  const between = camp === undefined || eyebrow === undefined ? '' : ' · ';
+  const name = camp === undefined ? '' : tag('span', 'camp', escapeText(camp) + between);
+  return tag('p', 'eyebrow', `${name}${escapeText(eyebrow ?? '')}`);
 }
 
 /** Letters; a longer title is set smaller on paper so that it stands on one line. */
@@ -117,7 +125,7 @@ function blockHtml(block: Block): string {
     case 'figures':
       return tag('div', 'figures', block.figures.map(figureHtml).join(''));
     case 'drawing':
-      return tag('figure', 'wide', block.svg);
+      return tag('figure', block.lanes ? 'wide lanes' : 'wide', block.svg);
     case 'facts':
       return tag('dl', 'facts', block.rows.map(factHtml).join(''));
     case 'table':

@@ -87,7 +87,10 @@ summary::-webkit-details-marker { display: none; }
   .drawings { gap: 2mm; }
   .drawings figure { max-width: none; }
   figure.wide { overflow-x: auto; }
-  .day-sheet figure.wide svg { min-width: 900px; }
+  .sheet.day-sheet { display: flex; flex-direction: column; }
+  .sheet.day-sheet > * { min-width: 0; max-width: 100%; }
+  .day-sheet figure.lanes { order: 1; }
+  .day-sheet figure.lanes svg { min-width: 900px; }
   .facts { grid-template-columns: 1fr; }
   .facts dt { border: 0; padding-bottom: 0; }
 }
@@ -96,8 +99,8 @@ summary::-webkit-details-marker { display: none; }
   .drawings figure { width: 100%; max-width: 320px; }
 }
 @media print {
-  @page { margin: 8mm 9mm 7mm; }
-  @page wide { size: landscape; margin: 9mm 10mm; }
+  @page { margin: 6.5mm 9mm 6mm; }
+  @page wide { size: landscape; margin: 7mm 9mm; }
   html { background: none; font-size: 9pt; line-height: 1.23; }
   :root { --sheet: #fff; --line: #b9b2a6; --soft: #46403a; }
   .sheet { max-width: none; padding: 0; margin: 0; background: none; }
@@ -114,11 +117,12 @@ summary::-webkit-details-marker { display: none; }
   .notice.danger { padding: 0.7mm 2mm; border-width: 1.8px; border-left-width: 7px; }
   .notice.stop { border-left-width: 5px; padding: 0 0 0 2mm; }
   .halves { column-count: 2; column-gap: 6mm; margin-top: 1mm; }
-  .half { padding-bottom: 2mm; }
+  .half { padding-bottom: 1.6mm; }
   .half:has(figure, .steps) { break-inside: avoid; }
   .half:has(.steps tr:nth-child(17)) { break-inside: auto; }
   .day-sheet .half, .hand-sheet .half, .fire-and-care .half { break-inside: auto; }
   .half table:not(.steps) { break-inside: avoid; }
+  .dish-card .half table { break-inside: auto; }
   .half th, .half td { padding-right: 1.5mm; }
   .day-sheet h1 { font-size: 16pt; }
   .day-sheet .steps { line-height: 1.19; }
@@ -138,14 +142,15 @@ summary::-webkit-details-marker { display: none; }
   .laid .figures span { font-size: 11.5pt; }
   .placement p { font-size: 21pt; line-height: 1.1; margin: 0 0 2.5mm; }
   figure, .dish-card figure.wide, figure:has(.drawing-turn) { margin: 0.5mm 0 1mm; max-width: none; }
+  .half figure:has(.drawing-turn) { max-width: 70mm; }
   table, .facts, ul { margin: 0.3mm 0 1mm; }
-  .half p { margin-bottom: 0.8mm; }
-  th, td { padding: 0.36mm 2mm 0.36mm 0; }
+  .half p { margin-bottom: 0.5mm; }
+  th, td { padding: 0.26mm 2mm 0.26mm 0; }
   .facts dt, .facts dd { padding: 0.45mm 2.5mm 0.45mm 0; }
   .half .facts { display: block; }
   .half .facts :is(dt, dd) { display: inline; border: 0; padding: 0; }
   .half .facts dt::after { content: ': '; }
-  .half .facts dd::after { content: ''; display: block; height: 0.4mm; margin-bottom: 0.4mm;
+  .half .facts dd::after { content: ''; display: block; height: 0.3mm; margin-bottom: 0.3mm;
     border-bottom: 1px solid var(--line); }
   h1.long { font-size: 17pt; }
   .day-sheet figure.wide { max-width: 247mm; }
@@ -156,7 +161,7 @@ summary::-webkit-details-marker { display: none; }
   .steps small { margin-left: 1mm; white-space: normal; }
   ul { padding-left: 4mm; }
   .ticks { padding-left: 0; }
-  .ticks li { padding: 0.25mm 0 0.25mm 5mm; }
+  .ticks li { padding: 0.15mm 0 0.15mm 5mm; }
   .ticks li::before { width: 2.7mm; height: 2.7mm; top: 0.85mm; border-width: 1.1px; }
   .provisions table { table-layout: fixed; }
   .provisions table ~ table thead { display: none; }
@@ -165,9 +170,11 @@ summary::-webkit-details-marker { display: none; }
   .provisions :is(td, th):nth-child(4) { width: 14%; }
   .provisions :is(td, th):nth-child(5) { width: 22%; }
   li { break-inside: avoid; }
-  .strip { margin: 1mm 0 0; padding: 0.7mm 2.5mm; border-width: 2px; columns: 2; column-gap: 7mm;
+  .strip { margin: 1mm 0 0; padding: 0.7mm 2.5mm; border-width: 2px;
     font-size: 8.5pt; line-height: 1.16; }
-  .strip li { padding: 0.2mm 0; }
+  .strip li { display: inline; padding: 0; }
+  .strip li:first-child { display: block; }
+  .strip li:nth-child(n + 3)::before { content: '\\2022'; padding: 0 1.5mm 0 1mm; }
   .card { padding: 2mm 3mm 1mm; margin: 0 0 2.5mm; }
   svg, .flag, .notice, .strip { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
 }

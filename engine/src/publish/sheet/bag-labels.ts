@@ -12,7 +12,7 @@ export function bagLabels(plan: MealPlan, say: Say): SheetDocument {
   return {
     kind: 'bag-labels',
     title: 'Bag labels',
-    eyebrow: plan.camp.title,
+    camp: plan.camp.title,
     blocks:
       bags.length === 0
         ? [

@@ -6,14 +6,20 @@ import type { Block, FactRow } from '../document.ts';
 import type { Say } from '../say.ts';
 import { movePhrase, sentenceCase } from './phrases.ts';
 
-export function wayPhrase(way: CheckWay, say: Say): string {
+export interface CheckKit {
+  /** What is browned in a tin: flour, unless the oven is kept free of it. */
+  readonly flour: string;
+  readonly hasThermometer: boolean;
+}
+
+export function wayPhrase(way: CheckWay, { flour, hasThermometer }: CheckKit, say: Say): string {
   switch (way.by) {
     case 'thermometer':
-      return `Thermometer inside, lid down a minute: ${say.oven(way.low)} to ${say.oven(way.high)}`;
+      return `${hasThermometer ? 'Thermometer' : 'If you have a thermometer:'} inside, lid down a minute: ${say.oven(way.low)} to ${say.oven(way.high)}`;
     case 'hand-inside':
       return `Bare hand a span above the floor, out of the wind: you pull it away after ${say.count(way.leastSeconds)} to ${say.count(way.mostSeconds)} seconds`;
     case 'flour':
-      return `A teaspoon of flour in a tin on the floor, lid on, five minutes: it turns ${way.colour}`;
+      return `A teaspoon of ${flour} in a tin on the floor, lid on, five minutes: it turns ${way.colour}`;
     case 'nose':
       return 'Nose over the lid: it smells of baking, nothing sharp, no scorch';
     case 'top-colour':
@@ -40,9 +46,10 @@ const SIMMER = {
  */
 export function checksBlocks(
   checks: readonly Check[],
-  { wood, noun, clockAt }: CheckWords,
+  words: CheckWords,
   say: Say,
 ): readonly Block[] {
+  const { wood } = words;
   const manner = mannerPhrase(checks);
   return [
     ...(manner === '' ? [] : [{ type: 'paragraph', parts: [{ text: manner }] } as const]),
@@ -52,25 +59,25 @@ export function checksBlocks(
       const isSaidLater =
         next !== undefined && JSON.stringify(moveRows(next, wood, say)) === JSON.stringify(rows);
       return [
-        checkLine(check, { wood, noun, clockAt }, say),
-        { type: 'list', tick: false, items: check.ways.map((way) => wayPhrase(way, say)) },
+        checkLine(check, words, say),
+        { type: 'list', tick: false, items: check.ways.map((way) => wayPhrase(way, words, say)) },
         ...(rows.length === 0 || isSaidLater ? [] : [{ type: 'facts', rows } as const]),
       ];
     }),
   ];
 }
 
-export interface CheckWords {
+export interface CheckWords extends CheckKit {
   readonly wood: boolean;
   /** What is in the oven: dough, batter, pot. */
   readonly noun: string;
-  /** Clock beside the minute; empty where the timetable has none. */
-  readonly clockAt: (minute: number) => string;
+  /** The day sheet's minute since coals on, and the clock beside it; empty where it has none. */
+  readonly whenOf: (check: Check) => { readonly minute: number; readonly clock: string };
 }
 
-function checkLine(check: Check, { noun, clockAt }: CheckWords, say: Say): Block {
-  const clock = clockAt(check.minute);
-  const when = `At ${say.minutes(check.minute)}${clock === '' ? '' : ` (${clock})`}, `;
+function checkLine(check: Check, { noun, whenOf }: CheckWords, say: Say): Block {
+  const { minute, clock } = whenOf(check);
+  const when = `At ${say.minutes(minute)}${clock === '' ? '' : ` (${clock})`}, `;
   const cost = costPhrase(check, say);
   return {
     type: 'paragraph',

@@ -26,13 +26,14 @@ export function daySheet(plan: MealPlan, say: Say): SheetDocument {
     blocks: [
       leadBlock(plan, say),
       ...refusalBlocks(plan.refusals, say),
-      ...drawingBlocks(plan, say),
       ...noticeBox(
         withoutUnfit(day.notices).filter(({ level }) => level === 'danger' || level === 'stop'),
         say,
       ),
       ...servedBlocks(plan, say),
+      ...lightingBlocks(plan, say),
       ...adviceBlocks(plan, say),
+      ...drawingBlocks(plan, say),
       { type: 'heading', text: 'In order', half: true },
       howToRead(plan),
       {
@@ -41,7 +42,6 @@ export function daySheet(plan: MealPlan, say: Say): SheetDocument {
           jobRow(each, plan, say, { isNamed: plan.camp.hands.length > 1, isBrief: true }),
         ),
       },
-      ...lightingBlocks(plan, say),
       ...noticeBlocks(
         withoutUnfit(day.notices).filter(({ level }) => level === 'doubt' || level === 'note'),
         say,
@@ -183,7 +183,7 @@ function stripBlock({ plan, jobs, stretch: [from, to], isLast, say }: Strip): Bl
     hasKey: isLast,
     alt,
   });
-  return { type: 'drawing', wide: true, svg, alt };
+  return { type: 'drawing', wide: true, lanes: true, svg, alt };
 }
 
 const counted = (count: number, word: string) => `${count} ${word}${count === 1 ? '' : 's'}`;

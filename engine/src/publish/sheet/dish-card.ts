@@ -2,12 +2,12 @@
 
 import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
 import type { Block, SheetDocument } from '../document.ts';
-import { noticeBlocks, noticeBox, noticeText, refusalBlocks } from '../notice-text.ts';
+import { isGrave, noticeBlocks, noticeBox, noticeText, refusalBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
 import { assumedLine } from './assumed.ts';
 import { formulaBlocks } from './formula-part.ts';
 import { freeFromFlag, ovenTitle } from './free-from.ts';
-import { inOutBlocks } from './in-out.ts';
+import { inOutBlocks, isSaidByDone } from './in-out.ts';
 import { ovenBlocks, ovenKitchenBlocks, ovenOf } from './oven-part.ts';
 import { listed } from './phrases.ts';
 import { unfitHere, withoutUnfit } from './unfit.ts';
@@ -30,10 +30,8 @@ export function dishCard(plan: MealPlan, dishId: string, say: Say): SheetDocumen
   return {
     kind: 'dish-card',
     title: dish.dish.name,
-    eyebrow: [
-      plan.camp.title,
-      first === undefined ? 'no fire needed' : listed([...new Set(where)]),
-    ].join(' · '),
+    camp: plan.camp.title,
+    eyebrow: first === undefined ? 'no fire needed' : listed([...new Set(where)]),
     ...(flag === undefined ? {} : { flag }),
     blocks: [
       leadBlock(plan, dish, say),
@@ -62,7 +60,11 @@ function kitchenBlocks(
     ...groups.flatMap(([part]) =>
       part === undefined ? [] : ovenKitchenBlocks({ plan, dish, part, say }),
     ),
-    ...inOutBlocks(dish, first, ovenOf(plan, first), say),
+    ...inOutBlocks(
+      dish,
+      { part: first, oven: ovenOf(plan, first), hasThermometer: plan.camp.gear.thermometer },
+      say,
+    ),
   ];
 }
 
@@ -76,7 +78,7 @@ function refusedCard(plan: MealPlan, dishId: string, say: Say): SheetDocument {
   return {
     kind: 'dish-card',
     title: named?.name ?? dishId,
-    eyebrow: plan.camp.title,
+    camp: plan.camp.title,
     blocks: [
       {
         type: 'lead',
@@ -153,28 +155,44 @@ const waves = (plan: MealPlan, group: readonly LoadPlan[], say: Say) =>
 
 function leadBlock(plan: MealPlan, dish: DishPlan, say: Say): Block {
   const serving = plan.daySheet.servings.find(({ dish: id }) => id === dish.dish.id);
+  const { eaters } = dish.portions;
+  const pieces = piecesWord(dish, say);
   return {
     type: 'lead',
     parts: [
-      { text: say.count(dish.portions.portions), strong: true },
-      { text: ' portions · ' },
+      ...(pieces === '' ? [] : [{ text: pieces, strong: true }, { text: ' · ' }]),
       { text: say.mass(dish.formula.batch), strong: true },
-      { text: ' in all · on the table ' },
+      ...(eaters > 0 ? [{ text: ` · for ${eatersWord(eaters, say)}` }] : []),
+      { text: ' · on the table ' },
       { text: say.clock(serving?.served ?? dish.dish.serveAt), strong: true },
     ],
   };
 }
 
-/** What can hurt someone or stops the plan stands right under the title. */
+const eatersWord = (eaters: number, say: Say) =>
+  eaters === 1 ? 'one who eats it' : `${say.count(eaters)} who eat it`;
+
+/** `24 rolls`; empty where it is not divided, or into pieces of several shapes. */
+function piecesWord({ recipe, dish, loads }: DishPlan, say: Say): string {
+  const shapes = recipe.division
+    .map(({ shape }) => shape)
+    .filter((shape) => dish.pieces === undefined || dish.pieces.includes(shape));
+  const [shape] = shapes;
+  const count = loads.reduce((sum, { load }) => sum + load.pieces.length, 0);
+  if (shape === undefined || new Set(shapes).size > 1 || count === 0) return '';
+  return `${say.count(count)} ${count === 1 ? shape : PLURAL[shape]}`;
+}
+
+const PLURAL = { roll: 'rolls', round: 'rounds', biscuit: 'biscuits', loaf: 'loaves' } as const;
+
+/** What can hurt someone or stops the plan stands right under the title; so does too little food. */
 function dangerBlocks(plan: MealPlan, dish: DishPlan, say: Say): readonly Block[] {
-  const grave = allNotices(plan, dish).filter(
-    ({ level }) => level === 'danger' || level === 'stop',
-  );
+  const grave = allNotices(plan, dish).filter(isGrave);
   return [...unfitHere(plan, dish.dish.id), ...noticeBox(grave, say)];
 }
 
 function restBlocks(plan: MealPlan, dish: DishPlan, say: Say): readonly Block[] {
-  const rest = allNotices(plan, dish).filter(({ level }) => level === 'doubt' || level === 'note');
+  const rest = allNotices(plan, dish).filter((notice) => !isGrave(notice));
   if (rest.length === 0) return [];
   return [{ type: 'heading', text: 'Worth knowing', half: true }, ...noticeBlocks(rest, say)];
 }
@@ -192,7 +210,9 @@ function allNotices(plan: MealPlan, dish: DishPlan) {
     ),
   ];
   const seen = new Set<string>();
+  const hasThermometer = plan.camp.gear.thermometer;
   return withoutUnfit(own).filter((notice) => {
+    if (isSaidByDone(notice, dish, hasThermometer)) return false;
     const key = JSON.stringify([notice.code, notice.about, notice.values]);
     if (seen.has(key)) return false;
     seen.add(key);

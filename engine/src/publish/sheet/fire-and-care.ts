@@ -1,6 +1,6 @@
 // The fire hand's sheet: may it be lit, when what is lit, laid and added, ash, iron, who eats what.
 
-import type { MealPlan } from '../../meal.ts';
+import type { DishPlan, MealPlan } from '../../meal.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import { noticeBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
@@ -15,7 +15,7 @@ export function fireAndCareSheet(plan: MealPlan, say: Say): SheetDocument {
   return {
     kind: 'fire-and-care',
     title: 'Fire and care',
-    eyebrow: plan.camp.title,
+    camp: plan.camp.title,
     blocks: [
       ...stripBlocks(plan, say),
       { type: 'lead', parts: [{ text: FIRE[plan.safety.fire], strong: true }] },
@@ -118,16 +118,21 @@ function allergenBlocks(plan: MealPlan, say: Say): readonly Block[] {
   ];
 }
 
+const isLimited = ({ safety }: DishPlan) => safety.isKeptDry !== true || safety.least !== undefined;
+
 function holdBlocks(plan: MealPlan, say: Say): readonly Block[] {
-  const rows = plan.dishes.map(({ dish, safety }) => [
-    dish.name,
-    safety.least === undefined
-      ? ''
-      : `${say.degrees(safety.least.core)}, rest ${say.minutes(safety.least.rest)}`,
-    safety.isKeptDry ? 'kept dry' : say.degrees(safety.hotHold),
-    safety.isKeptDry ? '' : say.degrees(safety.coldHold),
-    say.minutes(safety.outLimit),
-  ]);
+  // Plain bread has no limit of this kind; a table of "kept dry" would only hide the others.
+  const rows = plan.dishes
+    .filter(isLimited)
+    .map(({ dish, safety }) => [
+      dish.name,
+      safety.least === undefined
+        ? ''
+        : `${say.degrees(safety.least.core)}, rest ${say.minutes(safety.least.rest)}`,
+      safety.isKeptDry ? 'kept dry' : say.degrees(safety.hotHold),
+      safety.isKeptDry ? '' : say.degrees(safety.coldHold),
+      say.minutes(safety.outLimit),
+    ]);
   if (rows.length === 0) return [];
   return [
     { type: 'heading', text: 'Hot, cold and how long' },

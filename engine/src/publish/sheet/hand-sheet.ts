@@ -20,7 +20,8 @@ export function handSheet(plan: MealPlan, handId: string, say: Say): SheetDocume
   return {
     kind: 'hand-sheet',
     title: sentenceCase(hand.name),
-    eyebrow: `${plan.camp.title} · here ${say.clock(hand.from)} to ${say.clock(hand.to)}`,
+    camp: plan.camp.title,
+    eyebrow: `here ${say.clock(hand.from)} to ${say.clock(hand.to)}`,
     blocks: [
       ...(jobs.length === 0
         ? [{ type: 'lead', parts: [{ text: 'Nothing to do in this plan.' }] } as const]

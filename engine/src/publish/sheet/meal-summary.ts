@@ -2,23 +2,23 @@
 
 import type { DishPlan, MealPlan } from '../../meal.ts';
 import type { Block, Part, SheetDocument } from '../document.ts';
-import { noticeBox, refusalBlocks } from '../notice-text.ts';
+import { isGrave, noticeBox, refusalBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
 import { advicePhrase } from './advice.ts';
 import { servedTimes } from './day-sheet.ts';
 import { assumedBlocks } from './dish-card.ts';
 import { freeWord, ovenTitle } from './free-from.ts';
 import { ovenOf } from './oven-part.ts';
-import { isWood, listed, shovelsWord } from './phrases.ts';
+import { isWood, laidWord, lidSet, listed } from './phrases.ts';
 import { servingsOf, waitsWord } from './served.ts';
 import { aboutToday, unfitBlocks, withoutUnfit } from './unfit.ts';
 
 export function mealSummary(plan: MealPlan, say: Say): SheetDocument {
   const { daySheet: day } = plan;
   const today = plan.safety.cautions.filter(aboutToday);
-  const grave = [...plan.notices, ...day.notices, ...today].filter(
-    ({ level }) => level === 'danger' || level === 'stop',
-  );
+  const food = plan.dishes.flatMap(({ portions, notices }) => [...portions.notices, ...notices]);
+  const short = food.filter(({ code }) => code === 'MENU_FOOD_SHORT');
+  const grave = [...plan.notices, ...day.notices, ...today, ...short].filter(isGrave);
   return {
     kind: 'meal-summary',
     title: plan.camp.title,
@@ -52,7 +52,7 @@ function firstWords({ camp, daySheet: day }: MealPlan, say: Say): readonly Part[
   return [
     { text: mouths === 1 ? 'One mouth' : `${mouths} mouths`, strong: true },
     ...(served.length === 0
-      ? [{ text: '. No serving time could be planned.' }]
+      ? [{ text: '. No serving time could be planned' }]
       : [{ text: ', served at ' }, { text: listed(served), strong: true }]),
     ...(late < 0.5 ? [] : [{ text: ` (up to ${say.minutes(late)} late)`, strong: true }]),
     ...(day.firstFire === undefined
@@ -90,7 +90,7 @@ function dishRows(plan: MealPlan, dish: DishPlan, say: Say): readonly (readonly 
       served,
       name,
       ovenTitle(ovenOf(plan, part), say),
-      coalWord(dish, part),
+      coalWord(part),
       on,
       cooking === undefined ? '' : say.clock(cooking.to),
       waitsWord(plan, dish, say),
@@ -104,10 +104,11 @@ function freeName({ dish, safety }: DishPlan): string {
   return free.length === 0 ? dish.name : `${dish.name}: ${free.join(', ')}`;
 }
 
-function coalWord(_dish: DishPlan, { coals }: DishPlan['loads'][number]): string {
-  if (!isWood(coals)) return `${coals.above.pieces} above, ${coals.below.pieces} below`;
-  const { above, below } = coals;
-  return `${shovelsWord(above.shovels ?? 0)} above, ${shovelsWord(below.shovels ?? 0)} below`;
+function coalWord({ coals }: DishPlan['loads'][number]): string {
+  const wood = isWood(coals);
+  const lid = laidWord(lidSet(coals), 'above', wood);
+  const floor = laidWord(coals.below, 'below', wood);
+  return coals.browning === undefined ? `${lid}, ${floor}` : `${floor}, later ${lid}`;
 }
 
 function fuelBlock({ provisions: { fuel }, dishes }: MealPlan, say: Say): readonly Block[] {

@@ -1,6 +1,7 @@
 // When does each thing happen to one load? Minutes count from "coals on"; the clock stands beside.
 
 import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
+import { coalsOnAt, minuteOnSheet } from './load-jobs.ts';
 
 export interface Moments {
   /** Clock minute of "coals on"; undefined where the timetable has no place for the load. */
@@ -13,22 +14,21 @@ export interface Moments {
   readonly restMinutes: number;
 }
 
-export function momentsOf(
-  plan: MealPlan,
-  dish: DishPlan,
-  { load, coals, bake }: LoadPlan,
-): Moments {
-  const { spans, jobs } = plan.daySheet;
-  const cooking = spans.find((span) => span.load === load.id && span.state === 'cooking');
-  const laying = jobs.find((job) => job.load === load.id && job.kind === 'lay-coals');
-  const zero = cooking === undefined ? laying?.end : (cooking.from as number) - coals.loadInMinute;
-  const spread = { least: bake.least - bake.minutes, most: bake.most - bake.minutes };
+/** The day sheet's minutes where it has the job; those of the coal plan elsewhere. */
+export function momentsOf(plan: MealPlan, dish: DishPlan, part: LoadPlan): Moments {
+  const { coals, bake } = part;
+  const zero = coalsOnAt(plan, part);
+  const inAt =
+    coals.loadInMinute > 0
+      ? minuteOnSheet(plan, part, { kind: 'load', planned: coals.loadInMinute })
+      : 0;
+  const done = coals.outMinute - coals.loadInMinute + inAt;
   return {
     ...(zero === undefined ? {} : { zero }),
-    inAt: coals.loadInMinute,
-    outAt: coals.outMinute,
-    outFrom: coals.outMinute + spread.least,
-    outTo: coals.outMinute + spread.most,
+    inAt,
+    outAt: minuteOnSheet(plan, part, { kind: 'take-out', planned: coals.outMinute }),
+    outFrom: done + bake.least - bake.minutes,
+    outTo: done + bake.most - bake.minutes,
     restMinutes: dish.recipe.target.rest,
   };
 }
@@ -55,3 +55,14 @@ export function loadNoun({ recipe }: Pick<DishPlan, 'recipe'>): string {
 
 export const isBread = ({ recipe }: Pick<DishPlan, 'recipe'>) =>
   ['yeast-bread', 'quick-bread', 'biscuit', 'corn-bread'].includes(recipe.kind);
+
+/**
+ * Baking paper, or a greased floor: never both. What the recipe says decides; a dough that it says
+ * nothing of lies on paper, biscuits and batter on fat (common practice, no source).
+ */
+export function isLined({ recipe }: Pick<DishPlan, 'recipe'>): boolean {
+  if (loadNoun({ recipe }) !== 'dough') return false;
+  const said = recipe.steps.map(({ say }) => say.toLowerCase()).join(' ');
+  if (/\bpaper\b/.test(said)) return true;
+  return !/\b(greased|oiled|buttered)\b/.test(said) && recipe.kind !== 'biscuit';
+}

@@ -1,7 +1,7 @@
 // One oven of a dish card: the counts, the drawings, the way the coals lie, times and checks.
 
 import type { CampOven } from '../../camp/camp.ts';
-import type { CoalSet } from '../../coals/coal-plan.ts';
+import type { Check, CoalSet } from '../../coals/coal-plan.ts';
 import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
 import type { BigFigure, Block } from '../document.ts';
 import { compassPoint } from '../drawing/around.ts';
@@ -12,9 +12,17 @@ import type { Say } from '../say.ts';
 import { fraction } from '../speak-number.ts';
 import { axisClock } from '../speak-time.ts';
 import { checksBlocks } from './check-phrases.ts';
-import { isBread, loadNoun, momentsOf } from './moments.ts';
+import { coalsOnAt, minuteOnSheet } from './load-jobs.ts';
+import { isLined, loadNoun, momentsOf } from './moments.ts';
 import type { Where } from './phrases.ts';
-import { isWood, layoutPhrase, placementLine, sentenceCase, woodPhrase } from './phrases.ts';
+import {
+  isWood,
+  layoutPhrase,
+  lidSet,
+  placementLine,
+  sentenceCase,
+  woodPhrase,
+} from './phrases.ts';
 import { rescueBlocks } from './rescue-part.ts';
 import { turnBlocks } from './turn-part.ts';
 import { happenings, whenRows } from './when.ts';
@@ -34,12 +42,12 @@ export function ovenBlocks({ plan, dish, part, say }: OvenPart): readonly Block[
   const wood = isWood(part.coals);
   const oven = ovenOf(plan, part);
   return [
-    { type: 'figures', figures: coalFigures(part, wood) },
+    { type: 'figures', figures: coalFigures(part, wood, say) },
     ...fromAbove({ plan, dish, part, say }, oven, wood),
     {
       type: 'placement',
       lines: [
-        placementLine(part.coals.above, 'above', wood),
+        placementLine(lidSet(part.coals), 'above', wood),
         placementLine(part.coals.below, 'below', wood),
       ],
     },
@@ -69,7 +77,7 @@ export function ovenOf(plan: MealPlan, part: LoadPlan): CampOven {
 
 export const isScreened = (plan: MealPlan) => plan.camp.gear.windScreens > 0;
 
-function coalFigures({ coals }: LoadPlan, wood: boolean): readonly BigFigure[] {
+function coalFigures({ coals }: LoadPlan, wood: boolean, say: Say): readonly BigFigure[] {
   const figure = (set: CoalSet, where: Where): BigFigure =>
     wood
       ? {
@@ -77,7 +85,12 @@ function coalFigures({ coals }: LoadPlan, wood: boolean): readonly BigFigure[] {
           label: `${woodUnit(set)} ${where}`,
         }
       : { figure: String(set.pieces), label: where };
-  return [figure(coals.above, 'above'), figure(coals.below, 'below')];
+  const { browning } = coals;
+  const later =
+    browning === undefined
+      ? {}
+      : { note: `from ${say.minutes(browning.until)} on; lid off while it browns` };
+  return [{ ...figure(lidSet(coals), 'above'), ...later }, figure(coals.below, 'below')];
 }
 
 function woodUnit(set: CoalSet): string {
@@ -110,7 +123,7 @@ function fromAbove(card: OvenPart, oven: CampOven, wood: boolean): readonly Bloc
       alt: `${where === 'above' ? 'Lid seen from above, handle in the middle, chalk mark at the top' : 'Floor seen from above as an outline with its three legs, coals beneath it'}. Coals ${where}: ${lies}. ${windy}${behind}${isStill ? '' : ' The cook stands across the wind.'}`,
     };
   };
-  const lid = view(coals.above, 'above');
+  const lid = view(lidSet(coals), 'above');
   const floor = view(coals.below, 'below');
   return [
     { type: 'drawing', wide: false, svg: lidDrawing(lid), alt: lid.alt },
@@ -146,10 +159,10 @@ function side({ plan, dish, part, say }: OvenPart, oven: CampOven, wood: boolean
     oven,
     load,
     fuel: coals.fuel,
-    above: coals.above,
+    above: lidSet(coals),
     below: coals.below,
     hearth,
-    isLined: isBread(dish) && loadNoun(dish) === 'dough',
+    isLined: isLined(dish),
     labels,
     alt,
   });
@@ -170,13 +183,28 @@ const HEARTH = {
 } as const;
 
 function checks({ plan, dish, part, say }: OvenPart, wood: boolean): readonly Block[] {
-  const { zero } = momentsOf(plan, dish, part);
-  const clockAt = (minute: number) => (zero === undefined ? '' : say.clock(zero + minute));
+  const zero = coalsOnAt(plan, part);
+  const whenOf = ({ minute: planned }: Check) => {
+    const minute = minuteOnSheet(plan, part, { kind: 'check', planned });
+    return { minute, clock: zero === undefined ? '' : say.clock(zero + minute) };
+  };
+  const kit = {
+    flour: flourFor(dish, ovenOf(plan, part)),
+    hasThermometer: plan.camp.gear.thermometer,
+  };
   return [
     { type: 'heading', text: 'Checks: every count is only a start', half: true },
-    ...checksBlocks(part.coals.checks, { wood, noun: loadNoun(dish), clockAt }, say),
+    ...checksBlocks(part.coals.checks, { wood, noun: loadNoun(dish), whenOf, ...kit }, say),
   ];
 }
+
+const WHEAT: ReadonlySet<string> = new Set(['gluten', 'wheat']);
+
+/** No wheat in an oven that is kept free of it; other meals brown much alike (no source). */
+const flourFor = ({ safety }: DishPlan, { keptFreeOf }: CampOven) =>
+  [...safety.freeFrom, ...keptFreeOf].some((each) => WHEAT.has(each))
+    ? 'cornmeal or rice flour'
+    : 'flour';
 
 function curvePart({ plan, dish, part, say }: OvenPart): readonly Block[] {
   const { coals } = part;
@@ -195,7 +223,11 @@ function curvePart({ plan, dish, part, say }: OvenPart): readonly Block[] {
       svg: curveDrawing({
         coals,
         measures: say.measures,
-        events: events.map(({ minute, brief }) => ({ minute, text: brief })),
+        // A job of the day sheet may slip a minute past the last point of the curve.
+        events: events.map(({ minute, brief }) => ({
+          minute: Math.min(minute, coals.outMinute),
+          text: brief,
+        })),
         clockAt: (minute) =>
           moments.zero === undefined ? '' : axisClock(moments.zero + minute, say.clock),
         words: { axis: `Oven, ${unit}`, wanted: `wanted ${wanted}`, band: 'eight times in ten' },

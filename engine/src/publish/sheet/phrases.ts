@@ -96,7 +96,7 @@ export function turnWitness({ kind, angle }: Pick<Turn, 'kind' | 'angle'>): stri
   if (kind === 'oven-with-lid') return 'Seen from above. Handle and chalk mark go with it.';
   if (kind === 'lid-alone') return 'Seen from above. The oven stays; the chalk mark moves.';
   return (
-    'Seen from above. Handle and chalk mark then stand over the ground as before; ' +
+    'Seen from above. Handle and chalk mark then stand as before; ' +
     `the food has moved ${shareOfTurn(Math.abs(angle))} against both sets of coals.`
   );
 }

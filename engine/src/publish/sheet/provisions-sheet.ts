@@ -16,7 +16,7 @@ export function provisionsSheet(plan: MealPlan, say: Say): SheetDocument {
   return {
     kind: 'provisions',
     title: 'Provisions',
-    eyebrow: plan.camp.title,
+    camp: plan.camp.title,
     blocks: [
       {
         type: 'lead',
@@ -123,6 +123,9 @@ function fuelRows(fuel: FuelNeed, say: Say): readonly FactRow[] {
   ];
 }
 
+/** A cook who lists their own is not asked for one more. */
+const isThermometer = (item: string) => /thermometer|probe/i.test(item);
+
 function gearBlocks({ camp }: MealPlan): readonly Block[] {
   const { gear } = camp;
   const counted: readonly (readonly [number, string])[] = [
@@ -136,7 +139,7 @@ function gearBlocks({ camp }: MealPlan): readonly Block[] {
     ...counted
       .filter(([count]) => count > 0)
       .map(([count, word]) => `${count} ${word}${count > 1 ? 's' : ''}`),
-    ...(gear.thermometer ? ['Thermometer'] : []),
+    ...(gear.thermometer && !gear.others.some(isThermometer) ? ['Thermometer'] : []),
     ...gear.others,
   ];
   return [

@@ -40,8 +40,8 @@ function unevenBlocks({ unevenness }: CoalPlan, say: Say): readonly Block[] {
       parts: [
         {
           text:
-            `Left unturned, ${side} runs about ${say.difference(unturned)} hotter than the other ` +
-            `and browns first; turned as said, ${left}.`,
+            `Unturned, ${side} runs about ${say.difference(unturned)} hotter and browns first; ` +
+            `turned so, ${left}.`,
         },
       ],
     },

@@ -1,11 +1,20 @@
 // One load from "coals on" to the plate: minutes, the clock beside them, and the state of the oven.
 
 import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
-import type { Serving } from '../../timetable/day-sheet.ts';
+import type { JobKind, Serving } from '../../timetable/day-sheet.ts';
 import type { StepRow } from '../document.ts';
 import type { Say } from '../say.ts';
-import { isBread, loadNoun, momentsOf } from './moments.ts';
-import { additionPhrase, areAlike, isWood, sentenceCase, turnBrief } from './phrases.ts';
+import { type FirstWork, firstWork } from './first-work.ts';
+import { loadJobs, minuteOnSheet } from './load-jobs.ts';
+import { isBread, loadNoun, type Moments, momentsOf } from './moments.ts';
+import {
+  additionPhrase,
+  areAlike,
+  endsBrowning,
+  isWood,
+  sentenceCase,
+  turnBrief,
+} from './phrases.ts';
 import { waitsWord } from './served.ts';
 
 interface Happening {
@@ -17,51 +26,18 @@ interface Happening {
   readonly note?: string;
 }
 
-/** Everything that happens to one load, soonest first. */
+/** Everything that happens to one load over its coals, soonest first. */
 export function happenings(
   plan: MealPlan,
   dish: DishPlan,
   part: LoadPlan,
   say: Say,
 ): readonly Happening[] {
-  const { coals } = part;
   const moments = momentsOf(plan, dish, part);
-  const wood = isWood(coals);
-  const noun = loadNoun(dish);
   const all: Happening[] = [
-    {
-      minute: 0,
-      what: 'Coals on, as drawn',
-      brief: moments.inAt === 0 ? `coals on, ${noun} in` : 'coals on',
-      strong: true,
-      note: moments.inAt === 0 ? `${noun} in from the start` : 'oven still empty',
-    },
-    ...coals.checks.map((check) => ({
-      minute: check.minute,
-      what: `Check the heat (${check.oven} oven)`,
-      brief: 'check',
-    })),
-    ...(moments.inAt === 0
-      ? []
-      : [
-          {
-            minute: moments.inAt,
-            what: `${sentenceCase(noun)} in, lid straight back`,
-            brief: `${noun} in`,
-            strong: true,
-            note: `${noun} in`,
-          },
-        ]),
-    ...coals.turns.map((turn) => ({
-      minute: turn.minute,
-      what: areAlike(coals.turns) ? 'Turn, as drawn' : sentenceCase(turnBrief(turn)),
-      brief: 'turn',
-    })),
-    ...coals.additions.map((addition) => ({
-      minute: addition.minute,
-      what: `Add ${additionPhrase(addition, wood)}${addition.clearAsh ? ', ash cleared first' : ''}`,
-      brief: `add ${additionPhrase(addition, wood)}`,
-    })),
+    ...loadingRows(moments, loadNoun(dish)),
+    ...coalRows(plan, part),
+    ...probeRows(plan, part, moments),
     {
       minute: moments.outAt,
       what: `Out, if it is done: ${likely(moments, say)}`,
@@ -70,6 +46,55 @@ export function happenings(
     },
   ];
   return all.sort((left, right) => left.minute - right.minute);
+}
+
+function loadingRows({ inAt }: Moments, noun: string): readonly Happening[] {
+  const isCold = inAt === 0;
+  const on = {
+    minute: 0,
+    what: 'Coals on, as drawn',
+    brief: isCold ? `coals on, ${noun} in` : 'coals on',
+    strong: true,
+    note: isCold ? `${noun} in from the start` : 'oven still empty',
+  };
+  if (isCold) return [on];
+  const what = `${sentenceCase(noun)} in, lid straight back`;
+  return [on, { minute: inAt, what, brief: `${noun} in`, strong: true }];
+}
+
+/** Checks, turns and additions at the minutes that the day sheet has for them. */
+function coalRows(plan: MealPlan, part: LoadPlan): readonly Happening[] {
+  const { coals } = part;
+  const wood = isWood(coals);
+  const at = (kind: JobKind, planned: number) => minuteOnSheet(plan, part, { kind, planned });
+  return [
+    ...coals.checks.map((check) => ({
+      minute: at('check', check.minute),
+      what: `Check the heat (${check.oven} oven)`,
+      brief: 'check',
+    })),
+    ...coals.turns.map((turn) => ({
+      minute: at('turn', turn.minute),
+      what: areAlike(coals.turns) ? 'Turn, as drawn' : sentenceCase(turnBrief(turn)),
+      brief: 'turn',
+    })),
+    ...coals.additions.map((addition) => ({
+      minute: at('add-coals', addition.minute),
+      what: `${endsBrowning(coals, addition) ? 'Lid on: add' : 'Add'} ${additionPhrase(addition, wood)}${addition.clearAsh ? ', ash cleared first' : ''}`,
+      brief: `add ${additionPhrase(addition, wood)}`,
+    })),
+  ];
+}
+
+/** Browning and the probe, which only the day sheet has a time for. */
+function probeRows(plan: MealPlan, { load }: LoadPlan, { zero }: Moments): readonly Happening[] {
+  if (zero === undefined) return [];
+  const rows = (kind: JobKind, what: string, brief: string) =>
+    loadJobs(plan, load.id, kind).map((job) => ({ minute: job.start - zero, what, brief }));
+  return [
+    ...rows('brown', 'Brown, lid off', 'brown'),
+    ...rows('probe', 'Is it done? Look, press, probe', 'done?'),
+  ];
 }
 
 /** What is done at one minute is one row: turn and coals are one trip to the fire. */
@@ -81,7 +106,8 @@ function byMinute(all: readonly Happening[]): readonly Happening[] {
       last !== undefined &&
       Math.round(last.minute) === Math.round(each.minute) &&
       last.strong === undefined &&
-      each.strong === undefined;
+      each.strong === undefined &&
+      each.note === undefined;
     if (isSame) rows[rows.length - 1] = { ...last, what: `${last.what}. ${each.what}` };
     else rows.push(each);
   }
@@ -89,37 +115,62 @@ function byMinute(all: readonly Happening[]): readonly Happening[] {
 }
 
 /** `likely 18:24 to 18:38`. */
-function likely(moments: ReturnType<typeof momentsOf>, say: Say): string {
+function likely(moments: Moments, say: Say): string {
   const { zero, outFrom, outTo } = moments;
   return zero === undefined
     ? `likely ${say.minutes(outFrom)} to ${say.minutes(outTo)} from coals on`
     : `likely ${say.clock(zero + outFrom)} to ${say.clock(zero + outTo)}`;
 }
 
-/** Rows of the "When" list; rest and serving follow the oven. */
+/** Rows of the "When" list: first the work before the coals; rest and serving follow the oven. */
 export function whenRows(plan: MealPlan, dish: DishPlan, part: LoadPlan, say: Say): StepRow[] {
   const moments = momentsOf(plan, dish, part);
-  const clockOf = (minute: number) =>
-    moments.zero === undefined ? {} : { clock: say.clock(moments.zero + minute) };
-  const rows = byMinute(happenings(plan, dish, part, say)).map(
-    ({ minute, what, strong, note }): StepRow => ({
-      when: say.minutes(minute),
-      ...clockOf(minute),
-      what,
-      ...(strong === undefined ? {} : { strong }),
-      ...(note === undefined ? {} : { note }),
-    }),
-  );
-  if (moments.restMinutes > 0) {
-    rows.push({
-      when: say.minutes(moments.outAt + moments.restMinutes),
-      ...clockOf(moments.outAt + moments.restMinutes),
-      what: `${isBread(dish) ? 'Cooled enough to cut' : 'Rested'}: ${say.minutes(moments.restMinutes)} on ${isBread(dish) ? 'a rack' : 'the board'}`,
-    });
-  }
+  const { zero } = moments;
+  const work = firstWork(plan, dish, part, say);
+  const isBefore = ({ at }: { readonly at: number }) => zero === undefined || at < zero;
+  const later = work
+    .filter((each) => !isBefore(each))
+    .map(({ at, ...rest }): Happening => ({ minute: at - (zero ?? 0), brief: '', ...rest }));
+  const over = [...happenings(plan, dish, part, say), ...later];
+  const rows = [
+    ...beforeRows(work.filter(isBefore), say),
+    ...byMinute(over.sort((one, other) => one.minute - other.minute)).map((each) =>
+      minuteRow(each, zero, say),
+    ),
+    ...restRows(dish, moments, say),
+  ];
   const serving = plan.daySheet.servings.find(({ dish: id }) => id === dish.dish.id);
-  if (serving !== undefined) rows.push(servingRow(serving, waitsWord(plan, dish, say), say));
-  return rows;
+  return serving === undefined
+    ? rows
+    : [...rows, servingRow(serving, waitsWord(plan, dish, say), say)];
+}
+
+/** Work before "coals on" has a clock time and no minute. */
+const beforeRows = (work: readonly FirstWork[], say: Say): readonly StepRow[] =>
+  work.map(({ at, what, note }) => ({
+    when: 'before',
+    clock: say.clock(at),
+    what,
+    ...(note === undefined ? {} : { note }),
+  }));
+
+function minuteRow(happening: Happening, zero: number | undefined, say: Say): StepRow {
+  const { minute, what, strong, note } = happening;
+  return {
+    when: say.minutes(minute),
+    ...(zero === undefined ? {} : { clock: say.clock(zero + minute) }),
+    what,
+    ...(strong === undefined ? {} : { strong }),
+    ...(note === undefined ? {} : { note }),
+  };
+}
+
+function restRows(dish: DishPlan, moments: Moments, say: Say): readonly StepRow[] {
+  const { restMinutes, outAt, zero } = moments;
+  if (restMinutes <= 0) return [];
+  const bread = isBread(dish);
+  const what = `${bread ? 'Cooled enough to cut' : 'Rested'}: ${say.minutes(restMinutes)} on ${bread ? 'a rack' : 'the board'}`;
+  return [minuteRow({ minute: outAt + restMinutes, what, brief: '' }, zero, say)];
 }
 
 function servingRow(serving: Serving, waits: string, say: Say): StepRow {

@@ -31,8 +31,8 @@ export const campWords: Words = {
     `${say.clock(number(values, 'fromClockMinutes'))} and ${say.clock(number(values, 'toClockMinutes'))}; ` +
     'the nearest hour stands in.',
   CAMP_GUSTS_STRONG: (values, _, say) =>
-    `Gusts of ${say.wind(number(values, 'gustMetresPerSecond'))} at ` +
-    `${say.clock(number(values, 'atClockMinutes'))}: sparks will fly. Fix the screens, keep water at ` +
+    `Gusts at ${say.clock(number(values, 'atClockMinutes'))}, ` +
+    `${say.wind(number(values, 'gustMetresPerSecond'))}: sparks will fly. Fix the screens, keep water at ` +
     'hand, and ask whether fire is allowed today.',
   CAMP_FUEL_UNKNOWN: () =>
     'You have not said how many briquettes there are: compare with what the plan needs.',

@@ -73,11 +73,30 @@ export function jobSentence(job: Job, plan: MealPlan, say: Say): string {
     const ours = ovenWork(job, plan, part, say);
     if (ours !== undefined) return `${subject}: ${ours}`;
   }
-  const text = job.say === undefined || job.say.trim() === '' ? plainWork(job, plan) : job.say;
+  const text = `${ownWords(job, plan, say)}${job.values.movesCoals === 1 ? COALS_ON : ''}`.replace(
+    '..',
+    '.',
+  );
   return subject === '' || text.toLowerCase().includes(subject.toLowerCase())
     ? text
     : `${subject}: ${text}`;
 }
+
+/** Coals that still glow when an oven comes off them. */
+const COALS_ON = '. Its coals go to the heap or to another oven.';
+
+/** The recipe's words; not twice over where two dishes are shaped from one dough. */
+function ownWords(job: Job, plan: MealPlan, say: Say): string {
+  if (job.say === undefined || job.say.trim() === '') return plainWork(job, plan);
+  const { jobs } = plan.daySheet;
+  const isTold = (each: Job) =>
+    each.kind === job.kind && each.say === job.say && each.dish !== job.dish;
+  const told = jobs.slice(0, jobs.indexOf(job)).find(isTold);
+  if (told === undefined || !ONE_TELLING.has(job.kind)) return job.say;
+  return `${sentence(JOB_NAME[job.kind])} its part, as for ${say.dish(told.dish ?? '')}`;
+}
+
+const ONE_TELLING: ReadonlySet<JobKind> = new Set<JobKind>(['shape', 'cut']);
 
 /** The same for a list that the dish cards stand beside. */
 export function jobBrief(job: Job, plan: MealPlan, say: Say): string {

@@ -53,8 +53,10 @@ export const menuWords: Words = {
     `The steps of "${about.recipe}" can not be done in any order: one waits for a step that is not ` +
     'there, or two wait for each other, or one takes days.',
   MENU_OVEN_TOO_SMALL: (values, about, say) =>
-    `No oven here holds ${say.mass(num(values, 'massGrams'))} of ${say.dish(about.dish ?? '')}: the ` +
-    `most that goes in is ${say.mass(num(values, 'biggestGrams'))}` +
+    `No oven here holds ${say.mass(num(values, 'massGrams'))} of ${say.dish(about.dish ?? '')}` +
+    (num(values, 'biggestGrams') > 0
+      ? `: the most that goes in is ${say.mass(num(values, 'biggestGrams'))}`
+      : '; it does not go into any of them') +
     (has(values, 'diameterMetres')
       ? `; a ${values.style} oven of ${say.length(num(values, 'diameterMetres'))} would hold it.`
       : ', and no usual oven would hold it.'),
