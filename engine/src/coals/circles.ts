@@ -55,8 +55,10 @@ export const innerWays = (wish: InnerWish): readonly (readonly Spot[])[] => {
   if (wish.count === 0) return [[]];
   if (wish.outermost <= 0) return [];
   const ways = waysOfRadii(wish).flatMap((radii) => onCircles(radii, wish) ?? []);
-  return ways.filter((spots) => isLoose(spots, wish.coalWidth));
+  return ways.filter((spots) => isLoose(spots, wish.coalWidth)).slice(0, MOST_WAYS);
 };
+
+const MOST_WAYS = 2;
 
 /** Too many to lie flat: circles as close as coals, the rest heaped on them. */
 export const heaped = ({ count, outermost, coalWidth }: InnerWish): readonly Spot[] => {
@@ -75,7 +77,7 @@ const waysOfRadii = (wish: InnerWish): readonly (readonly number[])[] => {
   const even = Array.from({ length: circles }, (_, index) =>
     Math.min(outermost, (reach * (circles - index - 0.5)) / circles),
   );
-  const packed = [1, 2, 3].map((most) => packedRadii(outermost, coalWidth, most));
+  const packed = [2, 1, 3].map((most) => packedRadii(outermost, coalWidth, most));
   const middle = count === 1 && !wish.hasHandle ? [[0]] : [];
   return [...middle, even, ...packed];
 };

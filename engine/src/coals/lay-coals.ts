@@ -14,31 +14,19 @@ import type {
   EnergyBalance,
   FactorRun,
   Move,
-  Turn,
 } from './coal-plan.ts';
-import {
-  boiledOffGrams,
-  type Counted,
-  type Counts,
-  coalsInAll,
-  countCoals,
-  firstCounts,
-} from './count.ts';
+import { boiledOffGrams, type Counted, coalsInAll, countCoals } from './count.ts';
+import { type EvenHeat, evenHeat } from './even-heat.ts';
 import { beliefsFor, believed } from './factors.ts';
-import type { FedRun } from './feeding.ts';
 import { fuelPiece, shovelsFor } from './fuel.ts';
 import { finishAbove, type MoveWish, movesAt } from './moves.ts';
-import { setAbove, setBelow } from './placement.ts';
 import { planNotices } from './plan-notices.ts';
 import { coalTrouble, siteNotices } from './range.ts';
 import { reckoningFor } from './reckoning.ts';
 import { replayed } from './replay.ts';
-import { coalWidth } from './room.ts';
 import type { OvenMoment, RunSetting } from './run.ts';
 import { siteFor } from './site.ts';
-import { isBaked, WANTED_HALF_RANGE } from './split.ts';
-import { turnsFor, withVisits } from './turning.ts';
-import { unevennessFor } from './unevenness.ts';
+import { WANTED_HALF_RANGE } from './split.ts';
 
 /** Farther off than this a full lid is no answer. */
 const OUT_OF_REACH_KELVIN = 30;
@@ -104,13 +92,12 @@ const reachTrouble = (request: CoalRequest, counted: Counted) => {
 };
 
 const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): CoalPlan => {
-  const { run, counts } = counted;
-  const { loadInMinute, outMinute, additions } = run;
-  const stay = { loadInMinute, outMinute };
+  const { run } = counted;
+  const { outMinute, additions } = run;
   const runs = factorRunsOf(request, setting, counted);
   const checks = checksFor({ request, setting, counted });
   const isWood = request.fuel.kind === 'wood-coals';
-  const turns = turnsOf(request, run);
+  const even = evenHeat(request, setting, counted);
   const all = coalsInAll(counted);
   const boiledOff = boiledOffGrams(counted);
   return {
@@ -119,19 +106,20 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
     fuel: request.fuel.kind,
     method: request.wish.method,
     isPinned: request.pins.above !== undefined || request.pins.below !== undefined,
-    ...setsOf(request, setting, firstCounts(counted)),
-    ...browningOf(request, setting, counted),
+    above: even.above,
+    below: even.below,
+    ...browningOf(counted, even),
     reckoning: reckoningFor(request, setting, counted),
     loadInMinute: minutes(foodInMinute(counted)),
     outMinute: minutes(outMinute),
     wanted: wantedRange(request),
     curve: curveOf(request, run.moments, runs),
     factorRuns: runsShown(request, runs),
-    turns,
+    turns: even.turns,
     additions: isWood ? additions.map(inShovels) : additions,
     checks,
     moves: generalMoves({ request, setting, counted }, checks),
-    unevenness: unevennessFor({ setting, request, piecesAbove: counts.above, turns, stay }),
+    unevenness: even.unevenness,
     ...(boiledOff === undefined ? {} : { boiledOff: grams(boiledOff) }),
     fuelMass: grams(all * fuelPiece(request.fuel).pieceGrams),
     coalsInAll: all,
@@ -143,39 +131,8 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
 /** What is browned goes in at coals on, the rest of the pot when its lid does. */
 const foodInMinute = ({ run, feed }: Counted) => (feed.brownMinutes > 0 ? 0 : run.loadInMinute);
 
-const browningOf = (request: CoalRequest, setting: RunSetting, { feed, counts }: Counted) =>
-  feed.brownMinutes > 0
-    ? {
-        browning: {
-          until: minutes(feed.brownMinutes),
-          thenAbove: setsOf(request, setting, counts).above,
-        },
-      }
-    : {};
-
-const setsOf = (request: CoalRequest, { body }: RunSetting, counts: Counts) => {
-  const how = { coalWidth: coalWidth(request.fuel), isWood: request.fuel.kind === 'wood-coals' };
-  return {
-    above: setAbove({ ...how, pieces: counts.above, outerRadius: request.oven.diameter / 2 }),
-    below: setBelow({
-      ...how,
-      pieces: counts.below,
-      outerRadius: body.floorDiameter / 2,
-      isBaked: isBaked(request.wish.method),
-    }),
-  };
-};
-
-const turnsOf = (request: CoalRequest, run: FedRun): readonly Turn[] => {
-  if (!isBaked(request.wish.method)) return [];
-  const { loadInMinute, outMinute, additions } = run;
-  const even = turnsFor(loadInMinute, outMinute - loadInMinute);
-  return withVisits(
-    even,
-    additions.map((addition) => addition.minute),
-    run,
-  );
-};
+const browningOf = ({ feed }: Counted, { thenAbove }: EvenHeat) =>
+  feed.brownMinutes > 0 ? { browning: { until: minutes(feed.brownMinutes), thenAbove } } : {};
 
 const inShovels = (addition: Addition): Addition => ({
   ...addition,

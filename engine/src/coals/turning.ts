@@ -46,19 +46,50 @@ const LONGEST_DWELL_MINUTES = 15; // turningRule: at least every quarter of an h
 const LEAST_TO_TURN_MINUTES = 8;
 
 /**
- * Food turns for a bake: one half turn where one is enough, else quarter turns in fours, no dwell
- * above a quarter of an hour. Quarters in fours and halves in twos even out a one-sided heat wholly.
+ * Food turns for a bake by rule: one half turn where one is enough, else quarter turns in fours, no
+ * dwell above a quarter of an hour. Quarters in fours and halves in twos even out a one-sided heat.
  */
 export const turnsFor = (loadInMinute: number, stayMinutes: number): readonly Turn[] => {
   if (stayMinutes < LEAST_TO_TURN_MINUTES) return [];
   const isLong = stayMinutes > LONG_BAKE_MINUTES;
   const dwells = isLong ? 4 * Math.ceil(stayMinutes / (4 * LONGEST_DWELL_MINUTES)) : 2;
-  const angle = degrees(isLong ? 90 : 180);
-  return Array.from({ length: dwells - 1 }, (_, index) => ({
-    minute: minutes(Math.round(loadInMinute + ((index + 1) * stayMinutes) / dwells)),
+  return evenTurns({ loadInMinute, stayMinutes, dwells, angle: isLong ? 90 : 180 });
+};
+
+const evenTurns = (wish: {
+  readonly loadInMinute: number;
+  readonly stayMinutes: number;
+  readonly dwells: number;
+  readonly angle: number;
+}): readonly Turn[] =>
+  Array.from({ length: wish.dwells - 1 }, (_, index) => ({
+    minute: minutes(Math.round(wish.loadInMinute + ((index + 1) * wish.stayMinutes) / wish.dwells)),
     kind: 'food' as const,
-    angle,
+    angle: degrees(wish.angle),
   }));
+
+const SHORTEST_DWELL_MINUTES = 8; // oftener lets out more heat than it evens; ours
+const MOST_SCHEDULES = 4;
+/** A schedule that leaves more of a one-sided heat is not worth computing. */
+const MOST_REMAINDER = 0.35;
+
+/** The rule's turns first, then others with dwells of 8 to 15 minutes, a handful. */
+export const turnSchedules = (
+  loadInMinute: number,
+  stayMinutes: number,
+): readonly (readonly Turn[])[] => {
+  const rule = turnsFor(loadInMinute, stayMinutes);
+  const stay = { loadInMinute, outMinute: loadInMinute + stayMinutes };
+  const fewest = Math.max(2, Math.ceil(stayMinutes / LONGEST_DWELL_MINUTES));
+  const counts = [fewest, fewest + 1, fewest + 2].filter(
+    (dwells) => stayMinutes / dwells >= SHORTEST_DWELL_MINUTES && dwells !== rule.length + 1,
+  );
+  const others = counts
+    .flatMap((dwells) =>
+      [90, 180].map((angle) => evenTurns({ loadInMinute, stayMinutes, dwells, angle })),
+    )
+    .filter((turns) => remainderOf(turns, stay) < MOST_REMAINDER);
+  return [rule, ...others].slice(0, MOST_SCHEDULES);
 };
 
 const ONE_VISIT_MINUTES = 5; // nobody goes to an oven twice within five minutes

@@ -1,73 +1,49 @@
-// How one-sided is the heat that the food sees, and how much of it do turns take away?
-// Sources: coalsOvenModelNotes 5.6 (plate), burnWind (windward coals burn harder).
-// Weak spot: one harmonic on one plate; the shelter of the lee side is a guess.
+// How uneven is the heat that the food sees, how much of it do turns take away, and what does a cook
+// see of it? Sources: food-sight.ts; trial-bake-model for the colour.
+// Weak spot: colour by one slope for all lids; the bottom's own browning is not told in minutes.
 
-import { kelvinDifference } from '../quantity/unit.ts';
-import type { CoalRequest, Turn, Unevenness } from './coal-plan.ts';
-import { parameter } from './parameters.ts';
-import type { RunSetting } from './run.ts';
-import { remainderOf } from './turning.ts';
+import { kelvinDifference, minutes } from '../quantity/unit.ts';
+import type { FaceUnevenness, Turn, Unevenness } from './coal-plan.ts';
+import { type Faces, type FoodStay, type FoodView, facesSeen, foodSight } from './food-sight.ts';
+import { FOOD_HOW } from './iron-plates.ts';
 
-/** First zero of J1': the mildest one-sided pattern of an insulated disc decays with it. */
-const ONE_SIDED_ROOT = 1.8412; // abramowitz1964 table 9.5
-/** Heat that a hot plate gives on both faces per kelvin [W/m2K]; convection and radiation there. */
-const PLATE_COEFFICIENT = 35; // coalsOvenModelNotes 5.1: 8-9 + 10 outside, about as much inside
-/** Lee side feels this share of the wind; no source. */
-const LEE_SHELTER = 0.5;
-const OWN_DRAUGHT = 0.5; // m/s, as in burn.ts
-/** Coals differ in size, age and place: one-sided part of N coals is this times sqrt(2/N); ours. */
-const COAL_SCATTER = 0.15;
 const SEEN_AS_WINDY = 0.5; // m/s at the oven
 
-export interface UnevenWish {
-  readonly setting: RunSetting;
-  readonly request: CoalRequest;
-  readonly piecesAbove: number;
-  readonly turns: readonly Turn[];
-  readonly stay: { readonly loadInMinute: number; readonly outMinute: number };
-}
-
-export const unevennessFor = (wish: UnevenWish): Unevenness => {
-  const { setting, piecesAbove } = wish;
-  const wind = setting.outside.windMetresPerSecond;
-  const oneSided = Math.hypot(windExcess(wind), scatter(piecesAbove));
-  const flux =
-    (piecesAbove * setting.strengthAbove * parameter('lidCoalWatts')) / setting.body.lidArea;
-  const unturned =
-    2 *
-    plateSwing({
-      fluxWattsPerSquareMetre: oneSided * flux,
-      radiusMetres: setting.body.lidDiameter / 2,
-      spreadWattsPerKelvin:
-        parameter('ironConductivityWattsPerMetreKelvin') * setting.body.thickness,
-      coefficient: PLATE_COEFFICIENT,
-    });
+export const unevennessFor = (
+  view: FoodView,
+  stay: FoodStay,
+  turns: readonly Turn[],
+): Unevenness => {
+  const sight = foodSight(view, FOOD_HOW);
+  const still = facesSeen(sight, stay, []);
+  const turned = turns.length > 0 ? facesSeen(sight, stay, turns) : still;
+  const face = (name: keyof Faces): FaceUnevenness => ({
+    unturned: kelvinDifference(still[name].round),
+    turned: kelvinDifference(turned[name].round),
+    edgeOverMiddle: kelvinDifference(still[name].edgeOverMiddle),
+  });
+  const sooner = (kelvins: number) => minutes(minutesSooner(kelvins, stay));
   return {
-    unturned: kelvinDifference(unturned),
-    turned: kelvinDifference(unturned * remainderOf(wish.turns, wish.stay)),
-    windward: wind > SEEN_AS_WINDY,
+    unturned: kelvinDifference(worseOf(still)),
+    turned: kelvinDifference(worseOf(turned)),
+    windward: view.windMetresPerSecond > SEEN_AS_WINDY,
+    top: face('top'),
+    bottom: face('bottom'),
+    sooner: { unturned: sooner(still.top.round), turned: sooner(turned.top.round) },
   };
 };
 
-/** Half the difference between windward and lee coals beside their mean. @source burnWind */
-export const windExcess = (wind: number): number => {
-  const ratio = (OWN_DRAUGHT + wind) / (OWN_DRAUGHT + LEE_SHELTER * wind);
-  return (Math.sqrt(ratio) - 1) / (Math.sqrt(ratio) + 1);
-};
+/** Of the worse of top and bottom [K]. */
+export const worseOf = ({ top, bottom }: Faces): number => Math.max(top.round, bottom.round);
 
-const scatter = (pieces: number): number => (pieces > 0 ? COAL_SCATTER * Math.sqrt(2 / pieces) : 0);
+/**
+ * How much of the minutes to golden a kelvin of the lid takes away: e^-0.0116. The whole span of the
+ * bake's table of colour as one slope; between its rows it is 0.009 to 0.016.
+ *
+ * @source  trial-bake-model, data/bake-colour.json (grade D)
+ */
+export const COLOUR_PER_KELVIN = 0.0116;
 
-interface OneSidedPlate {
-  readonly fluxWattsPerSquareMetre: number;
-  readonly radiusMetres: number;
-  /** Conductivity times thickness [W/K]. */
-  readonly spreadWattsPerKelvin: number;
-  /** Both faces together [W/m2K]. */
-  readonly coefficient: number;
-}
-
-/** Swing at the rim under q1 (r/R) cos(phi): q1 / (h + k t (root / R)²) [K]. */
-export const plateSwing = (plate: OneSidedPlate): number => {
-  const spreads = plate.spreadWattsPerKelvin * (ONE_SIDED_ROOT / plate.radiusMetres) ** 2;
-  return plate.fluxWattsPerSquareMetre / (plate.coefficient + spreads);
-};
+/** One side this much hotter than the other: minutes between their golden moments. */
+export const minutesSooner = (kelvins: number, { loadInMinute, outMinute }: FoodStay): number =>
+  (outMinute - loadInMinute) * Math.min(1, 2 * Math.sinh((COLOUR_PER_KELVIN * kelvins) / 2));

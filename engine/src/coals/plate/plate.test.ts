@@ -7,13 +7,16 @@ import type { Harmonics, Patch } from './patch.ts';
 import {
   coalsOn,
   coolPlate,
+  meanBetween,
   type PlateSolver,
   plateLater,
   plateSolver,
+  plateSolvers,
   settledPlate,
   turnedBy,
 } from './plate.ts';
 import { circleKelvins, kelvinAt, meanKelvin, spreadOf } from './reading.ts';
+import { type Dwell, meanSeen } from './seen.ts';
 
 const SEED = 20264;
 const CLOSE_KELVIN = 0.5; // what the issue asks for
@@ -171,6 +174,117 @@ describe('coals on a plate', () => {
           kelvinAt(here, solver.rings, spot),
           6,
         );
+      }),
+      { seed: SEED, numRuns: 20 },
+    );
+  });
+});
+
+const SOLVERS = plateSolvers(plateOf(still));
+const unequal = coalsOn(solver, ringOf(turning.ring.watts));
+
+/** The plate, and what lies on it, turned by so many degrees each dwell over coals that stay. */
+const dwellsOf = (
+  flux: Harmonics,
+  turn: { readonly degrees: number; readonly dwells: number; readonly seconds: number },
+): readonly Dwell[] =>
+  Array.from({ length: turn.dwells }, (_, index) => ({
+    seconds: turn.seconds,
+    flux: turnedBy(flux, -turn.degrees * index * DEGREE),
+    toSeen: 0,
+    isSeen: true,
+  }));
+
+describe('the mean over dwells', () => {
+  const averaged = turning.rows.filter(([, seconds]) => [600, 1200, 2400, 3600].includes(seconds!));
+  it.each(averaged)(
+    'turned every %i s agrees after %i s with the series within 0.5 K: spread of the average (plateTurning)',
+    (period, seconds, _least, _most, _harmonic, wanted) => {
+      const length = period! > 0 ? period! : seconds!;
+      const dwells = dwellsOf(unequal, { degrees: 90, dwells: seconds! / length, seconds: length });
+      const mean = meanSeen(SOLVERS, dwells);
+      const spread = spreadOf(circleKelvins(mean, solver.rings, CIRCLE));
+      expect(Math.abs(spread - wanted!)).toBeLessThan(CLOSE_KELVIN);
+    },
+  );
+
+  const LONG = 50_000; // settled long before, so that warming up weighs nothing
+  const QUARTERS = { degrees: 90, dwells: 4, seconds: LONG };
+
+  it('is as warm with turning as without', () => {
+    const seen = [0, 90].map((degrees) =>
+      meanSeen(SOLVERS, dwellsOf(unequal, { degrees, dwells: 4, seconds: 600 })),
+    );
+    const [unturned, turnedMean] = seen.map((each) => meanKelvin(each, solver.rings));
+    expect(turnedMean).toBeCloseTo(unturned!, 6);
+  });
+
+  it('of four equal quarters keeps nothing of one side against the other, and of two halves neither', () => {
+    const left = (how: Parameters<typeof dwellsOf>[1]) =>
+      firstHarmonic(meanSeen(SOLVERS, dwellsOf(unequal, how)), solver);
+    const unturned = left({ ...QUARTERS, degrees: 0 });
+    expect(left(QUARTERS)).toBeLessThan(0.01 * unturned);
+    expect(left({ degrees: 180, dwells: 2, seconds: LONG })).toBeLessThan(0.01 * unturned);
+    expect(left({ degrees: 90, dwells: 3, seconds: LONG }) / unturned).toBeCloseTo(1 / 3, 2);
+  });
+
+  it('keeps a hot rim and a cold middle, turned or not', () => {
+    const rimOverMiddle = (degrees: number) => {
+      const mean = meanSeen(SOLVERS, dwellsOf(unequal, { degrees, dwells: 4, seconds: 600 }));
+      const round = circleKelvins(mean, solver.rings, CIRCLE);
+      const middle = kelvinAt(mean, solver.rings, { radiusMetres: 0, angleRadians: 0 });
+      return round.reduce((sum, each) => sum + each, 0) / round.length - middle;
+    };
+    expect(rimOverMiddle(90)).toBeGreaterThan(50);
+    expect(rimOverMiddle(90)).toBeCloseTo(rimOverMiddle(0), 6);
+  });
+});
+
+describe('a plate', () => {
+  it('under an equal ring of twelve is the same after a quarter turn', () => {
+    const settled = settledPlate(solver, equal);
+    const turnedRing = settledPlate(solver, turnedBy(equal, 90 * DEGREE));
+    for (const angleRadians of [0, 0.1, 0.26, 1])
+      for (const radiusMetres of [0.02, 0.12, 0.15])
+        expect(kelvinAt(turnedRing, solver.rings, { radiusMetres, angleRadians })).toBeCloseTo(
+          kelvinAt(settled, solver.rings, { radiusMetres, angleRadians }),
+          8,
+        );
+  });
+
+  it('answers twice the power with twice the warmth, and two sets of coals with the sum', () => {
+    const watts = fc.array(fc.double({ min: 0, max: 90, noNaN: true }), {
+      minLength: 12,
+      maxLength: 12,
+    });
+    fc.assert(
+      fc.property(watts, watts, fc.double({ min: 0, max: 5, noNaN: true }), (one, other, times) => {
+        const at = (each: readonly number[]) =>
+          kelvinAt(settledPlate(solver, coalsOn(solver, ringOf(each))), solver.rings, {
+            radiusMetres: 0.11,
+            angleRadians: 0.3,
+          });
+        const both = at(one.map((each, index) => times * each + other[index]!));
+        expect(both).toBeCloseTo(times * at(one) + at(other), 6);
+      }),
+      { seed: SEED, numRuns: 20 },
+    );
+  });
+
+  it('keeps what it does not lose: heat given = heat kept + heat lost over any while, within 1e-9', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 10, max: 4000 }), (seconds) => {
+        const long = SOLVERS(seconds);
+        const end = plateLater(long, coolPlate(long), unequal);
+        const { plate, rings } = long;
+        const area = Math.PI * plate.radiusMetres ** 2;
+        const given = turning.ring.watts.reduce((sum, each) => sum + each, 0) * seconds;
+        const start = coolPlate(long);
+        const between = meanBetween(long, unequal, { start, end, seconds });
+        const kept = plate.joulesPerSquareMetreKelvin * area * meanKelvin(end, rings);
+        const lost =
+          plate.lossWattsPerSquareMetreKelvin * area * meanKelvin(between, rings) * seconds;
+        expect(Math.abs((kept + lost) / given - 1)).toBeLessThan(1e-9);
       }),
       { seed: SEED, numRuns: 20 },
     );
