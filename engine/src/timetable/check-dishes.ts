@@ -94,7 +94,8 @@ function fresh(sheet: DaySheet, work: DishWork, serving: Serving): readonly Viol
   const lastOut = Math.max(...out);
   const rests = own.filter((job) => job.kind === 'rest' && job.start >= Math.min(...out));
   const rested = Math.max(lastOut, ...rests.map((job) => job.end));
-  const after = own.filter((job) => job.start >= rested && job.kind !== 'hold');
+  const isWork = (job: Job) => job.kind !== 'hold' && job.kind !== 'wash-hands';
+  const after = own.filter((job) => job.start >= rested && isWork(job));
   const busy = after.reduce((sum, job) => sum + (job.end - job.start), 0);
   const found = serving.served - rested - busy;
   const jobs = [work.dish.id];

@@ -9,8 +9,10 @@ export function washRules(request: TimetableRequest, sheet: DaySheet): readonly 
       .filter((job) => job.hands.includes(id))
       .toSorted((a, b) => a.start - b.start || a.end - b.end);
     return own.flatMap((job, at) => {
+      // Told to wash all the same, at the cost of a minute, is as good as washed.
+      const told = own.slice(0, at).findLastIndex((each) => isSaid(sheet, each, id));
       const washed = own.slice(0, at).findLastIndex((each) => each.kind === 'wash-hands');
-      const sinceThen = own.slice(washed + 1, at);
+      const sinceThen = own.slice(Math.max(washed + 1, told), at);
       const rule = dirtyRule(request, sinceThen, job);
       if (rule === undefined || isSaid(sheet, job, id)) return [];
       const jobs = [...sinceThen.map((each) => each.id), job.id];

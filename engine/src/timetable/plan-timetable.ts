@@ -42,8 +42,7 @@ export function planTimetable(request: TimetableRequest, options: TimetableOptio
   if (request.camp.hands.length === 0) return withoutHands();
   if (request.dishes.length === 0) return emptySheet([]);
   const best = tryEasing(request, options);
-  const { plan } = best.found;
-  const aside = hopelessDish(request, best.day, { plan, servings: best.laid.servings });
+  const aside = hopelessIn(request, best);
   if (aside === undefined) return sheetOf(request, best, options);
   const dishes = request.dishes.filter((work) => work.dish.id !== aside.dish);
   const rest = planTimetable({ ...request, dishes }, options);
@@ -97,7 +96,7 @@ function tryEasing(request: TimetableRequest, options: TimetableOptions): Attemp
   const strict = onTime(request, options, { isFreeFromFirst: true, isLoose: false });
   if (strict?.worst === 0) return strict;
   const plain = attempt(request, options, { isFreeFromFirst: true, isLoose: true });
-  if (plain.worst === 0) return plain;
+  if (plain.worst === 0 || hopelessIn(request, plain) !== undefined) return plain;
   const hurried = hurriedAttempt(request, options, plain);
   if (hurried !== undefined) return hurried;
   if (!request.dishes.some((work) => work.dish.freeFrom)) return plain;
@@ -106,6 +105,9 @@ function tryEasing(request: TimetableRequest, options: TimetableOptions): Attemp
   const unordered = onTime(request, options, wish);
   return unordered ?? hurriedAttempt(request, options, { ...plain, wish }) ?? plain;
 }
+
+const hopelessIn = (request: TimetableRequest, { day, found, laid }: Attempt) =>
+  hopelessDish(request, day, { plan: found.plan, servings: laid.servings });
 
 /** On time by a quicker rise, or undefined. */
 function hurriedAttempt(

@@ -38,7 +38,9 @@ export function hopelessDish(
     );
     const isNextDay = Math.floor(served / DAY) > Math.floor(wanted / DAY);
     if (lateBy <= HOPELESSLY_LATE && !isNextDay && broken === undefined) return [];
-    return [{ dish: dish.id, lateBy, served, rule: broken?.rule ?? 'late' }];
+    return [
+      { dish: dish.id, lateBy, served, rule: lateBy > 0 ? 'late' : (broken?.rule ?? 'late') },
+    ];
   });
   return hopeless.toSorted((one, other) => other.lateBy - one.lateBy)[0];
 }
