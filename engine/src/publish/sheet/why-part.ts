@@ -62,7 +62,11 @@ const workOf = ({ method }: CoalPlan) =>
   method === 'simmer' || method === 'boil' ? 'pot' : 'bake';
 
 /** What is left of the plan's count once every reason is taken off. */
-const baseOf = ({ above, below, because }: CoalPlan['reckoning']) =>
+const baseOf = ({
+  above,
+  below,
+  because,
+}: Pick<CoalPlan['reckoning'], 'above' | 'below' | 'because'>) =>
   above + below - because.reduce((sum, { coals }) => sum + coals, 0);
 
 function causeWord({ cause, coals }: CountReason, plan: CoalPlan): string {
@@ -100,12 +104,25 @@ const signed = (number: number, write: (number: number) => string) => {
   return `${number > 0 ? '+' : '−'}${write(Math.abs(number))}`;
 };
 
+/** Each line is what the sum so far, in half shovels, grows by: small ones show where they tell. */
+function inHalves(
+  { above, below, because }: CoalPlan['reckoning'],
+  half: (pieces: number) => number,
+): readonly { readonly reason: CountReason; readonly shovels: number }[] {
+  let pieces = baseOf({ above, below, because });
+  return because.map((reason) => {
+    const before = half(pieces);
+    pieces += reason.coals;
+    return { reason, shovels: half(pieces) - before };
+  });
+}
+
 /** Shovels stand for coals in proportion; halves are as fine as a shovel is. */
 function whyWood(coals: CoalPlan): Block {
   const shovels = (coals.above.shovels ?? 0) + (coals.below.shovels ?? 0);
   const perCoal = shovels / Math.max(1, coals.above.pieces + coals.below.pieces);
   const half = (pieces: number) => Math.round(pieces * perCoal * 2) / 2;
-  const because = coals.reckoning.because.filter(({ cause }) => cause !== 'rounding');
+  const because = inHalves(coals.reckoning, half);
   return {
     type: 'why',
     half: true,
@@ -117,9 +134,9 @@ function whyWood(coals: CoalPlan): Block {
         head: ['', 'shovels'],
         rows: [
           [BASE[workOf(coals)], fraction(half(baseOf(coals.reckoning)), 2)],
-          ...because.map((reason) => [
+          ...because.map(({ reason, shovels }) => [
             causeWord(reason, coals),
-            signed(half(reason.coals), (number) => fraction(number, 2)),
+            signed(shovels, (number) => fraction(number, 2)),
           ]),
           ['this plan', shovelsWord(shovels)],
         ],
