@@ -4,13 +4,19 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { shellPlugin } from './shell-plugin.ts';
+import { shortNumbersPlugin } from './short-numbers-plugin.ts';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 
 export default defineConfig({
   root: here,
   plugins: [react(), shellPlugin()],
-  worker: { format: 'es' },
+  // No module of the engine does anything by being loaded: what only camps use is fetched with them.
+  worker: {
+    format: 'es',
+    plugins: () => [shortNumbersPlugin()],
+    rolldownOptions: { treeshake: { moduleSideEffects: false } },
+  },
   build: {
     outDir: fileURLToPath(new URL('../dist/web', import.meta.url)),
     emptyOutDir: true,

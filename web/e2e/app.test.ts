@@ -1,3 +1,4 @@
+import { gzipSync } from 'node:zlib';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import {
@@ -11,6 +12,9 @@ import {
   serve,
   settledSheet,
 } from './harness.ts';
+
+/** Of all scripts that the front door loads, packed as they are sent; ours, for a slow phone. */
+const MOST_SCRIPT_BYTES = 205 * 1024;
 
 describeInBrowser('the app', () => {
   let browser: Browser;
@@ -66,6 +70,83 @@ describeInBrowser('the app', () => {
     const wood = await settledSheet(page);
     expect(wood).toMatch(/shovel/i);
     expect(wood).not.toMatch(/briquette/i);
+  });
+
+  it('makes the recipe as written, then as many portions as are tapped for', async () => {
+    const page = await open('/', phone);
+    await page.getByRole('radio', { name: 'Soda bread' }).tap();
+    const before = await settledSheet(page);
+    await page.getByText(/in all, as the recipe makes it/).waitFor();
+    expect(await page.locator('.amount-now').textContent()).toBe('8 portions');
+    await page.getByRole('button', { name: 'One portion fewer' }).tap();
+    await page.getByText(/in all; the recipe makes 8/).waitFor();
+    expect(await settledSheet(page)).not.toBe(before);
+    await page.getByRole('button', { name: 'As the recipe makes it' }).tap();
+    await expect.poll(() => settledSheet(page)).toBe(before);
+  });
+
+  it('says the clock beside the minutes on a dish card and beside each job of the day', async () => {
+    const page = await openDemo(/loaf and baked apples/i);
+    await openSheet(page, 'Meadow pot loaf');
+    const onCard = await page.locator('.sheet-steps .step-when').allTextContents();
+    expect(onCard).not.toEqual([]);
+    for (const when of onCard) expect(when).toMatch(/\d+:\d\d [ap]m$/);
+    expect(onCard.join()).toMatch(/\b0 min \d+:\d\d [ap]m/);
+    await openSheet(page, 'Day sheet');
+    const jobs = await page.locator('.sheet-steps .step-when').allTextContents();
+    expect(jobs.length).toBeGreaterThan(5);
+    for (const when of jobs) expect(when).toMatch(/\d+:\d\d [ap]m$/);
+  });
+
+  it('lists the day before its lanes on a phone, and the lanes first at a desk', async () => {
+    for (const [options, isListFirst] of [
+      [phone, true],
+      [desk, false],
+    ] as const) {
+      const page = await openDemo(/trail crew/i, options);
+      await openSheet(page, 'Day sheet');
+      const topOf = async (part: string) => (await page.locator(part).first().boundingBox())!.y;
+      expect((await topOf('.sheet-steps')) < (await topOf('.is-lanes'))).toBe(isListFirst);
+      const label = page.locator('.is-lanes svg text').first();
+      expect((await label.boundingBox())!.height).toBeGreaterThan(10);
+    }
+  });
+
+  it('takes the weather of the whole time in one block, and moves every hour by as much', async () => {
+    const page = await openDemo(/loaf and baked apples/i);
+    const before = await settledSheet(page);
+    await page.locator('.change-group > summary', { hasText: 'Weather' }).click();
+    await page.locator('.by-hour > summary').click();
+    const hours = page.locator('.by-hour').getByLabel('Air', { exact: true });
+    const airs = () =>
+      hours.evaluateAll((boxes) =>
+        boxes.map((box) => Number.parseInt((box as HTMLInputElement).value, 10)),
+      );
+    const [was, plain] = [await airs(), page.getByLabel('Air', { exact: true }).first()];
+    const from = Number.parseInt(await plain.inputValue(), 10);
+    await plain.fill('');
+    await plain.pressSequentially(String(from - 18));
+    await expect.poll(() => settledSheet(page)).not.toBe(before);
+    const moved = (await airs()).map((air, index) => was[index]! - air);
+    for (const by of moved) expect(Math.abs(by - 18)).toBeLessThanOrEqual(1);
+    await page.getByLabel('Wind from', { exact: true }).first().fill('north');
+    await settledSheet(page);
+    expect(await page.getByText('can’t be read yet').count()).toBe(0);
+  });
+
+  it('shows an oven of a grown camp as the size it is made in', async () => {
+    const page = await open('/');
+    await page.getByRole('radio', { name: 'Soda bread' }).check();
+    await settledSheet(page);
+    await page.getByRole('button', { name: 'Make it a camp of my own' }).click();
+    await page.waitForURL(/\/camp\//);
+    await settledSheet(page);
+    await page.locator('.change-group > summary', { hasText: 'Ovens' }).click();
+    const size = page.getByLabel('Size', { exact: true });
+    expect(await size.inputValue()).toBe('12 in');
+    expect(await size.locator('option').allTextContents()).toEqual(
+      [8, 10, 12, 14, 16].map((inches) => `${inches} inch`),
+    );
   });
 
   it('grows into a camp with nothing typed again, which survives a reload', async () => {
@@ -249,8 +330,11 @@ describeInBrowser('the app', () => {
   it('opens the front door without the parts that read camp files', async () => {
     const page = await freshPage(browser, phone);
     const scripts: string[] = [];
-    page.on('response', (response) => {
-      if (response.url().endsWith('.js')) scripts.push(new URL(response.url()).pathname);
+    const sizes: Promise<number>[] = [];
+    page.context().on('response', (response) => {
+      if (!response.url().endsWith('.js')) return;
+      scripts.push(new URL(response.url()).pathname);
+      sizes.push(response.body().then((body) => gzipSync(body).length));
     });
     await page.route('**/service-worker.js', (route) => route.abort());
     await page.goto(served.address);
@@ -258,6 +342,9 @@ describeInBrowser('the app', () => {
     await settledSheet(page);
     expect(scripts).not.toEqual([]);
     expect(scripts.filter((path) => /camp/i.test(path))).toEqual([]);
+    expect(scripts.filter((path) => /worker/.test(path))).toHaveLength(1);
+    const all = (await Promise.all(sizes)).reduce((sum, size) => sum + size, 0);
+    expect(all).toBeLessThanOrEqual(MOST_SCRIPT_BYTES);
   });
 
   it('sends a camp nowhere until the cook asks, and then only to its own server', async () => {

@@ -26,7 +26,11 @@ const opens = ({ type }: Block) => type === 'heading' || type === 'why';
 const isHalf = (block: Block) =>
   (block.type === 'heading' || block.type === 'why') && block.half === true;
 /** These keep the whole width, whatever they follow. */
-const isWhole = ({ type }: Block) => type === 'strip' || type === 'page-break' || type === 'lead';
+const isWhole = (block: Block) =>
+  block.type === 'strip' ||
+  block.type === 'page-break' ||
+  block.type === 'lead' ||
+  (block.type === 'drawing' && block.lanes === true);
 
 interface Taken {
   readonly item: Gathered;
