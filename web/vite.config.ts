@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { shellPlugin } from './shell-plugin.ts';
-import { shortNumbersPlugin } from './short-numbers-plugin.ts';
+import { shortTablesPlugin } from './short-tables-plugin.ts';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 
@@ -14,7 +14,7 @@ export default defineConfig({
   // No module of the engine does anything by being loaded: what only camps use is fetched with them.
   worker: {
     format: 'es',
-    plugins: () => [shortNumbersPlugin()],
+    plugins: () => [shortTablesPlugin()],
     rolldownOptions: { treeshake: { moduleSideEffects: false } },
   },
   build: {
