@@ -1,8 +1,12 @@
 // `npm run bench [name]`: every benchmark asserts its answer and prints a ratio against something
 // measured in the same run. Times depend on the machine; ratios travel better.
 import { planCampBench } from './plan-camp.ts';
+import { platesBench } from './plates.ts';
 
-const benches: Readonly<Record<string, () => void>> = { 'plan-camp': planCampBench };
+const benches: Readonly<Record<string, () => void>> = {
+  'plan-camp': planCampBench,
+  plates: platesBench,
+};
 
 const wanted = process.argv[2];
 for (const [name, bench] of Object.entries(benches)) {

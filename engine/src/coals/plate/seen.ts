@@ -2,7 +2,14 @@
 // each other? The mean over its stay, in its own frame. Sources: plate.ts; turning is a phase.
 
 import type { Harmonics } from './patch.ts';
-import { coolPlate, meanBetween, type PlateSolver, plateLater, turnedBy } from './plate.ts';
+import {
+  coolPlate,
+  meanBetween,
+  type PlateSolver,
+  plateLater,
+  settledPlate,
+  turnedBy,
+} from './plate.ts';
 
 /** A while in which nothing is turned. */
 export interface Dwell {
@@ -36,6 +43,9 @@ export const meanSeen = (
   return whole > 0 ? sum : kelvins;
 };
 
+/** Harmonics from here on settle within half a minute on any oven's iron: no steps for them. */
+const QUICK = 5;
+
 const dwelt = (
   solverFor: (stepSeconds: number) => PlateSolver,
   start: Harmonics,
@@ -43,10 +53,21 @@ const dwelt = (
 ) => {
   const steps = Math.min(MOST_STEPS, Math.ceil(seconds / STEP_SECONDS));
   const solver = solverFor(seconds / steps);
-  let kelvins = start;
-  for (let step = 0; step < steps; step++) kelvins = plateLater(solver, kelvins, flux);
+  let slow = someOf(start, 0, QUICK);
+  const slowFlux = someOf(flux, 0, QUICK);
+  for (let step = 0; step < steps; step++) slow = plateLater(solver, slow, slowFlux);
+  const quick = someOf(settledPlate(solver, flux), QUICK);
+  const kelvins = {
+    along: [...slow.along, ...quick.along],
+    across: [...slow.across, ...quick.across],
+  };
   return { kelvins, mean: meanBetween(solver, flux, { start, end: kelvins, seconds }) };
 };
+
+const someOf = ({ along, across }: Harmonics, from: number, to?: number): Harmonics => ({
+  along: along.slice(from, to),
+  across: across.slice(from, to),
+});
 
 const add = (to: Harmonics, what: Harmonics, weight: number): void => {
   for (const part of ['along', 'across'] as const)
