@@ -139,7 +139,8 @@ summary::-webkit-details-marker { display: none; }
   .laid > p { grid-column: 2; grid-row: 3; }
   .laid .figures p, .laid .drawings figure { max-width: 46mm; flex: 1 1 46mm; margin: 0; }
   .figures b { font-size: 34pt; }
-  .laid .figures span { font-size: 11.5pt; }
+  .laid .figures b { font-size: 30pt; }
+  .laid .figures span { font-size: 9.5pt; white-space: nowrap; }
   .placement p { font-size: 21pt; line-height: 1.1; margin: 0 0 2.5mm; }
   figure, .dish-card figure.wide, figure:has(.drawing-turn) { margin: 0.5mm 0 1mm; max-width: none; }
   .half figure:has(.drawing-turn) { max-width: 70mm; }

@@ -15,7 +15,7 @@ export interface CheckKit {
 export function wayPhrase(way: CheckWay, { flour, hasThermometer }: CheckKit, say: Say): string {
   switch (way.by) {
     case 'thermometer':
-      return `${hasThermometer ? 'Thermometer' : 'If you have a thermometer:'} inside, lid down a minute: ${say.oven(way.low)} to ${say.oven(way.high)}`;
+      return `${hasThermometer ? 'Thermometer' : 'With a thermometer, if you have one,'} inside, lid down a minute: ${say.oven(way.low)} to ${say.oven(way.high)}`;
     case 'hand-inside':
       return `Bare hand a span above the floor, out of the wind: you pull it away after ${say.count(way.leastSeconds)} to ${say.count(way.mostSeconds)} seconds`;
     case 'flour':

@@ -116,6 +116,21 @@ describe.each(plans)('the card of %s', (_name, plan) => {
     expect(Math.max(0, ...counts)).toBeLessThanOrEqual(Math.max(2, Math.min(6, all / 4)));
   });
 
+  it('asks at the last look for the colours of "done when"', () => {
+    const text = renderText(cardOf(plan), { width: 400 });
+    const { top, bottom } = loadsOf(plan)[0]![1].bake.done;
+    const asked = (word: string) => [
+      ...text.matchAll(new RegExp(`(?:seconds|knife): the ${word} is (\\w+)`, 'g')),
+    ];
+    for (const [word, colour] of [
+      ['top', top],
+      ['bottom', bottom],
+    ] as const) {
+      const last = asked(word).at(-1)?.[1];
+      if (colour !== undefined && last !== undefined) expect(last).toBe(colour);
+    }
+  });
+
   it('asks for grease or for paper, never for both on one floor', () => {
     const text = renderText(cardOf(plan), { width: 400 });
     if (/circle of baking paper/.test(text)) expect(text).not.toMatch(/greased floor|Grease floor/);

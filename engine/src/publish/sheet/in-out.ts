@@ -165,7 +165,7 @@ function outLines(dish: DishPlan, oven: CampOven, say: Say): readonly string[] {
     ...(isBread(dish)
       ? [
           `${liftOut(dish)} If it sticks: lid on, no coals, five minutes, and try again.`,
-          'Tap the bottom, stand it on a rack so that steam does not soften the crust.',
+          `${dish.recipe.kind === 'biscuit' ? 'Stand them' : 'Tap the bottom, stand it'} on a rack so that steam does not soften the crust.`,
           ...cutLines(dish),
         ]
       : []),

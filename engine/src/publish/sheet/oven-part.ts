@@ -11,6 +11,7 @@ import { sideDrawing } from '../drawing/side.ts';
 import type { Say } from '../say.ts';
 import { fraction } from '../speak-number.ts';
 import { axisClock } from '../speak-time.ts';
+import { asDone } from './check-colours.ts';
 import { checksBlocks } from './check-phrases.ts';
 import { coalsOnAt, minuteOnSheet } from './load-jobs.ts';
 import { isLined, loadNoun, momentsOf } from './moments.ts';
@@ -194,7 +195,7 @@ function checks({ plan, dish, part, say }: OvenPart, wood: boolean): readonly Bl
   };
   return [
     { type: 'heading', text: 'Checks: every count is only a start', half: true },
-    ...checksBlocks(part.coals.checks, { wood, noun: loadNoun(dish), whenOf, ...kit }, say),
+    ...checksBlocks(asDone(part), { wood, noun: loadNoun(dish), whenOf, ...kit }, say),
   ];
 }
 

@@ -25,7 +25,7 @@ const BAKED: readonly Trouble[] = [
   { looks: 'Coals dying', moves: ['knock-ash', 'add-above', 'add-below'] },
   {
     looks: 'Middle raw, crust done',
-    moves: ['take-above', 'take-below', { say: 'lid on, probe again in 10 minutes' }],
+    moves: ['take-above', 'take-below', { say: 'lid on, try again in 10 minutes' }],
   },
 ];
 
