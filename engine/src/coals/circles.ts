@@ -19,6 +19,13 @@ export const circle = (count: number, radius: number, phase = 0.5): readonly Spo
     spotAt(radius, (2 * Math.PI * (index + phase)) / count),
   );
 
+export interface RingBetweenLegs {
+  readonly radius: number;
+  readonly coalWidth: number;
+  /** The third that gets the first odd coal; the next the second. */
+  readonly firstThird?: number;
+}
+
 /**
  * Coals between the legs: as many in each third as in the others, or one more; in each third at
  * equal angles. Where there is room the whole ring is even, legs or no legs; where it is tight, coals
@@ -26,13 +33,14 @@ export const circle = (count: number, radius: number, phase = 0.5): readonly Spo
  */
 export const betweenLegs = (
   count: number,
-  { radius, coalWidth }: { readonly radius: number; readonly coalWidth: number },
+  { radius, coalWidth, firstThird = 0 }: RingBetweenLegs,
 ): readonly Spot[] => {
   if (count === 0 || radius <= coalWidth / 2) return circle(count, Math.max(0, radius));
   const third = (2 * Math.PI) / LEGS;
   const clear = Math.asin(coalWidth / 2 / radius) + LEG_WIDTH / 2 / radius;
   return LEG_ANGLES.flatMap((leg, at) => {
-    const here = Math.floor((count + LEGS - 1 - at) / LEGS);
+    const turn = (at + LEGS - firstThird) % LEGS;
+    const here = Math.floor((count + LEGS - 1 - turn) / LEGS);
     const end = Math.min(third / 2, Math.max(third / (2 * here), clear));
     const step = here > 1 ? (third - 2 * end) / (here - 1) : 0;
     return Array.from({ length: here }, (_, index) =>

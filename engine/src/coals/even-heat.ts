@@ -4,7 +4,7 @@
 
 import type { CoalRequest, CoalSet, Turn, Unevenness } from './coal-plan.ts';
 import { type Counted, type Counts, firstCounts } from './count.ts';
-import { evenest } from './evenest.ts';
+import { evenest, evenestBelow } from './evenest.ts';
 import { type FoodView, facesSeen, foodSight } from './food-sight.ts';
 import { bakeMean, ironPlates, ROUGH_HOW } from './iron-plates.ts';
 import { setAbove, setBelow } from './placement.ts';
@@ -72,19 +72,22 @@ const setsOf = (
   { plates, counts }: { readonly plates: Plates; readonly counts: Counts },
 ) => {
   const wish = wishOf(request, counts);
-  const below = setBelow({
+  const bare = setAbove({ ...wish, pieces: 0 });
+  const view = viewOf(request, setting, { plates, above: bare, below: bare });
+  const floor = {
     ...wish,
     pieces: counts.below,
     outerRadius: setting.body.floorDiameter / 2,
     isBaked: isBaked(request.wish.method),
-  });
-  const blank = setAbove({ ...wish, pieces: 0 });
-  const view = viewOf(request, setting, { plates, above: blank, below });
-  return { above: setAbove(wish, (layouts) => evenest(layouts, view)), below };
+  };
+  return {
+    above: setAbove(wish, (layouts) => evenest(layouts, view)),
+    below: setBelow(floor, (layouts) => evenestBelow(layouts, view)),
+  };
 };
 
 /** A further turn must take away more than this [K]: hands are short, and each lets heat out. */
-const TURN_COST_KELVIN = 1.5;
+const TURN_COST_KELVIN = 3;
 
 const turnsOf = (request: CoalRequest, { run }: Counted, view: FoodView): readonly Turn[] => {
   if (!isBaked(request.wish.method)) return [];

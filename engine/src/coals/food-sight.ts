@@ -88,6 +88,7 @@ export const gapSharesOf = (
 ): readonly number[] =>
   gapShares(highest, { gapMetres, radiusMetres: plates.lid.plate.radiusMetres });
 
+/** Coals of a set stronger to windward; their own scatter, which lies anywhere, is laid there too. */
 const oneSided = (view: FoodView, { pieces }: CoalSet, fromRadians: number): OneSided => ({
   fromRadians,
   share: Math.hypot(windExcess(view.windMetresPerSecond), scatter(pieces)),

@@ -5,7 +5,7 @@ import { metres } from '../quantity/unit.ts';
 import { betweenLegs, circle, heaped, innerWays, type Spot } from './circles.ts';
 import type { CoalPlace, CoalSet } from './coal-plan.ts';
 import { shovelsFor } from './fuel.ts';
-import { ringsOf, ringUnderFloor, touchingRing } from './room.ts';
+import { LEGS, ringsOf, ringUnderFloor, touchingRing } from './room.ts';
 
 export interface PlaceWish {
   readonly pieces: number;
@@ -58,21 +58,35 @@ const lidSet = (wish: PlaceWish, ring: number, inner: readonly Spot[]): CoalSet 
   places: [...named('ring', circle(ring, ringRadius(wish))), ...named('spread', inner)],
 });
 
+type BelowWish = PlaceWish & { readonly isBaked: boolean };
+
 /**
  * Coals below, legs left clear: a ring under the rim of the floor. What it does not hold lies spread
  * inside it under a pot; under a bread it makes a second ring, and the middle stays empty.
  */
-export const setBelow = (wish: PlaceWish & { readonly isBaked: boolean }): CoalSet => {
+export const setBelow = (
+  wish: BelowWish,
+  best: (layouts: readonly CoalSet[]) => CoalSet | undefined = (layouts) => layouts[0],
+): CoalSet => {
+  const layouts = THIRDS.map((firstThird) => floorSet(wish, firstThird));
+  return best(layouts) ?? (layouts[0] as CoalSet);
+};
+
+/** Which third of the ring gets the coal that is over. */
+const THIRDS = Array.from({ length: LEGS }, (_, third) => third);
+
+const floorSet = (wish: BelowWish, firstThird: number): CoalSet => {
   const first = Math.min(ringUnderFloor(wish), wish.pieces);
   const left = wish.pieces - first;
   const inner = { ...wish, outerRadius: wish.outerRadius - wish.coalWidth };
   const second = wish.isBaked ? Math.min(left, touchingRing(inner)) : 0;
+  const ring = { radius: ringRadius(wish), coalWidth: wish.coalWidth, firstThird };
   return {
     ...told(wish, ringsOf(wish, wish.pieces, ringUnderFloor)),
     ring: first + second,
     spread: left - second,
     places: [
-      ...named('ring', betweenLegs(first, { radius: ringRadius(wish), coalWidth: wish.coalWidth })),
+      ...named('ring', betweenLegs(first, ring)),
       ...named('ring', circle(second, ringRadius(inner))),
       ...named('spread', underPot(second > 0 ? inner : wish, left - second)),
     ],

@@ -68,12 +68,12 @@ const evenTurns = (wish: {
     angle: degrees(wish.angle),
   }));
 
-const SHORTEST_DWELL_MINUTES = 8; // oftener lets out more heat than it evens; ours
+const SHORTEST_DWELL_MINUTES = 12; // oftener is more hands and more heat let out than it evens; ours
 const MOST_SCHEDULES = 4;
 /** A schedule that leaves more of a one-sided heat is not worth computing. */
 const MOST_REMAINDER = 0.35;
 
-/** The rule's turns first, then others with dwells of 8 to 15 minutes, a handful. */
+/** The rule's turns first, then others with dwells of 12 to 15 minutes, a handful. */
 export const turnSchedules = (
   loadInMinute: number,
   stayMinutes: number,

@@ -5,8 +5,8 @@ import oneSided from '../../validation/coals/one-sided-plate.json' with { type: 
 import { type Change, coalRequest } from '../../validation/coals/requests.ts';
 import { isRefusal } from '../notice/notice.ts';
 import { degrees, type Minutes, minutes } from '../quantity/unit.ts';
-import type { CoalPlace, CoalPlan, Turn } from './coal-plan.ts';
-import { evenest, spreadsUnder } from './evenest.ts';
+import type { CoalPlace, CoalPlan, CoalSet, Turn } from './coal-plan.ts';
+import { evenest, evenestBelow, spreadsUnder } from './evenest.ts';
 import { type FoodView, facesSeen, foodSight, windExcess } from './food-sight.ts';
 import { FOOD_HOW, ROUGH_HOW } from './iron-plates.ts';
 import { layCoals } from './lay-coals.ts';
@@ -175,6 +175,24 @@ describe('the layout of the lid', () => {
     expect(onRim.length).toBe(1);
     const [rim = 0] = spreadsUnder(onRim, closed);
     expect(rim).toBeGreaterThan(2 * Math.min(...spreadsUnder(LAYOUTS, closed)));
+  });
+});
+
+describe('the ring under the floor', () => {
+  it('has its odd coal where it evens out the wind, and any third of it in still air is as good', () => {
+    for (const pieces of [7, 8, 10, 11]) {
+      const ring = { ...how, pieces, outerRadius: 0.128, isBaked: true };
+      const layouts: CoalSet[] = [];
+      setBelow(ring, (tried) => {
+        layouts.push(...tried);
+        return tried[0];
+      });
+      const windy = { ...VIEW, windMetresPerSecond: 3, windFromRadians: 1.5 * Math.PI };
+      const round = layouts.map((below) => facesOf({ ...windy, below }, []).bottom.round);
+      const best = layouts.indexOf(evenestBelow(layouts, windy)!);
+      expect(round[best]).toBeLessThan(Math.min(...round) + 3);
+      expect(Math.max(...round)).toBeGreaterThan(round[best]! + 10);
+    }
   });
 });
 

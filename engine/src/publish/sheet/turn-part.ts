@@ -30,9 +30,11 @@ const SEEN_KELVIN = 3;
 
 /** What turning is for, in degrees: the side that browns first, and what is left of it. */
 function unevenBlocks({ unevenness }: CoalPlan, say: Say): readonly Block[] {
-  const { unturned, turned, windward } = unevenness;
+  const { unturned, turned, windward, sooner } = unevenness;
   if (unturned < SEEN_KELVIN) return [];
   const side = windward ? 'the windward side' : 'one side';
+  const browns = Math.round(sooner?.unturned ?? 0);
+  const first = browns < 1 ? 'browns first' : `its top is brown ${minutesWords(browns)} sooner`;
   const left = turned < SEEN_KELVIN ? 'hardly at all' : `about ${say.difference(turned)}`;
   return [
     {
@@ -40,10 +42,12 @@ function unevenBlocks({ unevenness }: CoalPlan, say: Say): readonly Block[] {
       parts: [
         {
           text:
-            `Unturned, ${side} runs about ${say.difference(unturned)} hotter and browns first; ` +
+            `Unturned, ${side} runs about ${say.difference(unturned)} hotter and ${first}; ` +
             `turned so, ${left}.`,
         },
       ],
     },
   ];
 }
+
+const minutesWords = (count: number) => (count === 1 ? 'a minute' : `about ${count} minutes`);
