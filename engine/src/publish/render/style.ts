@@ -95,6 +95,10 @@ summary::-webkit-details-marker { display: none; }
   .facts dt { border: 0; padding-bottom: 0; }
 }
 @media screen and (max-width: 480px) {
+  th, td, .steps th, .steps .clock, .steps .who { padding-right: 2mm; }
+  .number + td:not(.number), .number + th:not(.number) { padding-left: 1mm; }
+  .steps .who { width: auto; }
+  .number, .steps small { white-space: normal; }
   .drawings { flex-direction: column; align-items: center; }
   .drawings figure { width: 100%; max-width: 320px; }
 }
