@@ -120,7 +120,7 @@ function drawingBlocks(plan: MealPlan, say: Say): readonly Block[] {
 type Stretch = readonly [from: number, to: number];
 
 /** So many jobs of one hand can still be told apart on one strip (tuned by eye on the demo camps). */
-const JOBS_A_STRIP = 30;
+const JOBS_A_STRIP = 36;
 
 /** A busy day is cut in strips of equal length, so that the numbers stay readable. */
 function strips(
