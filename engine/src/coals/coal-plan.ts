@@ -13,6 +13,7 @@ import type {
   Minutes,
   Ratio,
 } from '../quantity/unit.ts';
+import type { SiteConditions } from './conditions.ts';
 import type { FactorBeliefs, FactorName } from './factors.ts';
 import type { Load } from './load.ts';
 
@@ -44,6 +45,8 @@ export interface CoalRequest {
   readonly pins: { readonly above?: number; readonly below?: number };
   /** What a logbook learnt of this cook's coals, oven and camp; left out, the prior. */
   readonly beliefs?: FactorBeliefs;
+  /** Rain, wet ground, a riser, the oven weighed; left out, none of it. */
+  readonly conditions?: SiteConditions;
 }
 
 export interface CoalPlan {

@@ -38,12 +38,22 @@ export interface SpanEnd {
   readonly status: StiffSolution['status'];
 }
 
-/** The oven up to `edge`, with the moments wanted on the way. */
-export const spanRun = (span: CourseSpan, wanted: readonly number[], edge: number): SpanEnd => {
+/**
+ * The oven up to `edge`, with the moments wanted on the way; or, where `mayCut`, up to where its load
+ * stops taking heat and gives it back: what it then is depends on the way it came.
+ */
+export const spanRun = (span: CourseSpan, { wanted, edge, mayCut }: SpanWish): SpanEnd => {
   const from = span.moment.minute;
   const work = workOf(span);
   const stops = ends(span, (edge - from) * 60);
-  const whole = [0, ...stops, ...wanted.map((minute) => (minute - from) * 60), (edge - from) * 60];
+  const near = stops.flatMap((stop) => BEFORE_END_SECONDS.map((before) => stop - before));
+  const whole = [
+    0,
+    ...near.filter((time) => time > 0),
+    ...stops,
+    ...wanted.map((minute) => (minute - from) * 60),
+    (edge - from) * 60,
+  ];
   const at = withMiddles(distinct(whole));
   const { iron } = span.moment;
   const run = integrateStiff({
@@ -57,17 +67,29 @@ export const spanRun = (span: CourseSpan, wanted: readonly number[], edge: numbe
     absoluteTolerance: span.absoluteKelvin,
     mostSteps: span.mostSteps,
   });
-  const moments = momentsOf(work, run);
+  const all = run.times.map((seconds, index) => nowAt(work, seconds, run.states[index]!));
+  const cut = mayCut ? all.findIndex(givesBackFrom) : -1;
+  const moments = momentsOf(work, run, all).slice(0, cut < 0 ? undefined : cut / 2 + 1);
   const isWanted = (moment: OvenMoment) =>
     wanted.some((minute) => Math.abs(minute - moment.minute) < 1e-9);
   const last = { ...(moments.at(-1) ?? span.moment) };
   return {
     moments: moments.slice(0, -1).filter(isWanted),
-    last: run.status === 'done' ? { ...last, minute: edge } : last,
+    last: run.status === 'done' && cut < 0 ? { ...last, minute: edge } : last,
     steps: run.steps,
     status: run.status,
   };
 };
+
+export interface SpanWish {
+  readonly wanted: readonly number[];
+  readonly edge: number;
+  readonly mayCut: boolean;
+}
+
+/** A whole sample, not a middle, at which the load takes nothing more and took before. */
+const givesBackFrom = ({ loadWatts: taken }: Now, index: number, all: readonly Now[]): boolean =>
+  index >= 2 && index % 2 === 0 && taken < 0 && all[index - 2]!.loadWatts >= 0;
 
 const SAME_SECONDS = 1e-6;
 
@@ -79,6 +101,8 @@ const distinct = (times: readonly number[]): readonly number[] => {
   });
 };
 
+/** A coal ends with a square root, which Simpson's rule needs in short pieces. */
+const BEFORE_END_SECONDS = [20, 5, 1];
 const LONGEST_SAMPLE_SECONDS = 60; // Simpson over a minute is good to 1e-5 of the heat, see tests
 
 /** Every stretch cut to a minute at most, with its middle: what Simpson's rule wants. */
@@ -172,9 +196,8 @@ const writeRates = (work: Work, seconds: number, state: Float64Array, into: Floa
 };
 
 /** A moment at each whole sample; the middles only serve the balance. */
-const momentsOf = (work: Work, run: StiffSolution): readonly OvenMoment[] => {
+const momentsOf = (work: Work, run: StiffSolution, all: readonly Now[]): readonly OvenMoment[] => {
   const { setting, moment: start } = work.span;
-  const all = run.times.map((seconds, index) => nowAt(work, seconds, run.states[index]!));
   const moments: OvenMoment[] = [];
   let { givenJoules, lossJoules } = start;
   for (let index = 0; index < all.length; index += 2) {

@@ -3,6 +3,7 @@
 // Weak spot: nobody published wall thickness or lid weight; an owner's scales would settle it.
 
 import type { CampOven } from '../camp/camp.ts';
+import type { OwnMeasures } from './conditions.ts';
 import { parameter } from './parameters.ts';
 
 const INCH = 0.0254; // m, exact
@@ -36,9 +37,9 @@ const disc = (diameterMetres: number) => (Math.PI / 4) * diameterMetres ** 2;
 
 type OvenSize = Pick<CampOven, 'diameter' | 'depth' | 'mass' | 'floorDiameter'>;
 
-/** Areas, masses and conductances of an oven; the owner's floor diameter wins where given. */
-export const ovenBody = (oven: OvenSize): OvenBody => {
-  const lidDiameter = oven.diameter + LID_OVERHANG;
+/** Areas, masses and conductances of an oven; what the owner measured wins where given. */
+export const ovenBody = (oven: OvenSize, measures: OwnMeasures = {}): OvenBody => {
+  const lidDiameter = measures.lidDiameter ?? oven.diameter + LID_OVERHANG;
   const floorDiameter = oven.floorDiameter ?? FLOOR_SHARE * oven.diameter;
   const wallDiameter = (oven.diameter + floorDiameter) / 2;
   const areas = {
@@ -56,7 +57,7 @@ export const ovenBody = (oven: OvenSize): OvenBody => {
     rimArea: Math.PI * lidDiameter * parameter('rimLossHeightMetres'),
     extraArea: parameter('extraAreaSquareMetres'),
     volume: disc(wallDiameter) * oven.depth,
-    ...ironOf({ ...areas, lidDiameter, wallDiameter, floorDiameter }, oven),
+    ...ironOf({ ...areas, lidDiameter, wallDiameter, floorDiameter }, oven, measures.lidMass),
   };
 };
 
@@ -69,20 +70,22 @@ interface Sheet {
   readonly floorDiameter: number;
 }
 
-// One thickness everywhere: mass / (density x area), the only figure the sizing table allows.
-const ironOf = (sheet: Sheet, oven: OvenSize) => {
+// One thickness everywhere, mass / (density x area), is the only figure the sizing table allows; a
+// lid on the scales tells lid and pot apart.
+const ironOf = (sheet: Sheet, oven: OvenSize, lidMass?: number) => {
   const lidSheet = sheet.lidArea + Math.PI * sheet.lidDiameter * parameter('rimMassHeightMetres');
-  const allSheet = lidSheet + sheet.floorArea + sheet.wallArea;
-  const thickness = oven.mass / (parameter('ironGramsPerCubicMetre') * allSheet);
-  const capacity = (area: number) =>
-    (parameter('ironJoulesPerGramKelvin') * oven.mass * area) / allSheet;
+  const potSheet = sheet.floorArea + sheet.wallArea;
+  const lidGrams = lidMass ?? (oven.mass * lidSheet) / (lidSheet + potSheet);
+  const potGrams = oven.mass - lidGrams;
+  const thickness = potGrams / (parameter('ironGramsPerCubicMetre') * potSheet);
+  const perGram = parameter('ironJoulesPerGramKelvin');
   const along = parameter('ironConductivityWattsPerMetreKelvin') * thickness * Math.PI;
   const halfWall = oven.depth / 2;
   return {
     thickness,
-    lidCapacity: capacity(lidSheet),
-    wallCapacity: capacity(sheet.wallArea),
-    floorCapacity: capacity(sheet.floorArea),
+    lidCapacity: perGram * lidGrams,
+    wallCapacity: (perGram * potGrams * sheet.wallArea) / potSheet,
+    floorCapacity: (perGram * potGrams * sheet.floorArea) / potSheet,
     // Conduction along the sheet from mid-plate to mid-wall; the lid only rests on the rim.
     lidToWall:
       (parameter('rimContact') * along * oven.diameter) / (halfWall + sheet.lidDiameter / 6),

@@ -54,3 +54,43 @@ export function coalLifeMinutes(coal: {
 /** Whole chimneys to light for a number of coals. */
 export const chimneyfuls = (count: number, gear: Pick<Gear, 'chimneyfulCoals'>): number =>
   gear.chimneyfulCoals > 0 ? Math.ceil(count / gear.chimneyfulCoals) : 0;
+
+/**
+ * Of each chimneyful a few coals break, stay black or roll away: so many more are lit than laid.
+ * Common practice, no source; provisions count the same share.
+ */
+const LOST_SHARE = 0.05;
+
+/** Whole coals to light so that `count` of them can be laid. */
+export const coalsToLight = (count: number): number =>
+  count > 0 ? Math.ceil(count * (1 + LOST_SHARE) - ROUNDING) : 0;
+
+const ROUNDING = 1e-9;
+
+/**
+ * Lit coals that a kilogram of split, dry hardwood leaves, in briquette-equivalents: about a shovel.
+ * No source: half a coal's heat by weight is wood char, an open fire keeps about an eighth of its
+ * wood as embers. The cook's own lead and shovels win.
+ */
+const FEEDER_COALS_PER_KILOGRAM = 8;
+/** A feeder fire gives again this long after it has been fed; no source. */
+const FEEDER_AGAIN_SHARE = 0.5;
+
+export interface FeederFire {
+  /** From lighting to the first shovel; the cook's own. */
+  readonly lead: Minutes;
+  /** From feeding it to its next shovels. */
+  readonly again: Minutes;
+  /** Wood for all that is asked of it. */
+  readonly woodGrams: number;
+}
+
+/** What a feeder fire needs for so many coals. No source: a choice. */
+export const feederFireFor = (
+  fuel: Extract<Fuel, { readonly kind: 'wood-coals' }>,
+  coals: number,
+): FeederFire => ({
+  lead: fuel.lead,
+  again: minutes(Math.round(fuel.lead * FEEDER_AGAIN_SHARE)),
+  woodGrams: (1000 * Math.max(0, coals)) / FEEDER_COALS_PER_KILOGRAM,
+});

@@ -3,6 +3,7 @@
 
 import { type Notice, notice, type Refusal, refusal } from '../notice/notice.ts';
 import type { CoalRequest } from './coal-plan.ts';
+import { conditionTrouble } from './conditions.ts';
 
 const INCH = 0.0254; // m, exact
 
@@ -31,7 +32,7 @@ const isWithin = (value: number, range: { readonly lowest: number; readonly high
 
 /** Why this request can't be answered, or undefined. */
 export const coalTrouble = (request: CoalRequest): Refusal | undefined =>
-  ovenTrouble(request) ?? wishTrouble(request) ?? fireTrouble(request);
+  ovenTrouble(request) ?? conditionTrouble(request) ?? wishTrouble(request) ?? fireTrouble(request);
 
 const about = (request: CoalRequest) => ({ oven: request.oven.id });
 

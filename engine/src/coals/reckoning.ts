@@ -6,6 +6,7 @@
 import { burnoutMinutes } from './burn.ts';
 import { chartCount, charts, usualOven } from './charts.ts';
 import type { ChartCount, CoalRequest, CountReason, Reckoning } from './coal-plan.ts';
+import { floorFactor } from './conditions.ts';
 import { type Counted, countCoals, HOT_IRON_KELVIN } from './count.ts';
 import { fuelPiece, thinAirStrength } from './fuel.ts';
 import { ovenBody } from './geometry.ts';
@@ -13,7 +14,6 @@ import { coalsToHold, type HoldCase } from './hold.ts';
 import { ageFactor, firstCoals, heldWatts } from './need.ts';
 import { parameter } from './parameters.ts';
 import type { RunSetting } from './run.ts';
-import { groundFactor } from './site.ts';
 import { isBaked, isPotMethod } from './split.ts';
 
 type Cause = CountReason['cause'];
@@ -74,7 +74,7 @@ const stepsFrom = (
   chartTotal: number | undefined,
 ): readonly Step[] => {
   const usual = usualCase(request, counted.need.shareAbove);
-  const { airKelvin, pressurePascals, windMetresPerSecond } = setting.outside;
+  const { airKelvin, pressurePascals } = setting.outside;
   const still = { ...usual.outside, airKelvin, pressurePascals };
   const piece = fuelPiece(request.fuel).strength;
   const thin = piece * thinAirStrength(pressurePascals);
@@ -89,8 +89,8 @@ const stepsFrom = (
     outside: { ...usual.outside, pressurePascals },
   };
   const cold = { ...height, outside: still };
-  const wind = { ...cold, outside: { ...still, windMetresPerSecond } };
-  const ground = { ...wind, strengthBelow: thin * groundFactor(request.place) };
+  const wind = { ...cold, outside: setting.outside }; // with rain, if any
+  const ground = { ...wind, strengthBelow: thin * floorFactor(request, body) };
   const ageing = windAgeing(request, setting);
   const ours = held({});
   const steps: Step[] = [

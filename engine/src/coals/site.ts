@@ -1,9 +1,9 @@
 // One request as the physics sees it: this oven, this air, this fuel.
-// Sources: fuel.ts, burn.ts, geometry.ts; ground: groundSaps (a sign without a size).
+// Sources: fuel.ts, burn.ts, geometry.ts, conditions.ts.
 
-import type { Place } from '../camp/camp.ts';
 import { burnoutMinutes } from './burn.ts';
 import type { CoalRequest } from './coal-plan.ts';
+import { floorFactor } from './conditions.ts';
 import { fuelPiece, thinAirStrength } from './fuel.ts';
 import { ovenBody } from './geometry.ts';
 import type { RunSetting } from './run.ts';
@@ -15,25 +15,18 @@ export const siteFor = (request: CoalRequest): RunSetting => {
     pressurePascals: request.air.pressure,
   };
   const strength = piece.strength * thinAirStrength(request.air.pressure);
-  const burnout = burnoutMinutes(piece, place);
+  const body = ovenBody(request.oven, request.conditions?.measures);
+  const rain = request.conditions?.rain;
   return {
-    body: ovenBody(request.oven),
-    outside: { airKelvin: request.air.temperature, ...place },
+    body,
+    outside: {
+      airKelvin: request.air.temperature,
+      ...place,
+      ...(rain === undefined ? {} : { rainMillimetresPerHour: rain }),
+    },
     load: request.load,
-    burnoutMinutes: burnout,
+    burnoutMinutes: burnoutMinutes(piece, place),
     strengthAbove: strength,
-    strengthBelow: strength * groundFactor(request.place),
+    strengthBelow: strength * floorFactor(request, body),
   };
-};
-
-/**
- * What is left of the heat of coals that lie on this. Sources say only that soil saps heat and that
- * a fire pan cures it; the sizes are ours.
- *
- * @source  groundSaps (sign only, grade D)
- */
-export const groundFactor = (place: Pick<Place, 'ground' | 'hearth'>): number => {
-  if (place.hearth !== 'ground') return 1;
-  if (place.ground === 'snow') return 0.85;
-  return place.ground === 'gravel' || place.ground === 'sand' ? 0.97 : 0.95;
 };

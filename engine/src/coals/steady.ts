@@ -9,10 +9,10 @@ import {
   type Moment,
   type Outside,
   type Supply,
-  skinAt,
   slopesAt,
   solveThree,
 } from './network.ts';
+import { skinLookup } from './skin-table.ts';
 
 export interface SteadyCase {
   readonly body: OvenBody;
@@ -34,9 +34,10 @@ const LONGEST_STEP_KELVIN = 80; // keeps Newton from leaping below the air
 
 /** Temperatures at which all heat flows balance. Always ends: bounded iterations. */
 export const steadyOven = (steady: SteadyCase): SteadyOven => {
+  const skin = skinLookup(steady.body, steady.outside);
   let iron = steady.from ?? firstGuess(steady.outside);
   for (let iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
-    const moment: Moment = { ...steady, skin: skinAt(steady.body, iron, steady.outside) };
+    const moment: Moment = { ...steady, skin: skin(iron.lid, iron.wall) };
     const flows = flowsAt(moment, iron);
     const step = solveThree(slopesAt(moment, iron), [
       -flows.intoLid,

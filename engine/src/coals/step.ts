@@ -11,6 +11,7 @@ import {
   type Flows,
   flowsAt,
   type IronState,
+  type Matrix,
   type Moment,
   type Outside,
   type Supply,
@@ -57,13 +58,14 @@ const STEADY_INTAKE_WATTS = 0.3;
 export const stepOven = (setting: StepSetting, state: StepState, step: StepCase): Stepped => {
   const first = loadWatts(setting, state, step.openWatts);
   const skin = skinLookup(setting.body, setting.outside);
-  const sink = (watts: number) => ({ skin, sinkWatts: watts + step.openWatts });
-  const guess = ironAfterStep(setting, state.iron, step, sink(first));
+  const sinkWatts = first + step.openWatts;
+  const guess = ironAfterStep(setting, state.iron, step, { skin, sinkWatts });
   const guessLoad = loadAfter(setting, state.load, first * step.seconds);
   const last = loadWatts(setting, { iron: guess.iron, load: guessLoad }, step.openWatts);
   const isSteady = Math.abs(last - first) < STEADY_INTAKE_WATTS;
   const taken = isSteady ? first : (first + last) / 2;
-  const ended = isSteady ? guess : ironAfterStep(setting, state.iron, step, sink(taken));
+  const again = { skin, sinkWatts: taken + step.openWatts };
+  const ended = isSteady ? guess : ironAfterStep(setting, state.iron, step, again);
   return {
     iron: ended.iron,
     load: isSteady ? guessLoad : loadAfter(setting, state.load, taken * step.seconds),
@@ -92,28 +94,31 @@ export const loadWatts = (
   openWatts: number,
   close = CLOSE_WATTS,
 ): number => {
-  const { load, body } = setting;
-  if (!load) return 0;
-  const takes = (watts: number) =>
-    load.heatInto(state.load, cavityKelvin(body, state.iron, watts + openWatts) as Kelvin);
-  const most = takes(0);
+  if (!setting.load) return 0;
+  const most = takenWatts(setting, state, openWatts);
   if (Math.abs(most) < close) return most;
-  return agreed(takes, most, close);
-};
-
-const agreed = (takes: (watts: number) => number, most: number, close: number): number => {
-  let [low, high] = [0, most];
-  let [lowMiss, highMiss] = [-most, most - takes(most)];
-  for (let attempt = 0; attempt < MOST_TRIES; attempt++) {
-    if (Math.abs(highMiss) < close) return high;
+  let low = 0;
+  let lowMiss = -most;
+  let high = most;
+  let highMiss = most - takenWatts(setting, state, most + openWatts);
+  for (let attempt = 0; attempt < MOST_TRIES && Math.abs(highMiss) >= close; attempt++) {
     const middle = high - (highMiss * (high - low)) / (highMiss - lowMiss);
-    const miss = middle - takes(middle);
-    if (miss * highMiss < 0) [low, lowMiss] = [high, highMiss];
-    else lowMiss /= 2;
-    [high, highMiss] = [middle, miss];
+    const miss = middle - takenWatts(setting, state, middle + openWatts);
+    if (miss * highMiss < 0) {
+      low = high;
+      lowMiss = highMiss;
+    } else lowMiss /= 2;
+    high = middle;
+    highMiss = miss;
   }
   return high;
 };
+
+/** What the load takes of a cavity that loses `sinkWatts` in all. */
+const takenWatts = (setting: StepSetting, state: StepState, sinkWatts: number): number =>
+  setting.load
+    ? setting.load.heatInto(state.load, cavityKelvin(setting.body, state.iron, sinkWatts) as Kelvin)
+    : 0;
 
 interface IronStep {
   readonly iron: IronState;
@@ -124,41 +129,52 @@ interface IronStep {
 
 type Triple = readonly [number, number, number];
 
+interface Sink {
+  readonly skin: SkinLookup;
+  readonly sinkWatts: number;
+}
+
+const momentAt = (setting: StepSetting, supply: Supply, sink: Sink, at: IronState): Moment => ({
+  body: setting.body,
+  outside: setting.outside,
+  supply,
+  sinkWatts: sink.sinkWatts,
+  skin: sink.skin(at.lid, at.wall),
+});
+
 const ironAfterStep = (
   setting: StepSetting,
   iron: IronState,
   step: StepCase,
-  { skin, sinkWatts }: { readonly skin: SkinLookup; readonly sinkWatts: number },
+  sink: Sink,
 ): IronStep => {
-  const { body, outside } = setting;
-  const momentOf = (supply: Supply, at: IronState): Moment => ({
-    body,
-    outside,
-    supply,
-    sinkWatts,
-    skin: skin(at.lid, at.wall),
-  });
-  const before = momentOf(step.supplyBefore, iron);
+  const { body } = setting;
+  const { seconds, supplyBefore, supplyAfter } = step;
+  const before = momentAt(setting, supplyBefore, sink, iron);
   const flowsBefore = flowsAt(before, iron);
-  const solve = stageSolver(body, slopesAt(before, iron), step.seconds);
-  const one = solve(rates(body, flowsBefore)); // verwer1999 eq. 2.6, first stage
-  const ahead = moved(iron, one, step.seconds);
-  const flowsAhead = flowsAt(momentOf(step.supplyAfter, ahead), ahead);
-  const push = rates(body, flowsAhead);
-  const two = solve([push[0] - 2 * one[0], push[1] - 2 * one[1], push[2] - 2 * one[2]]);
-  const ended = moved(moved(iron, one, 1.5 * step.seconds), two, 0.5 * step.seconds);
-  const flowsEnded = flowsAt(momentOf(step.supplyAfter, ended), ended);
-  const half = step.seconds / 2; // trapezium: its own quadrature, so the balance tests the step
+  const matrix = stageMatrix(body, slopesAt(before, iron), seconds);
+  const one = solveThree(matrix, rates(body, flowsBefore)); // verwer1999 eq. 2.6, first stage
+  const ahead = moved(iron, one, seconds);
+  const push = rates(body, flowsAt(momentAt(setting, supplyAfter, sink, ahead), ahead));
+  const two = solveThree(matrix, [
+    push[0] - 2 * one[0],
+    push[1] - 2 * one[1],
+    push[2] - 2 * one[2],
+  ]);
+  const ended = moved(moved(iron, one, 1.5 * seconds), two, 0.5 * seconds);
+  const flowsEnded = flowsAt(momentAt(setting, supplyAfter, sink, ended), ended);
+  const half = seconds / 2; // trapezium: its own quadrature, so the balance tests the step
   return {
     iron: ended,
     givenJoules: half * (given(flowsBefore) + given(flowsEnded)),
     lossJoules: half * (lost(flowsBefore) + lost(flowsEnded)),
     // verwer1999: y + h k1 is the embedded first order; this is what second order adds to it
-    differenceKelvin:
-      half *
-      Math.max(Math.abs(one[0] + two[0]), Math.abs(one[1] + two[1]), Math.abs(one[2] + two[2])),
+    differenceKelvin: half * largest(one[0] + two[0], one[1] + two[1], one[2] + two[2]),
   };
 };
+
+const largest = (one: number, two: number, three: number) =>
+  Math.max(Math.abs(one), Math.abs(two), Math.abs(three));
 
 const given = (flows: Flows) => flows.fromAbove + flows.fromBelow;
 const lost = (flows: Flows) => flows.lidLoss + flows.wallLoss;
@@ -169,28 +185,24 @@ const rates = (body: OvenBody, flows: Flows): Triple => [
   flows.intoFloor / body.floorCapacity,
 ];
 
-// Solves (1 - gamma dt J) k = right, with J the slopes over the heat capacities.
-const stageSolver = (body: OvenBody, slopes: ReturnType<typeof slopesAt>, seconds: number) => {
+/** 1 - gamma dt J, with J the slopes over the heat capacities. */
+const stageMatrix = (body: OvenBody, slopes: Matrix, seconds: number): Matrix => {
   const factor = -GAMMA * seconds;
   const lid = factor / body.lidCapacity;
   const wall = factor / body.wallCapacity;
   const floor = factor / body.floorCapacity;
   const [a, b, c, d, e, f, g, h, i] = slopes;
-  return (right: Triple): Triple =>
-    solveThree(
-      [
-        1 + lid * a,
-        lid * b,
-        lid * c,
-        wall * d,
-        1 + wall * e,
-        wall * f,
-        floor * g,
-        floor * h,
-        1 + floor * i,
-      ],
-      right,
-    );
+  return [
+    1 + lid * a,
+    lid * b,
+    lid * c,
+    wall * d,
+    1 + wall * e,
+    wall * f,
+    floor * g,
+    floor * h,
+    1 + floor * i,
+  ];
 };
 
 const moved = (iron: IronState, rate: Triple, seconds: number): IronState => ({

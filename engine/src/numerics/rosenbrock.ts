@@ -40,18 +40,17 @@ function findStage(run: Run, step: number, stage: number): void {
     combine(run, STAGE_STATES[stage]!, run.trial);
     evaluate(run, run.time + STAGE_TIMES[stage]! * step, run.trial, right);
   }
-  STAGE_MIXES[stage]!.forEach((mix, earlier) => {
-    addScaled(right, run.stages[earlier]!, mix / step);
-  });
+  const mixes = STAGE_MIXES[stage]!;
+  for (let earlier = 0; earlier < mixes.length; earlier += 1)
+    addScaled(right, run.stages[earlier]!, mixes[earlier]! / step);
   addScaled(right, run.timeSlope, STAGE_TIME_SLOPES[stage]! * step);
   solveFactored(run.matrix, run.size, run.rows, right);
 }
 
 function combine(run: Run, weights: readonly number[], into: Float64Array): void {
   into.set(run.state);
-  weights.forEach((weight, stage) => {
-    if (weight !== 0) addScaled(into, run.stages[stage]!, weight);
-  });
+  for (let stage = 0; stage < weights.length; stage += 1)
+    if (weights[stage] !== 0) addScaled(into, run.stages[stage]!, weights[stage]!);
 }
 
 function addScaled(into: Float64Array, vector: Float64Array, factor: number): void {
