@@ -50,7 +50,7 @@ export function AmountStep({ what, planned, onChange }: AmountStepProps) {
             className="button is-quiet"
             onClick={() => onChange(asWritten as RecipeFood)}
           >
-            As the recipe makes it
+            Back to the recipe
           </button>
         ) : null}
       </div>
