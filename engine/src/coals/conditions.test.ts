@@ -109,6 +109,26 @@ describe('steady coals, before rounding', () => {
   });
 });
 
+describe('a plan in rain, on wet ground and a riser', () => {
+  const wet: SiteConditions = { rain: 2, groundIsWet: true, riser: metres(0.03) };
+  const planOf = (conditions: SiteConditions) => {
+    const plan = layCoals({ ...request, conditions });
+    if (isRefusal(plan)) throw new Error(plan.code);
+    return plan;
+  };
+
+  it('lays more, burns at least as much, loses no heat (0.1 %) and its lines still add up', () => {
+    const [plain, plan] = [planOf({}), planOf(wet)];
+    const total = plan.reckoning.above + plan.reckoning.below;
+    expect(total).toBeGreaterThan(plain.reckoning.above + plain.reckoning.below);
+    expect(plan.coalsInAll).toBeGreaterThanOrEqual(plain.coalsInAll);
+    expect(Math.abs(plan.energy.errorRatio)).toBeLessThan(1e-3);
+    const chart = plan.reckoning.chart;
+    const lines = plan.reckoning.because.reduce((sum, line) => sum + line.coals, 0);
+    expect((chart?.above ?? 0) + (chart?.below ?? 0) + lines).toBe(total);
+  });
+});
+
 describe('an oven that was weighed and measured', () => {
   it('keeps its whole mass, however heavy its lid', () => {
     const all = (lidGrams: number) => {

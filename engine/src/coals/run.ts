@@ -40,8 +40,6 @@ export interface RunSetting {
 export interface OvenMoment {
   readonly minute: number;
   readonly iron: IronState;
-  /** Nothing is kept between steps any more; callers may still clear it. */
-  readonly skin?: undefined;
   readonly coals: readonly CoalGroup[];
   /** Undefined while the oven is empty. */
   readonly load: LoadState | undefined;
