@@ -136,18 +136,26 @@ export function writeQuantity(kind: QuantityKind, inside: number): string {
   const exact = UNITS[kind]
     .map((unit) => shortestExact(kind, unit, inside))
     .filter((text) => text !== undefined)
+    .filter((text) => !FEW_FEET.test(text))
     .sort((a, b) => a.length - b.length);
   return exact[0] ?? nearestText(kind, inside);
 }
 
+/** An oven is twelve inches, not one foot. */
+const FEW_FEET = /^\d(\.\d+)? ft$/;
+
 const MOST_DECIMALS = 6;
 const MOST_DIGITS = 17;
+
+/** Alike to within the last bits that a computed size is off by: `12 in`, not 0.30479999999999996 m. */
+const isSame = (read: number | undefined, inside: number) =>
+  read !== undefined && Math.abs(read - inside) <= 1e-14 * Math.abs(inside);
 
 function shortestExact(kind: QuantityKind, unit: WrittenUnit, inside: number): string | undefined {
   const value = unit.fromInside(inside);
   for (let decimals = 0; decimals <= MOST_DECIMALS; decimals += 1) {
     const text = `${Number(value.toFixed(decimals))} ${unit.sign}`;
-    if (readQuantity(kind, text) === inside) return text;
+    if (isSame(readQuantity(kind, text), inside)) return text;
   }
   const text = `${Number(value.toPrecision(MOST_DIGITS))} ${unit.sign}`;
   return readQuantity(kind, text) === inside ? text : undefined;
