@@ -11,11 +11,14 @@ import { type MoveChoice, movesAt } from './moves.ts';
 import { replayedFrom } from './replay.ts';
 import type { RunSetting } from './run.ts';
 import { isBaked, WANTED_HALF_RANGE } from './split.ts';
+import { visitNear } from './visits.ts';
 
 export interface CheckWish {
   readonly request: CoalRequest;
   readonly setting: RunSetting;
   readonly counted: Counted;
+  /** Minutes at which somebody is at this oven anyhow: turns and additions. */
+  readonly visits?: readonly number[];
 }
 
 const BEFORE_LOADING_MINUTES = 5; // time for a flour test and for a move
@@ -27,20 +30,28 @@ export const checksFor = (wish: CheckWish): readonly Check[] => {
   if (!isBaked(wish.request.wish.method)) return potChecks(wish);
   const { loadInMinute, outMinute } = wish.counted.run;
   const stay = outMinute - loadInMinute;
-  const at = (share: number) => Math.round(loadInMinute + share * stay);
+  const visits = wish.visits ?? [];
+  const top = lookAt(wish, Math.round(loadInMinute + TOP_LOOK_SHARE * stay), visits);
+  const last = lookAt(wish, Math.round(loadInMinute + LAST_LOOK_SHARE * stay), [...visits, top]);
   // One set of moves for both looks into a full oven: minutes apart they do the same.
-  const moves = movesAt({ ...wish, minute: at(TOP_LOOK_SHARE) });
+  const moves = movesAt({ ...wish, minute: top });
   return [
     ...(wish.request.wish.preheat ? [emptyCheck(wish)] : []),
-    fullCheck(wish, { minute: at(TOP_LOOK_SHARE), moves }, [
+    fullCheck(wish, { minute: top, moves }, [
       { by: 'nose' },
       { by: 'top-colour', colour: 'straw' },
     ]),
-    fullCheck(wish, { minute: at(LAST_LOOK_SHARE), moves }, [
+    fullCheck(wish, { minute: last, moves }, [
       { by: 'top-colour', colour: 'brown' },
       { by: 'bottom-corner', colour: 'brown' },
     ]),
   ];
+};
+
+/** Joined to another visit that is near; a stay too short for that keeps its minute. */
+const lookAt = ({ counted }: CheckWish, wished: number, visits: readonly number[]): number => {
+  const { loadInMinute, outMinute } = counted.run;
+  return visitNear(wished, visits, { after: loadInMinute, before: outMinute }) ?? wished;
 };
 
 /** When to look at the top, and when at the bottom; common practice, no source. */
@@ -118,7 +129,8 @@ const potChecks = (wish: CheckWish): readonly Check[] => {
   const { loadInMinute, outMinute } = counted.run;
   const up = upMinute(counted.feed, counted.run) ?? Math.round((loadInMinute + outMinute) / 2);
   const looks = request.wish.method === 'boil' ? 'rolling' : 'shivering';
-  const minute = Math.min(outMinute - 1, Math.ceil((up + 1) / 5) * 5);
+  const soon = Math.min(outMinute - 1, Math.ceil((up + 1) / 5) * 5);
+  const minute = lookAt(wish, soon, wish.visits ?? []);
   if (minute <= loadInMinute) return [];
   const moves = movesAt({ ...wish, minute });
   return [fullCheck(wish, { minute, moves }, [{ by: 'simmer', looks }])];

@@ -158,4 +158,54 @@ export const coalsCodes = {
     when: 'A pinned count is not a whole number from 0 to 200.',
     next: 'Give whole coals.',
   },
+  COALS_FUEL_SHORT_FOR_THIS: {
+    kind: 'notice',
+    when: 'The charcoal at hand is too little for this dish; it says what it does at most.',
+    next: 'Cook what is named instead, or get more.',
+  },
+  COALS_STACK_CAUTION: {
+    kind: 'notice',
+    when: 'Two ovens are planned one on the other.',
+    next: 'Stack only when coals are short: look at both, the one to open on top.',
+  },
+  COALS_STACK_SIZES_DIFFER: {
+    kind: 'notice',
+    when: 'The upper oven of a stack is more than one size smaller.',
+    next: 'Lay the coals between in the upper floor’s circle and the rest on the lower rim.',
+  },
+  COALS_STACK_LOWER_FIRST: {
+    kind: 'notice',
+    when: 'The lower oven of a stack is done before the upper one.',
+    next: 'Put the dish that is done first, or opened most, on top.',
+  },
+  COALS_STACK_EVEN_HEAT: {
+    kind: 'notice',
+    when: 'A bread in a stack has more heat below than it would alone.',
+    next: 'Set it on a rack or pan, and look at its bottom early.',
+  },
+  COALS_STACK_HEAT_OFF: {
+    kind: 'notice',
+    when: 'One oven of a stack stays more than a step of the charts from its wanted heat.',
+    next: 'Take them apart, or stack dishes of one heat.',
+  },
+  COALS_STACK_METHOD_UNFIT: {
+    kind: 'refusal',
+    when: 'A dish of a stack is fried, boiled, kept warm, browned first or not heated at all.',
+    next: 'Cook it beside the stack.',
+  },
+  COALS_STACK_UNLIKE: {
+    kind: 'refusal',
+    when: 'A pot and a bread, two fuels, or heats more than two chart steps apart are stacked.',
+    next: 'Stack dishes of like needs and even heat.',
+  },
+  COALS_STACK_TOP_HEAVY: {
+    kind: 'refusal',
+    when: 'The upper oven of a stack is larger than the lower.',
+    next: 'Put the larger one below.',
+  },
+  COALS_STACK_PINS_CLASH: {
+    kind: 'refusal',
+    when: 'Two different counts are pinned for the one layer between two ovens.',
+    next: 'Pin one of them.',
+  },
 } satisfies CodeList;

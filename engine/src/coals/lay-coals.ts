@@ -2,20 +2,20 @@
 // Sources: see count.ts, feeding.ts, charts.ts. The cook's pins are simulated, never rewritten.
 
 import { type OrRefusal, refusal } from '../notice/notice.ts';
-import { grams, type Kelvin, kelvin, minutes, ratio } from '../quantity/unit.ts';
-import { type FactorMoments, factorMoments, halfBands } from './band.ts';
+import { grams, kelvin, minutes, ratio } from '../quantity/unit.ts';
+import { type FactorMoments, factorMoments } from './band.ts';
 import { checksFor } from './checks.ts';
 import type {
   Addition,
   Check,
   CoalPlan,
   CoalRequest,
-  CurvePoint,
   EnergyBalance,
   FactorRun,
   Move,
 } from './coal-plan.ts';
 import { boiledOffGrams, type Counted, coalsInAll, countCoals } from './count.ts';
+import { curveOf } from './curve.ts';
 import { type EvenHeat, evenHeat } from './even-heat.ts';
 import { beliefsFor, believed } from './factors.ts';
 import { fuelPiece, shovelsFor } from './fuel.ts';
@@ -67,7 +67,7 @@ export const draftCoals = (request: CoalRequest): OrRefusal<CoalDraft> => {
   const draft = {
     loadInMinute: minutes(foodInMinute(counted)),
     outMinute: minutes(outMinute),
-    curve: curveOf(request, counted.run.moments, []),
+    curve: curveOf(request.load, counted.run.moments, []),
   };
   return reachTrouble(request, counted) ?? draft;
 };
@@ -95,9 +95,10 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
   const { run } = counted;
   const { outMinute, additions } = run;
   const runs = factorRunsOf(request, setting, counted);
-  const checks = checksFor({ request, setting, counted });
   const isWood = request.fuel.kind === 'wood-coals';
   const even = evenHeat(request, setting, counted);
+  const visits = [...even.turns, ...additions].map((act) => act.minute);
+  const checks = checksFor({ request, setting, counted, visits });
   const all = coalsInAll(counted);
   const boiledOff = boiledOffGrams(counted);
   return {
@@ -113,7 +114,7 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
     loadInMinute: minutes(foodInMinute(counted)),
     outMinute: minutes(outMinute),
     wanted: wantedRange(request),
-    curve: curveOf(request, run.moments, runs),
+    curve: curveOf(request.load, run.moments, runs),
     factorRuns: runsShown(request, runs),
     turns: even.turns,
     additions: isWood ? additions.map(inShovels) : additions,
@@ -171,28 +172,7 @@ const factorRunsOf = (request: CoalRequest, setting: RunSetting, counted: Counte
   factorMoments(setting, beliefsFor(request), (changed) => replayed(request, changed, counted));
 
 const runsShown = (request: CoalRequest, runs: readonly FactorMoments[]): readonly FactorRun[] =>
-  runs.map(({ factor, moments }) => ({ factor, curve: curveOf(request, moments, []) }));
-
-const curveOf = (
-  request: CoalRequest,
-  moments: readonly OvenMoment[],
-  runs: readonly FactorMoments[],
-): readonly CurvePoint[] => {
-  const halves = halfBands(moments, runs);
-  return moments.map((moment, index) => ({
-    minute: minutes(moment.minute),
-    oven: kelvin(moment.ovenKelvin),
-    low: kelvin(moment.ovenKelvin - (halves[index] ?? 0)),
-    high: kelvin(moment.ovenKelvin + (halves[index] ?? 0)),
-    lid: kelvin(moment.iron.lid),
-    floor: kelvin(moment.iron.floor),
-    wall: kelvin(moment.iron.wall),
-    ...loadTemperature(request, moment),
-  }));
-};
-
-const loadTemperature = ({ load }: CoalRequest, moment: OvenMoment): { readonly load?: Kelvin } =>
-  moment.load === undefined ? {} : { load: load.temperature(moment.load) };
+  runs.map(({ factor, moments }) => ({ factor, curve: curveOf(request.load, moments, []) }));
 
 const energyOf = (
   request: CoalRequest,

@@ -1,8 +1,12 @@
 // What has to be said beside the counts of one plan.
 
-import { type Notice, type NoticeValues, notice } from '../notice/notice.ts';
+import { isRefusal, type Notice, type NoticeValues, notice } from '../notice/notice.ts';
+import { minutes } from '../quantity/unit.ts';
+import { LAID_AGE_MINUTES } from './burn.ts';
 import type { CoalRequest } from './coal-plan.ts';
 import { boiledOffGrams, type Counted, coalsInAll, upMinute } from './count.ts';
+import { COALS_RANGE } from './range.ts';
+import { whatCanIDoWith } from './with-these-coals.ts';
 
 /** The heat may leave the wanted step by as much again before it is worth a word. */
 const WANDERS_KELVIN = 28; // two steps of the charts
@@ -90,10 +94,27 @@ const farthestAstray = (request: CoalRequest, counted: Counted): NoticeValues | 
   return { farthestKelvin: far.moment.ovenKelvin, minute: far.moment.minute };
 };
 
-const fuelNotices = ({ fuel, oven }: CoalRequest, counted: Counted): readonly Notice[] => {
+const fuelNotices = (request: CoalRequest, counted: Counted): readonly Notice[] => {
+  const { fuel, oven } = request;
   if (fuel.kind !== 'briquettes' || fuel.onHand === undefined) return [];
   const massGrams = coalsInAll(counted) * fuel.pieceMass;
   if (massGrams <= fuel.onHand) return [];
   const values = { massGrams, onHandGrams: fuel.onHand };
-  return [notice('COALS_FUEL_SHORT', 'stop', { oven: oven.id }, values)];
+  const short = notice('COALS_FUEL_SHORT', 'stop', { oven: oven.id }, values);
+  return [short, ...fuelDoes(request, Math.floor(fuel.onHand / fuel.pieceMass))];
 };
+
+/** What the charcoal at hand does do, all of it lit at once. */
+const fuelDoes = (request: CoalRequest, coals: number): readonly Notice[] => {
+  const { oven, air, place, screened, fuel, ironAtStart: ironNow, beliefs } = request;
+  const litMinutesAgo = minutes(LAID_AGE_MINUTES);
+  const site = { oven, air, place, screened, fuel, ironNow, ...(beliefs ? { beliefs } : {}) };
+  const left = whatCanIDoWith({ ...site, pieces: Math.min(coals, MOST_COALS), litMinutesAgo });
+  if (isRefusal(left)) return [];
+  const kinds = [...new Set(left.ways.flatMap((way) => way.kinds))].join(', ');
+  const hottestKelvin = Math.max(...left.ways.map((way) => way.hottest));
+  const values = { coals, hottestKelvin, kinds };
+  return [notice('COALS_FUEL_SHORT_FOR_THIS', 'doubt', { oven: oven.id }, values)];
+};
+
+const MOST_COALS = COALS_RANGE.pin.highest;

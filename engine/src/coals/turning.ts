@@ -3,6 +3,7 @@
 
 import { type Degrees, degrees, type Minutes, minutes } from '../quantity/unit.ts';
 import type { Turn } from './coal-plan.ts';
+import { visitNear } from './visits.ts';
 
 /** Angles over the ground, clockwise seen from above, 0 … 360. */
 export interface Stand {
@@ -92,26 +93,21 @@ export const turnSchedules = (
   return [rule, ...others].slice(0, MOST_SCHEDULES);
 };
 
-const ONE_VISIT_MINUTES = 5; // nobody goes to an oven twice within five minutes
-const LONGEST_SHIFTED_DWELL = LONGEST_DWELL_MINUTES + 2;
-
-/**
- * Turns moved to the minute of an addition that is near, so that one visit does both; a turn stays
- * where moving it would leave a dwell of more than 17 minutes.
- */
+/** Turns moved so that no visit to the oven is within five minutes of another; see visits.ts. */
 export const withVisits = (
   turns: readonly Turn[],
   visits: readonly Minutes[],
   stay: { readonly loadInMinute: number; readonly outMinute: number },
 ): readonly Turn[] => {
   const moved: Turn[] = [];
-  for (const [index, turn] of turns.entries()) {
+  for (const turn of turns) {
     const before = moved.at(-1)?.minute ?? stay.loadInMinute;
-    const after = turns[index + 1]?.minute ?? stay.outMinute;
-    const visit = visits.find((minute) => Math.abs(minute - turn.minute) < ONE_VISIT_MINUTES);
-    const dwell = visit === undefined ? Infinity : Math.max(visit - before, after - visit);
-    const fits = visit !== undefined && visit > before && dwell <= LONGEST_SHIFTED_DWELL;
-    moved.push(fits ? { ...turn, minute: visit } : turn);
+    const free = visits.filter((minute) => minute > before);
+    const minute = visitNear(turn.minute, [...free, before], {
+      after: before,
+      before: stay.outMinute,
+    });
+    if (minute !== undefined) moved.push({ ...turn, minute: minutes(minute) });
   }
   return moved;
 };

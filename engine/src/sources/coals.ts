@@ -247,4 +247,21 @@ export const coalsSources = {
     grade: 'C',
     note: 'computed by three independent methods that agree within 0.02 K; not a measurement',
   },
+  stackSaving: {
+    title: 'Stacking saves about 15 to 20 coals; to see the bottom pot the others must come off',
+    by: 'a show-stacking page by a camp-oven teacher',
+    grade: 'B',
+    note: 'how many ovens the saving is for is not said',
+  },
+  stackLike: {
+    title: 'Bottom-heat, top-heat and baked dishes do not mix in a stack; like needs, even heat',
+    by: 'a long-time teacher on a forum, 2019; a second camp-cooking page',
+    grade: 'B',
+  },
+  stackBetween: {
+    title: 'Stacked ovens: one or two coals fewer between ovens',
+    by: 'a smoking forum quoting a cookbook',
+    grade: 'B',
+    note: 'a single line; fewer than what is not said, read here as than on the lid alone',
+  },
 } as const satisfies Bibliography;

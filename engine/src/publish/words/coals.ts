@@ -109,4 +109,28 @@ export const coalsWords: Words = {
     'weigh ten unlit ones and divide by ten.',
   COALS_PIN_IMPOSSIBLE: (values) =>
     `${values.coals ?? 'That'} is not a number of coals: give a whole number from 0 to 200.`,
+  COALS_FUEL_SHORT_FOR_THIS: (values, _about, say) =>
+    `What you have is ${number(values, 'coals')} coals. At most they do ` +
+    `${say.oven(number(values, 'hottestKelvin'))}` +
+    (values.kinds === '' ? ', and no dish from start to end.' : `: enough for ${values.kinds}.`),
+  COALS_STACK_CAUTION: (_values, about, say) =>
+    'A stack is a rough guess: nobody has measured one. Published savings are 15 to 20 coals only, ' +
+    `and to open ${say.ovenName(about.oven ?? '')} the hot oven on it must be lifted off.`,
+  COALS_STACK_SIZES_DIFFER: (_values, about, say) =>
+    `${capital(say.ovenName(about.oven ?? ''))} is much smaller than the oven under it: a ring ` +
+    'that fits the lid misses its floor.',
+  COALS_STACK_LOWER_FIRST: (_values, about, say) =>
+    `${capital(say.ovenName(about.oven ?? ''))} is done first and stands below: put it on top.`,
+  COALS_STACK_EVEN_HEAT: () =>
+    'Bread in a stack gets more heat from below than alone: set it on a rack, look early.',
+  COALS_STACK_HEAT_OFF: (values, about, say) => gives(values, about, say),
+  COALS_STACK_METHOD_UNFIT: (_values, about, say) =>
+    `What cooks in ${say.ovenName(about.oven ?? '')} wants heat from one side, or its lid off: it ` +
+    'can not stand in a stack.',
+  COALS_STACK_UNLIKE: () =>
+    'These two want different heat: stack only dishes of like needs, and one fuel.',
+  COALS_STACK_TOP_HEAVY: (_values, about, say) =>
+    `${capital(say.ovenName(about.oven ?? ''))} is larger than the oven under it: put it below.`,
+  COALS_STACK_PINS_CLASH: () =>
+    'The coals between two stacked ovens are one layer: pin one count for it.',
 };
