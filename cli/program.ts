@@ -5,8 +5,10 @@ import { demo } from './commands/demo.ts';
 import { lookOver } from './commands/look-over.ts';
 import { plan } from './commands/plan.ts';
 import { listRecipes } from './commands/recipes.ts';
-import { GROUNDS, tonight } from './commands/tonight.ts';
+import { tonight } from './commands/tonight.ts';
+import { doorCommands } from './doors.ts';
 import { EXIT_HELP, type ExitCode } from './exit.ts';
+import { GROUNDS } from './reading.ts';
 import type { Shell } from './shell.ts';
 
 export function program(shell: Shell, end: (code: ExitCode) => void): Command {
@@ -17,9 +19,9 @@ export function program(shell: Shell, end: (code: ExitCode) => void): Command {
     .helpCommand(false)
     .showSuggestionAfterError(true)
     .addHelpText('after', `\n${FIRST_STEPS}\n\n${EXIT_HELP}\n`);
-  for (const make of [tonightCommand, planCommand, lookOverCommand, demoCommand, recipesCommand]) {
-    all.addCommand(make(shell, end));
-  }
+  const makes = [tonightCommand, planCommand, lookOverCommand, demoCommand, recipesCommand];
+  for (const make of makes) all.addCommand(make(shell, end));
+  for (const door of doorCommands(shell, end)) all.addCommand(door);
   for (const command of [all, ...all.commands]) {
     command.exitOverride().configureOutput({
       writeOut: shell.out,
@@ -32,6 +34,12 @@ export function program(shell: Shell, end: (code: ExitCode) => void): Command {
 
 const FIRST_STEPS = `Begin with one bread, one oven, tonight:
   emberwright tonight --what biscuits --oven "12 in"
+
+Or come in halfway, with nothing set up:
+  emberwright coals --oven "12 in" --heat "375 F"
+  emberwright layout --oven "12 in" --above 17 --below 8
+  emberwright left --oven "12 in" --coals 22
+  emberwright what-now --symptom bottom-dark --oven "12 in" --above 17 --below 8
 
 Or with a whole camp:
   emberwright demo harrow-saddle camp.json

@@ -5,6 +5,7 @@ import {
   airFromWord,
   airWords,
   elevationForBoiling,
+  type Ground,
   isRefusal,
   type Kelvin,
   type Measures,
@@ -18,6 +19,16 @@ import {
 import { type QuantityKind, readClock, readDirection, readQuantity } from '#formats';
 import { CommandTrouble, EXIT, wrongUse } from './exit.ts';
 import type { Shell } from './shell.ts';
+
+export const GROUNDS: readonly Ground[] = [
+  'soil',
+  'grass',
+  'gravel',
+  'sand',
+  'rock',
+  'snow',
+  'paving',
+];
 
 export interface ReaderOptions {
   readonly measures?: string;
@@ -87,6 +98,17 @@ export function countOf(where: string, text: string): number {
     throw wrongUse(where, `"${text}"`, 'a whole number', `Write ${where} 8.`);
   }
   return number;
+}
+
+/** `40`, `40 min`, `30 min ago` or `1 h`; `usual` where nothing is said. */
+export function minutesOf(where: string, text: string | undefined, usual: number): number {
+  if (text === undefined) return usual;
+  const stretch = text.trim().replace(/\s+ago$/i, '');
+  const read = readQuantity('duration', /^\d+$/.test(stretch) ? `${stretch} min` : stretch);
+  if (read === undefined || !Number.isFinite(read) || read < 0) {
+    throw wrongUse(where, `"${text}"`, 'so many minutes', `Write ${where} "40 min".`);
+  }
+  return read;
 }
 
 /** `leaves rustle`, `leaves-rustle` or `3 m/s`. */

@@ -5,11 +5,7 @@ import {
   clockMinutes,
   type DishPins,
   dishCard,
-  type Fuel,
-  type Ground,
-  grams,
   isRefusal,
-  minutes,
   noticeText,
   planTonight,
   type Recipe,
@@ -23,12 +19,14 @@ import {
 } from '#engine';
 import { amountOf } from '../amount.ts';
 import { EXIT, type ExitCode, wrongUse } from '../exit.ts';
+import { FEEDER_LEAD_MINUTES, fuelOf } from '../fuel-reading.ts';
 import { outcomeOf } from '../outcome.ts';
 import {
   airOf,
   clockOf,
   countOf,
   directionOf,
+  GROUNDS,
   heightOf,
   oneOf,
   quantityOf,
@@ -63,19 +61,6 @@ interface TonightOptions extends ReaderOptions {
   readonly below?: string;
   readonly page?: string;
 }
-
-export const GROUNDS: readonly Ground[] = [
-  'soil',
-  'grass',
-  'gravel',
-  'sand',
-  'rock',
-  'snow',
-  'paving',
-];
-
-/** Minutes from lighting a feeder fire to its first shovel (common practice, no source). */
-const FEEDER_LEAD_MINUTES = 60;
 
 export function tonight(options: TonightOptions, shell: Shell): ExitCode {
   const isInches = /in|"|ft/i.test(options.oven);
@@ -149,35 +134,6 @@ function whatOf(text: string, shell: Shell): Recipe {
   const ready = readyRecipes.find(({ id }) => id === text.trim().toLowerCase());
   return ready ?? recipeFrom(text, shell);
 }
-
-/** Briquettes are what is assumed anyway: saying them only takes the doubt about kind away. */
-function fuelOf({ fuel, coalMass }: TonightOptions): { readonly fuel?: Fuel } {
-  const kind =
-    fuel === undefined ? undefined : oneOf('--fuel', fuel, ['briquettes', 'wood'] as const);
-  if (kind === 'wood') {
-    if (coalMass === undefined)
-      return { fuel: { kind: 'wood-coals', lead: minutes(FEEDER_LEAD_MINUTES) } };
-    const next = 'Leave one of the two out.';
-    throw wrongUse('--coal-mass', 'briquettes weighed beside --fuel wood', 'one fuel', next);
-  }
-  if (coalMass === undefined) return {};
-  return { fuel: { kind: 'briquettes', pieceMass: grams(pieceOf(coalMass)), isMeasured: true } };
-}
-
-/** `ten weigh 240 g`, or the weight of one. */
-function pieceOf(text: string): number {
-  const ten = /^(?:ten|10)\s+weigh\s+(.+)$/i.exec(text.trim())?.[1];
-  const read = quantityOf('--coal-mass', ten ?? text, 'mass', 'ten weigh 240 g');
-  const each = ten === undefined ? read : read / 10;
-  if (each < LIGHTEST_GRAMS || HEAVIEST_GRAMS < each) {
-    const wanted = `one briquette between ${LIGHTEST_GRAMS} and ${HEAVIEST_GRAMS} g`;
-    throw wrongUse('--coal-mass', `"${text}"`, wanted, 'Write --coal-mass "ten weigh 240 g".');
-  }
-  return each;
-}
-
-const LIGHTEST_GRAMS = 5; // as in a camp file
-const HEAVIEST_GRAMS = 150;
 
 function startOf({ coldOven, hotOven }: TonightOptions): { readonly startsHot?: boolean } {
   if (coldOven && hotOven) {

@@ -1,0 +1,82 @@
+// `emberwright layout`: will my own layout do?
+
+import { isRefusal, judgeLayout, type Kelvin, kelvin, layoutSheet, minutes } from '#engine';
+import { type ExitCode, wrongUse } from '../exit.ts';
+import { BAKE_METHODS, fireOf, refuse, sayTo, tell, usualLoad } from '../fire.ts';
+import { coalsOf } from '../fuel-reading.ts';
+import { lyingOf, type StateOptions } from '../lying.ts';
+import { minutesOf, oneOf, quantityOf } from '../reading.ts';
+import type { Shell } from '../shell.ts';
+
+interface LayoutOptions extends StateOptions {
+  readonly heat?: string;
+  readonly method?: string;
+  readonly lit?: string;
+  readonly minutes?: string;
+  readonly inAfter?: string;
+}
+
+const USUAL_LIT_MINUTES = 20; // ashed over, just laid
+const USUAL_WAIT_MINUTES = 15;
+const USUAL_MINUTES = 60;
+const USUAL_HEAT = '350 F';
+
+export function layout(options: LayoutOptions, shell: Shell): ExitCode {
+  if (options.inAfter !== undefined && options.minutesIn !== undefined) {
+    const next = 'Leave one of the two out.';
+    throw wrongUse('--in-after', 'both', '--in-after or --minutes-in', next);
+  }
+  const ahead = minutesOf('--minutes', options.minutes, USUAL_MINUTES);
+  const wait = minutesOf('--in-after', options.inAfter, USUAL_WAIT_MINUTES);
+  if (options.minutesIn === undefined && ahead <= wait) {
+    const found = `${ahead} min, with the food in after ${wait} min`;
+    const next = `Write --minutes ${Math.round(wait) + USUAL_MINUTES}.`;
+    throw wrongUse('--minutes', found, 'a look past the food going in', next);
+  }
+  const fire = fireOf(options, shell);
+  if (isRefusal(fire)) return refuse(fire, undefined, { options, shell });
+  const method = oneOf('--method', options.method ?? 'bake', BAKE_METHODS);
+  const { oven, air, camp, screened, door } = fire;
+  const wanted = kelvin(
+    quantityOf('--heat', options.heat ?? USUAL_HEAT, 'temperature', USUAL_HEAT),
+  );
+  const above = coalsOf('--above', options.above, door.fuel);
+  const below = coalsOf('--below', options.below, door.fuel);
+  const judgement = judgeLayout({
+    oven,
+    air,
+    place: camp.place,
+    screened,
+    fuel: camp.fuel,
+    method,
+    coals: lyingOf({ above, below }, minutesOf('--lit', options.lit, USUAL_LIT_MINUTES)),
+    load: usualLoad(fire, method),
+    ...whenIn(options, wait),
+    wanted,
+    minutes: minutes(ahead),
+  });
+  if (isRefusal(judgement)) return refuse(judgement, oven, { options, shell });
+  const asked = {
+    door: { ...door, alsoAssumed: assumedOf(options, wanted) },
+    above,
+    below,
+    wanted,
+    judgement,
+  };
+  return tell((say) => layoutSheet(asked, say), fire, { options, shell });
+}
+
+const whenIn = ({ minutesIn }: LayoutOptions, wait: number) =>
+  minutesIn === undefined
+    ? { loadInMinute: minutes(wait) }
+    : { loadInMinutesAgo: minutes(minutesOf('--minutes-in', minutesIn, 0)) };
+
+const assumedOf = (options: LayoutOptions, wanted: Kelvin): readonly string[] => [
+  'a usual dough or pot for this oven',
+  ...(options.heat === undefined ? [`${sayTo(options).oven(wanted)} wanted`] : []),
+  ...(options.lit === undefined ? [`coals lit ${USUAL_LIT_MINUTES} min ago`] : []),
+  ...(options.minutesIn === undefined && options.inAfter === undefined
+    ? [`oven still empty, food in after ${USUAL_WAIT_MINUTES} min`]
+    : []),
+  ...(options.minutes === undefined ? [`looked at for ${USUAL_MINUTES} min`] : []),
+];

@@ -1,0 +1,36 @@
+// `emberwright left`: I have so many coals left; what can I do?
+
+import { coalsLeftSheet, isRefusal, minutes, whatCanIDoWith } from '#engine';
+import type { ExitCode } from '../exit.ts';
+import { type FireOptions, fireOf, refuse, tell } from '../fire.ts';
+import { coalsOf } from '../fuel-reading.ts';
+import { minutesOf } from '../reading.ts';
+import type { Shell } from '../shell.ts';
+
+interface LeftOptions extends FireOptions {
+  readonly coals: string;
+  readonly age?: string;
+}
+
+const USUAL_AGE_MINUTES = 30;
+
+export function left(options: LeftOptions, shell: Shell): ExitCode {
+  const age = minutesOf('--age', options.age, USUAL_AGE_MINUTES);
+  const fire = fireOf(options, shell);
+  if (isRefusal(fire)) return refuse(fire, undefined, { options, shell });
+  const { oven, air, camp, screened, door } = fire;
+  const pieces = coalsOf('--coals', options.coals, door.fuel);
+  const possibilities = whatCanIDoWith({
+    oven,
+    air,
+    place: camp.place,
+    screened,
+    fuel: camp.fuel,
+    pieces,
+    litMinutesAgo: minutes(age),
+  });
+  if (isRefusal(possibilities)) return refuse(possibilities, oven, { options, shell });
+  const alsoAssumed = options.age === undefined ? [`coals lit ${USUAL_AGE_MINUTES} min ago`] : [];
+  const asked = { door: { ...door, alsoAssumed }, pieces, possibilities };
+  return tell((say) => coalsLeftSheet(asked, say), fire, { options, shell });
+}

@@ -1,0 +1,61 @@
+// `emberwright what-now`: it is going wrong; three moves in order.
+
+import { isRefusal, minutes, rescue, type Symptom, whatNowSheet } from '#engine';
+import type { ExitCode } from '../exit.ts';
+import { BAKE_METHODS, fireOf, refuse, tell, usualLoad } from '../fire.ts';
+import { coalsOf } from '../fuel-reading.ts';
+import { lyingOf, type StateOptions } from '../lying.ts';
+import { minutesOf, oneOf } from '../reading.ts';
+import type { Shell } from '../shell.ts';
+
+interface WhatNowOptions extends StateOptions {
+  readonly symptom: string;
+  readonly method?: string;
+  readonly age?: string;
+}
+
+export const SYMPTOMS: readonly Symptom[] = [
+  'bottom-dark',
+  'top-pale',
+  'one-side-hot',
+  'coals-dying',
+  'raw-middle',
+  'late',
+];
+
+const USUAL_IN_MINUTES = 15;
+const USUAL_AGE_MINUTES = 50; // ashed over, an oven heated, and the bread so long in
+
+export function whatNow(options: WhatNowOptions, shell: Shell): ExitCode {
+  const symptom = oneOf('--symptom', options.symptom, SYMPTOMS);
+  const method = oneOf('--method', options.method ?? 'bake', BAKE_METHODS);
+  const age = minutesOf('--age', options.age, USUAL_AGE_MINUTES);
+  const inside = minutesOf('--minutes-in', options.minutesIn, USUAL_IN_MINUTES);
+  const fire = fireOf(options, shell);
+  if (isRefusal(fire)) return refuse(fire, undefined, { options, shell });
+  const { oven, air, camp, screened, door } = fire;
+  const above = coalsOf('--above', options.above, door.fuel);
+  const below = coalsOf('--below', options.below, door.fuel);
+  const found = rescue({
+    symptom,
+    state: {
+      oven,
+      air,
+      place: camp.place,
+      screened,
+      fuel: camp.fuel,
+      method,
+      coals: lyingOf({ above, below }, age),
+      load: usualLoad(fire, method),
+      loadInMinutesAgo: minutes(inside),
+    },
+  });
+  if (isRefusal(found)) return refuse(found, oven, { options, shell });
+  const alsoAssumed = [
+    'a usual dough or pot for this oven',
+    ...(options.age === undefined ? [`coals lit ${USUAL_AGE_MINUTES} min ago`] : []),
+    ...(options.minutesIn === undefined ? [`food in for ${USUAL_IN_MINUTES} min`] : []),
+  ];
+  const asked = { door: { ...door, alsoAssumed }, above, below, rescue: found };
+  return tell((say) => whatNowSheet(asked, say), fire, { options, shell });
+}

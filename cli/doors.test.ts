@@ -1,0 +1,262 @@
+// The doors that need no set-up: what is printed is what the engine says, in both measures and fuels.
+
+import { describe, expect, it } from 'vitest';
+import {
+  fromFahrenheit,
+  isRefusal,
+  judgeLayout,
+  layCoals,
+  minutes,
+  type OrRefusal,
+  rescue,
+  sayFor,
+  whatCanIDoWith,
+} from '#engine';
+import { SYMPTOMS } from './commands/what-now.ts';
+import { fireOf, usualLoad } from './fire.ts';
+import { lyingOf } from './lying.ts';
+import { run } from './run.ts';
+import { realShell } from './shell.ts';
+
+const shell = { ...realShell(), today: '2026-09-01', nowMinutes: 720, columns: 100 };
+
+function command(...words: readonly string[]) {
+  let out = '';
+  let error = '';
+  const exit = run(words, {
+    ...shell,
+    out: (text) => {
+      out += text;
+    },
+    error: (text) => {
+      error += text;
+    },
+  });
+  return { exit, out, error, flat: out.replaceAll(/\s+/g, ' ') };
+}
+
+const held = <Answer>(answer: OrRefusal<Answer>): Answer => {
+  if (isRefusal(answer)) throw new Error(answer.code);
+  return answer;
+};
+
+const UNSAYABLE = /NaN|undefined|Infinity|\[object|not known|no words yet/;
+const TWELVE = ['--oven', '12 in'] as const;
+const LAID = ['--above', '17', '--below', '8'] as const;
+const WOOD = ['--fuel', 'wood'] as const;
+const SHOVELS = ['--above', '2 1/2 shovels', '--below', '1 shovel'] as const;
+
+const names = { camp: { ovens: [], hands: [] }, menu: { dishes: [] } };
+const says = (measures: 'us' | 'metric') => {
+  const { oven, difference } = sayFor({ measures, clock: '24', plan: names });
+  const plain = (speak: (kelvin: number) => string) => (kelvin: number) =>
+    speak(kelvin).replaceAll('\u00a0', ' ');
+  return { oven: plain(oven), difference: plain(difference) };
+};
+
+function twelve() {
+  const fire = held(fireOf({ oven: '12 in' }, shell));
+  const { oven, air, camp, screened } = fire;
+  const { place, fuel } = camp;
+  const load = usualLoad(fire, 'bake');
+  return { oven, air, place, screened, fuel, load, method: 'bake' as const };
+}
+
+describe('emberwright coals', () => {
+  it('prints the count, the places, the reasons and the minutes of the engine', () => {
+    const { method, load, ...spot } = twelve();
+    const plan = held(
+      layCoals({
+        ...spot,
+        load,
+        loadId: 'food',
+        wish: { method, wanted: fromFahrenheit(375), minutes: minutes(40), preheat: true },
+        ironAtStart: spot.air.temperature,
+        pins: {},
+      }),
+    );
+    const { exit, flat } = command('coals', ...TWELVE, '--heat', '375 F', '--minutes', '40');
+    expect(exit).toBe(0);
+    expect(flat).toContain('Coals for 375 °F');
+    expect(flat).toContain(`${plan.above.pieces} above: `);
+    expect(flat).toContain(`${plan.below.pieces} below: `);
+    const { above, below } = plan.reckoning.chart!;
+    expect(flat).toContain(`the most reprinted chart: ${above} above, ${below} below`);
+    for (const { above: more } of plan.additions)
+      if (more > 0) expect(flat).toMatch(new RegExp(`add ${more} above`));
+    expect(flat).toContain(`${plan.coalsInAll} in all`);
+    expect(flat).toMatch(/Food out.*Checks: every count is only a start.*Too cool/);
+    expect(flat).toMatch(/Coals never in a tent.*Assumed, change what is wrong: /);
+    expect(flat).not.toMatch(UNSAYABLE);
+  });
+
+  it('counts shovels and no briquette for wood, and simmers without a heat that is said', () => {
+    const wood = command('coals', ...TWELVE, '--heat', '350 F', ...WOOD);
+    expect(wood.out).toMatch(/shovels? above/);
+    expect(wood.out).not.toMatch(/briquette/i);
+    const pot = command('coals', '--oven', '30 cm', '--method', 'simmer', '--minutes', '1 h');
+    expect(pot.exit).toBe(0);
+    expect(pot.out).toMatch(/°C/);
+    expect(`${pot.out}${wood.out}`).not.toMatch(UNSAYABLE);
+  });
+
+  it('keeps a count of the cook’s own', () => {
+    const { out } = command('coals', ...TWELVE, '--heat', '350 F', ...LAID);
+    expect(out).toMatch(/17 above[\s\S]*as you pinned it: 17 above, 8 below/);
+  });
+});
+
+describe('emberwright layout', () => {
+  it('prints the mean, the minutes held and the curve of the engine, in both measures', () => {
+    const judged = held(
+      judgeLayout({
+        ...twelve(),
+        coals: lyingOf({ above: 17, below: 8 }, 30),
+        wanted: fromFahrenheit(350),
+        minutes: minutes(60),
+        loadInMinute: minutes(15),
+      }),
+    );
+    for (const measures of ['us', 'metric'] as const) {
+      const { oven } = says(measures);
+      const words = [...TWELVE, ...LAID, '--lit', '30 min ago', '--measures', measures];
+      const { exit, flat } = command('layout', ...words);
+      expect(exit).toBe(0);
+      expect(flat).toContain(`On the whole ${oven(judged.mean)}`);
+      expect(flat).toContain(`${judged.heldMinutes} min of 45 min`);
+      const { oven: hot, low, high } = judged.curve[30]!;
+      expect(flat).toContain(`30 min food in ${oven(hot)} ${oven(low)} to ${oven(high)}`);
+      expect(flat).not.toMatch(UNSAYABLE);
+    }
+  });
+
+  it('says one line first: it will do, too hot, too cool, or fades', () => {
+    const verdict = (above: string, below: string) =>
+      command('layout', ...TWELVE, '--above', above, '--below', below, '--wind', '0 m/s').flat;
+    expect(verdict('40', '20')).toMatch(/Too hot: about/);
+    expect(verdict('6', '3')).toMatch(/Too cool: about/);
+    const metric = command('layout', '--oven', '30 cm', ...LAID, '--wind', '0 m/s').out;
+    expect(metric).toMatch(/fades after/); // coalLife: one set lasts 45 to 60 min
+    expect(metric).not.toMatch(/°F/);
+  });
+
+  it('takes food that is in already, and wood by the shovel', () => {
+    const inside = command('layout', ...TWELVE, ...LAID, '--minutes-in', '10 min');
+    expect(inside.out).not.toMatch(/empty/);
+    const wood = command('layout', ...TWELVE, ...SHOVELS, ...WOOD);
+    expect(wood.out).toMatch(/2 1\/2 shovels above and 1 shovel below/i);
+    expect(wood.out).not.toMatch(/briquette/i);
+    expect(`${inside.out}${wood.out}`).not.toMatch(UNSAYABLE);
+  });
+});
+
+describe('emberwright left', () => {
+  it('prints each way with the counts and the heat of the engine', () => {
+    const { load: _load, method: _method, ...spot } = twelve();
+    const { ways } = held(whatCanIDoWith({ ...spot, pieces: 22, litMinutesAgo: minutes(30) }));
+    const { exit, flat } = command('left', ...TWELVE, '--coals', '22', '--age', '30 min');
+    expect(exit).toBe(0);
+    for (const { above, below, hottest } of ways) {
+      const lay = `Lay ${above || 'none'} above and ${below || 'none'} below`;
+      expect(flat).toContain(`${lay} Hottest ${says('us').oven(hottest)}`);
+    }
+    expect(flat).not.toMatch(UNSAYABLE);
+  });
+
+  it('says what more and fresher coals are enough for, and shovels for wood', () => {
+    const many = command('left', ...TWELVE, '--coals', '40', '--age', '15', '--wind', '0 m/s');
+    expect(many.out).toMatch(/Enough for +.*(bread|biscuit|stew|cobbler|fruit)/);
+    const wood = command('left', ...TWELVE, '--coals', '3 shovels', ...WOOD);
+    expect(wood.out).toMatch(/With 3 shovels left/);
+    expect(wood.out).not.toMatch(/briquette|\d coals/i);
+  });
+});
+
+describe('emberwright what-now', () => {
+  it('prints the engine’s moves in their order, each with its effect and wait, for every symptom', () => {
+    for (const symptom of SYMPTOMS) {
+      const state = {
+        ...twelve(),
+        coals: lyingOf({ above: 17, below: 8 }, 50),
+        loadInMinutesAgo: minutes(15),
+      };
+      const { moves } = held(rescue({ symptom, state }));
+      const { exit, flat } = command('what-now', '--symptom', symptom, ...TWELVE, ...LAID);
+      expect(exit).toBe(0);
+      let from = 0;
+      for (const { effect, after } of moves) {
+        const felt = `about ${says('us').difference(Math.abs(effect))} `;
+        const found = flat.indexOf(felt, from);
+        expect(found, `${symptom}: ${felt}`).toBeGreaterThan(from);
+        expect(flat.slice(found, found + 60)).toContain(`in ${after} min)`);
+        from = found + 1;
+      }
+      expect(flat).not.toMatch(UNSAYABLE);
+    }
+  });
+
+  it('says shovels for wood coals, whatever goes wrong', () => {
+    for (const symptom of SYMPTOMS) {
+      const { out } = command('what-now', '--symptom', symptom, ...TWELVE, ...SHOVELS, ...WOOD);
+      expect(out).toMatch(/2 1\/2 shovels above and 1 shovel below/);
+      expect(out).not.toMatch(/briquette|(add|take|move) [1-9]\d* (above|below|off|from)/i);
+      expect(out).not.toMatch(UNSAYABLE);
+    }
+  });
+});
+
+describe('every door', () => {
+  it('names the place, what was found, what was wanted and what to write', () => {
+    for (const [words, wanted] of [
+      [['coals', '--oven', 'big', '--heat', '375 F'], /--oven: found "big", wanted .*Write --oven/],
+      [['coals', ...TWELVE], /--heat: found nothing, wanted .*Write --heat "375 F"/],
+      [['coals', ...TWELVE, '--heat', 'hot'], /--heat: found "hot"/],
+      [['coals', ...TWELVE, '--heat', '375 F', '--minutes', 'soon'], /--minutes: found "soon"/],
+      [['coals', ...TWELVE, '--heat', '375 F', '--method', 'fry'], /--method: found "fry"/],
+      [['layout', ...TWELVE, '--above', 'many', '--below', '8'], /--above: found "many"/],
+      [['layout', ...TWELVE, ...SHOVELS], /--fuel wood/],
+      [['layout', ...TWELVE, ...SHOVELS, ...WOOD, '--below', '99'], /--below: found "99"/],
+      [['layout', ...TWELVE, ...LAID, '--lit', 'a while ago'], /--lit: found/],
+      [['layout', ...TWELVE, ...LAID, '--minutes', '10'], /--minutes: found 10 min/],
+      [['layout', ...TWELVE, ...LAID, '--in-after', '5', '--minutes-in', '5'], /Leave one/],
+      [['left', ...TWELVE], /--coals/],
+      [['what-now', '--symptom', 'sad', ...TWELVE, ...LAID], /bottom-dark or top-pale/],
+    ] as const) {
+      const { exit, error } = command(...words);
+      expect(error).toMatch(wanted);
+      expect(exit, words.join(' ')).toBe(3);
+    }
+  });
+
+  it('ends with 1 and says why where nothing can be planned', () => {
+    for (const [door, ...rest] of [
+      ['coals', '--heat', '375 F'],
+      ['layout', ...LAID],
+      ['left', '--coals', '22'],
+      ['what-now', '--symptom', 'late', ...LAID],
+    ] as const) {
+      for (const stop of [
+        ['--oven', '30 in'],
+        [...TWELVE, '--wind', '200 m/s'],
+        [...TWELVE, '--height', '-900 m'],
+      ]) {
+        const { exit, error } = command(door, ...rest, ...stop);
+        expect(exit, `${door} ${stop}`).toBe(1);
+        expect(error).toMatch(/^Stop: /);
+        expect(error).not.toMatch(UNSAYABLE);
+      }
+    }
+    const old = command('left', ...TWELVE, '--coals', '22', '--age', '20 h');
+    expect([old.exit, old.error]).toEqual([1, expect.stringMatching(/^Stop: That age can not be/)]);
+    expect(command('coals', ...TWELVE, '--heat', '900 F').exit).toBe(1);
+  });
+
+  it('has help with an example and the exit codes', () => {
+    for (const door of ['coals', 'layout', 'left', 'what-now']) {
+      const { exit, out } = command(door, '--help');
+      expect(exit).toBe(0);
+      expect(out).toMatch(new RegExp(`For example:\\s+emberwright ${door} `));
+      expect(out).toContain('How it ends:');
+    }
+  });
+});

@@ -1,0 +1,103 @@
+// The commands that need no set-up: coals only, my own layout, coals left, what now.
+
+import { Command } from 'commander';
+import { coals } from './commands/coals.ts';
+import { layout } from './commands/layout.ts';
+import { left } from './commands/left.ts';
+import { SYMPTOMS, whatNow } from './commands/what-now.ts';
+import { EXIT_HELP, type ExitCode } from './exit.ts';
+import { GROUNDS } from './reading.ts';
+import type { Shell } from './shell.ts';
+
+type End = (code: ExitCode) => void;
+
+export const doorCommands = (shell: Shell, end: End): readonly Command[] =>
+  [coalsCommand, layoutCommand, leftCommand, whatNowCommand].map((make) => make(shell, end));
+
+/** Oven and spot, which every door asks alike. */
+const spot = (command: Command, examples: string) =>
+  command
+    .requiredOption('--oven <size>', 'its diameter: "12 in"')
+    .option('--deep', 'it is a deep one')
+    .option('--air <heat>', 'frost, cold, mild, hot, or "45 F"')
+    .option('--wind <sign>', '"leaves rustle", "ash drifts" … or "3 m/s"')
+    .option('--screen', 'a wind screen stands on the wind side')
+    .option('--height <height>', 'above the sea: "2100 m", or by the boil: "boils at 198 F"')
+    .option('--fuel <kind>', 'briquettes or wood')
+    .option('--coal-mass <weight>', 'briquettes weighed: "ten weigh 240 g", or "24 g" for one')
+    .option('--ground <kind>', `what the oven stands on: ${GROUNDS.join(', ')}`)
+    .option('--measures <kind>', 'us or metric')
+    .helpOption('--help', 'show this')
+    .addHelpText('after', `\nFor example:\n${examples}\n\n${EXIT_HELP}\n`);
+
+const METHOD_HELP = 'bake, roast, simmer or keep-warm; left out: bake';
+
+function coalsCommand(shell: Shell, end: End): Command {
+  const command = new Command('coals')
+    .description('Coals only: how many for this oven and this heat, where they lie, and why.')
+    .option('--heat <heat>', 'wanted in the oven: "375 F"; a simmer can leave it out')
+    .option('--method <kind>', METHOD_HELP)
+    .option('--minutes <time>', 'so long the food stays in: 40')
+    .option('--cold-oven', 'the food goes in before the oven is hot')
+    .option('--above <coals>', 'your own count on the lid; it is kept and judged')
+    .option('--below <coals>', 'your own count below; it is kept and judged')
+    .action((options) => end(coals(options, shell)));
+  return spot(
+    command,
+    `  emberwright coals --oven "12 in" --heat "375 F"
+  emberwright coals --oven "12 in" --heat "350 F" --minutes 50 --wind "twigs keep moving" --air cold
+  emberwright coals --oven "30 cm" --heat "190 C" --fuel wood`,
+  );
+}
+
+function layoutCommand(shell: Shell, end: End): Command {
+  const command = new Command('layout')
+    .description('Will my own layout do? The heat that your coals give from now on, and a verdict.')
+    .requiredOption('--above <coals>', 'on the lid: 17, or "2 shovels" of wood coals')
+    .requiredOption('--below <coals>', 'under the oven: 8, or "1 shovel"')
+    .option('--heat <heat>', 'wanted in the oven: "350 F"')
+    .option('--lit <ago>', 'the coals were lit: "30 min ago"')
+    .option('--in-after <time>', 'the food goes in so long from now: "15 min"')
+    .option('--minutes-in <time>', 'the food is in already, for so long: "10 min"')
+    .option('--minutes <time>', 'look so far ahead: 60')
+    .option('--method <kind>', METHOD_HELP)
+    .action((options) => end(layout(options, shell)));
+  return spot(
+    command,
+    `  emberwright layout --oven "12 in" --above 17 --below 8
+  emberwright layout --oven "12 in" --above 17 --below 8 --heat "375 F" --lit "30 min ago" --minutes-in "5 min"
+  emberwright layout --oven "12 in" --above "2 shovels" --below "1 shovel" --fuel wood`,
+  );
+}
+
+function leftCommand(shell: Shell, end: End): Command {
+  const command = new Command('left')
+    .description('I have so many coals left: what can I do with them?')
+    .requiredOption('--coals <count>', 'what still glows: 22, or "3 shovels" of wood coals')
+    .option('--age <ago>', 'lit about so long ago: "30 min"')
+    .action((options) => end(left(options, shell)));
+  return spot(
+    command,
+    `  emberwright left --oven "12 in" --coals 22
+  emberwright left --oven "10 in" --coals 15 --age "45 min" --wind "leaves rustle"
+  emberwright left --oven "12 in" --coals "3 shovels" --fuel wood`,
+  );
+}
+
+function whatNowCommand(shell: Shell, end: End): Command {
+  const command = new Command('what-now')
+    .description('It is going wrong: three moves in order, each with its effect and its wait.')
+    .requiredOption('--symptom <sign>', SYMPTOMS.join(', '))
+    .requiredOption('--above <coals>', 'on the lid now: 17, or "2 shovels" of wood coals')
+    .requiredOption('--below <coals>', 'under the oven now: 8, or "1 shovel"')
+    .option('--age <ago>', 'the coals were lit about so long ago: "50 min"')
+    .option('--minutes-in <time>', 'the food has been in for so long: "15 min"')
+    .option('--method <kind>', METHOD_HELP)
+    .action((options) => end(whatNow(options, shell)));
+  return spot(
+    command,
+    `  emberwright what-now --symptom bottom-dark --oven "12 in" --above 17 --below 8
+  emberwright what-now --symptom top-pale --oven "12 in" --above 17 --below 8 --age "50 min" --minutes-in "20 min"
+  emberwright what-now --symptom late --oven "12 in" --above "2 shovels" --below "1 shovel" --fuel wood`,
+  );
+}

@@ -1,0 +1,101 @@
+// Coals only: how many for this oven and this heat, where they lie, when more come, and why so many.
+
+import type { CoalPlan, CoalSet } from '../../coals/coal-plan.ts';
+import { shovelsFor } from '../../coals/fuel.ts';
+import type { BigFigure, Block, SheetDocument, StepRow } from '../document.ts';
+import type { Say } from '../say.ts';
+import { fraction } from '../speak-number.ts';
+import { checksBlocks } from './check-phrases.ts';
+import { curveTable, type Door, doorSheet, paragraph } from './door.ts';
+import {
+  additionPhrase,
+  isWood,
+  movePhrase,
+  placementLine,
+  sentenceCase,
+  turnBrief,
+  type Where,
+} from './phrases.ts';
+import { whyBlocks } from './why-part.ts';
+
+export function coalsAloneSheet(
+  asked: { readonly door: Door; readonly coals: CoalPlan; readonly hasThermometer?: boolean },
+  say: Say,
+): SheetDocument {
+  const { coals, door } = asked;
+  const wood = isWood(coals);
+  const blocks: readonly Block[] = [
+    { type: 'figures', figures: [figure(coals.above, 'above'), figure(coals.below, 'below')] },
+    {
+      type: 'placement',
+      lines: [placementLine(coals.above, 'above', wood), placementLine(coals.below, 'below', wood)],
+    },
+    ...whyBlocks(coals, say),
+    { type: 'heading', text: 'When: minutes from "coals on"' },
+    { type: 'steps', rows: stepRows(coals, say) },
+    paragraph(inAllPhrase(coals)),
+    curveTable(coals.curve, '"coals on"', say),
+    { type: 'heading', text: 'Checks: every count is only a start' },
+    ...checksBlocks(
+      coals.checks,
+      {
+        wood,
+        noun: 'food',
+        flour: 'flour',
+        hasThermometer: asked.hasThermometer ?? false,
+        whenOf: ({ minute }) => ({ minute, clock: '' }),
+      },
+      say,
+    ),
+    ...moveBlocks(coals, wood, say),
+  ];
+  const wanted = (coals.wanted.low + coals.wanted.high) / 2;
+  const title = `Coals for ${say.oven(wanted)}`;
+  return doorSheet(door, { kind: 'coals-alone', title, blocks, notices: coals.notices }, say);
+}
+
+function figure(set: CoalSet, where: Where): BigFigure {
+  if (set.shovels === undefined) return { figure: String(set.pieces), label: where };
+  const unit = set.shovels > 1 ? 'shovels' : 'shovel';
+  return { figure: fraction(set.shovels, 2), label: `${unit} ${where}` };
+}
+
+function stepRows(coals: CoalPlan, say: Say): readonly StepRow[] {
+  const wood = isWood(coals);
+  const isLate = coals.loadInMinute > 0;
+  const rows: readonly (readonly [number, string])[] = [
+    [0, isLate ? 'Coals on, oven still empty' : 'Coals on, food in'],
+    ...(isLate ? [[coals.loadInMinute, 'Food in'] as const] : []),
+    ...coals.additions.map(
+      (each) =>
+        [
+          each.minute,
+          `${each.clearAsh ? 'Clear the ash, then add' : 'Add'} ${additionPhrase(each, wood)}`,
+        ] as const,
+    ),
+    ...coals.turns.map((turn) => [turn.minute, sentenceCase(turnBrief(turn))] as const),
+    [coals.outMinute, 'Food out'],
+  ];
+  return rows
+    .toSorted(([one], [other]) => one - other)
+    .map(([minute, what]) => ({ when: say.minutes(minute), what }));
+}
+
+const inAllPhrase = (coals: CoalPlan) =>
+  isWood(coals)
+    ? `About ${fraction(shovelsFor(coals.coalsInAll), 2)} shovels in all, what is added counted; keep the feeder fire for a quarter more.`
+    : `${coals.coalsInAll} in all, what is added counted; have a quarter more at hand.`;
+
+/** Moves that no check has told already. */
+function moveBlocks(coals: CoalPlan, wood: boolean, say: Say): readonly Block[] {
+  const said = new Set(
+    coals.checks.flatMap(({ ifHot, ifCool }) => [...ifHot, ...ifCool]).map(({ do: move }) => move),
+  );
+  const moves = coals.moves.filter(({ do: move }) => !said.has(move));
+  if (moves.length === 0) return [];
+  const items = moves.map((move) => sentenceCase(movePhrase(move, wood, say)));
+  return [
+    { type: 'heading', text: 'Also near the end, for a paler bottom or a darker top' },
+    { type: 'list', tick: false, items },
+  ];
+}

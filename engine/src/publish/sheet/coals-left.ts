@@ -1,0 +1,57 @@
+// I have so many coals left: what can I do? Each way to lay them, how hot, how long, enough for what.
+
+import type { Possibilities, Possibility } from '../../coals/with-these-coals.ts';
+import type { Block, SheetDocument } from '../document.ts';
+import type { Say } from '../say.ts';
+import { coalsWord, type Door, doorSheet, laidPhrase, paragraph } from './door.ts';
+import { listed, sentenceCase } from './phrases.ts';
+
+export interface CoalsLeftAsked {
+  readonly door: Door;
+  readonly pieces: number;
+  readonly possibilities: Possibilities;
+}
+
+export function coalsLeftSheet(asked: CoalsLeftAsked, say: Say): SheetDocument {
+  const { door, pieces, possibilities } = asked;
+  const much = coalsWord(pieces, door.fuel);
+  const title = `With ${much}${door.fuel === 'wood-coals' ? '' : ' coals'} left`;
+  const blocks = [
+    paragraph('From now; each way starts with a cold oven, baked food goes in after 15 min.'),
+    ...possibilities.ways.flatMap((way) => wayBlocks(way, door, say)),
+  ];
+  const { notices } = possibilities;
+  return doorSheet(door, { kind: 'coals-left', title, blocks, notices }, say);
+}
+
+function wayBlocks(way: Possibility, { fuel }: Door, say: Say): readonly Block[] {
+  return [
+    { type: 'heading', text: WAY[way.method] ?? sentenceCase(way.method) },
+    {
+      type: 'facts',
+      rows: [
+        { label: 'Lay', value: laidPhrase(way, fuel) },
+        { label: 'Hottest', value: say.oven(way.hottest) },
+        { label: 'Holds', value: heldPhrase(way, say) },
+        { label: 'Enough for', value: kindsPhrase(way) },
+      ],
+    },
+  ];
+}
+
+const WAY: Readonly<Partial<Record<Possibility['method'], string>>> = {
+  bake: 'To bake',
+  roast: 'To roast',
+  simmer: 'To simmer a pot',
+  'keep-warm': 'To keep food warm',
+};
+
+const heldPhrase = ({ heats }: Possibility, say: Say) => {
+  if (heats.length === 0) return 'no heat of the charts';
+  return heats.map((held) => `${say.oven(held.oven)} for ${say.minutes(held.minutes)}`).join('; ');
+};
+
+const kindsPhrase = ({ kinds, method, heats }: Possibility) => {
+  if (kinds.length > 0) return listed(kinds.map((kind) => kind.replaceAll('-', ' ')));
+  return method === 'keep-warm' && heats.length > 0 ? 'a dish that is done' : 'no dish';
+};

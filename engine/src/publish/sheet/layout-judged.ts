@@ -1,0 +1,50 @@
+// Will my own layout do? One line first, then the heat it gives from now on.
+
+import type { LayoutJudgement } from '../../coals/judge-layout.ts';
+import type { Kelvin } from '../../quantity/unit.ts';
+import type { Block, SheetDocument } from '../document.ts';
+import { noticeText } from '../notice-text.ts';
+import type { Say } from '../say.ts';
+import { curveTable, type Door, doorSheet, laidPhrase } from './door.ts';
+
+export interface LayoutAsked {
+  readonly door: Door;
+  readonly above: number;
+  readonly below: number;
+  readonly wanted: Kelvin;
+  readonly judgement: LayoutJudgement;
+}
+
+export function layoutSheet(asked: LayoutAsked, say: Say): SheetDocument {
+  const { door, judgement, wanted } = asked;
+  const [verdict, ...others] = judgement.notices;
+  const counted = countedMinutes(judgement);
+  const blocks: readonly Block[] = [
+    {
+      type: 'lead',
+      parts: verdict === undefined ? [] : [{ text: noticeText(verdict, say), strong: true }],
+    },
+    {
+      type: 'facts',
+      rows: [
+        { label: 'Wanted', value: say.oven(wanted) },
+        { label: 'On the whole', value: say.oven(judgement.mean) },
+        {
+          label: 'Within a step of it',
+          value: `${say.minutes(judgement.heldMinutes)} of ${say.minutes(counted)}`,
+        },
+      ],
+    },
+    curveTable(judgement.curve, 'now', say),
+  ];
+  const title = sentence(laidPhrase(asked, door.fuel));
+  return doorSheet(door, { kind: 'layout-judged', title, blocks, notices: others }, say);
+}
+
+const sentence = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
+/** Minutes that count: those after the food is in, else all after now; as judgeLayout counts. */
+function countedMinutes({ curve }: LayoutJudgement): number {
+  const loadIn = curve.find(({ load }) => load !== undefined)?.minute ?? 0;
+  return Math.max(0, (curve.at(-1)?.minute ?? 0) - loadIn);
+}
