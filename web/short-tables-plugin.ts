@@ -6,8 +6,15 @@ import type { Plugin } from 'vite';
 
 const DECIMALS = 4;
 
-/** Nothing in the engine reads them. */
-const HEADS: ReadonlySet<string> = new Set(['columns', 'obtained']);
+/** Where a row comes from, for whoever reads the table: nothing in the engine asks for it. */
+const HEADS: ReadonlySet<string> = new Set([
+  'title',
+  'columns',
+  'obtained',
+  'description',
+  'derived',
+  'basis',
+]);
 
 export function shortTablesPlugin(): Plugin {
   return {

@@ -391,6 +391,7 @@ describeInBrowser('the app', () => {
 
   it('is worked by keys alone', async () => {
     const page = await open('/');
+    await page.getByRole('radio', { name: 'Baking-powder biscuits' }).waitFor();
     await page.keyboard.press('Tab');
     expect(await page.evaluate(() => document.activeElement?.textContent)).toMatch(/Skip/);
     await page.getByRole('radio', { name: 'Baking-powder biscuits' }).focus();
