@@ -23,13 +23,16 @@ export function hurryDough(
   return { ...request, dishes };
 }
 
+/** No dough is that punctual; common practice, no source. */
+const NOT_WORTH_SAYING = 3;
+
 /** Said only of dough that the sheet really gives less time than likely, from mixing to shaping. */
 export function hurryNotices(request: TimetableRequest, jobs: readonly Job[]): readonly Notice[] {
   return request.dishes.flatMap((work) => {
     const hurriedMinutes = risingMinutes(work, jobs);
     const likelyMinutes = work.rise?.first;
     if (likelyMinutes === undefined || hurriedMinutes === undefined) return [];
-    if (hurriedMinutes >= Math.floor(likelyMinutes)) return [];
+    if (hurriedMinutes >= likelyMinutes - NOT_WORTH_SAYING) return [];
     const values = { likelyMinutes, hurriedMinutes };
     return [notice('TIMETABLE_RISE_HURRIED', 'doubt', { dish: work.dish.id }, values)];
   });
