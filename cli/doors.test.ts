@@ -10,10 +10,11 @@ import {
   type OrRefusal,
   rescue,
   sayFor,
+  usualLoad,
   whatCanIDoWith,
 } from '#engine';
 import { SYMPTOMS } from './commands/what-now.ts';
-import { fireOf, usualLoad } from './fire.ts';
+import { fireOf } from './fire.ts';
 import { lyingOf } from './lying.ts';
 import { run } from './run.ts';
 import { realShell } from './shell.ts';

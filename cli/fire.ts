@@ -9,7 +9,6 @@ import {
   campForTonight,
   campSafety,
   type Door,
-  type HeatMethod,
   isRefusal,
   type OrRefusal,
   type Refusal,
@@ -18,7 +17,6 @@ import {
   type Say,
   type SheetDocument,
   sayFor,
-  simpleLoad,
 } from '#engine';
 import { EXIT, type ExitCode } from './exit.ts';
 import { type FuelOptions, fuelOf } from './fuel-reading.ts';
@@ -94,30 +92,6 @@ const weatherOf = ({ air, wind }: FireOptions) => ({
   ...(air === undefined ? {} : { airKelvin: airOf(air) }),
   ...(wind === undefined ? {} : { windMetresPerSecond: windOf(wind) }),
 });
-
-/** What is usual for this oven: a dough that leaves a finger to the wall, a pot half full. */
-export function usualLoad({ oven, air }: Pick<Fire, 'oven' | 'air'>, method: HeatMethod) {
-  const mouthSquareMetres = (Math.PI / 4) * oven.diameter ** 2;
-  const isPot = method === 'simmer';
-  return simpleLoad({
-    massGrams: isPot
-      ? POT_FILL * mouthSquareMetres * oven.depth * GRAMS_PER_CUBIC_METRE
-      : DOUGH_GRAMS_PER_SQUARE_METRE * mouthSquareMetres,
-    heatCapacityJoulesPerGramKelvin: isPot ? STEW_HEAT_CAPACITY : DOUGH_HEAT_CAPACITY,
-    startKelvin: air.temperature,
-    boilKelvin: air.boiling,
-    planAreaSquareMetres: (isPot ? POT_WET_AREAS : DOUGH_SHARE) * mouthSquareMetres,
-  });
-}
-
-// As coals/with-these-coals.ts has them: 900 g on a 12 inch oven, half its mouth; stew to half.
-const DOUGH_GRAMS_PER_SQUARE_METRE = 900 / 0.073;
-const DOUGH_SHARE = 0.5;
-const DOUGH_HEAT_CAPACITY = 2.8; // J/(g K)
-const POT_FILL = 0.5;
-const POT_WET_AREAS = 4;
-const STEW_HEAT_CAPACITY = 3.76; // J/(g K)
-const GRAMS_PER_CUBIC_METRE = 1e6;
 
 export const BAKE_METHODS = ['bake', 'roast', 'simmer', 'keep-warm'] as const;
 

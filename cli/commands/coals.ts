@@ -8,18 +8,11 @@ import {
   layCoals,
   minutes,
   readyRecipes,
+  usualLoad,
   wantedOvenFor,
 } from '#engine';
 import { type ExitCode, wrongUse } from '../exit.ts';
-import {
-  BAKE_METHODS,
-  type Fire,
-  type FireOptions,
-  fireOf,
-  refuse,
-  tell,
-  usualLoad,
-} from '../fire.ts';
+import { BAKE_METHODS, type Fire, type FireOptions, fireOf, refuse, tell } from '../fire.ts';
 import { coalsOf } from '../fuel-reading.ts';
 import { minutesOf, oneOf, quantityOf } from '../reading.ts';
 import type { Shell } from '../shell.ts';

@@ -1,8 +1,16 @@
 // `emberwright layout`: will my own layout do?
 
-import { isRefusal, judgeLayout, type Kelvin, kelvin, layoutSheet, minutes } from '#engine';
+import {
+  isRefusal,
+  judgeLayout,
+  type Kelvin,
+  kelvin,
+  layoutSheet,
+  minutes,
+  usualLoad,
+} from '#engine';
 import { type ExitCode, wrongUse } from '../exit.ts';
-import { BAKE_METHODS, fireOf, refuse, sayTo, tell, usualLoad } from '../fire.ts';
+import { BAKE_METHODS, fireOf, refuse, sayTo, tell } from '../fire.ts';
 import { coalsOf } from '../fuel-reading.ts';
 import { lyingOf, type StateOptions } from '../lying.ts';
 import { minutesOf, oneOf, quantityOf } from '../reading.ts';

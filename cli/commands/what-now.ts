@@ -1,8 +1,8 @@
 // `emberwright what-now`: it is going wrong; three moves in order.
 
-import { isRefusal, minutes, rescue, type Symptom, whatNowSheet } from '#engine';
+import { isRefusal, minutes, rescue, type Symptom, usualLoad, whatNowSheet } from '#engine';
 import type { ExitCode } from '../exit.ts';
-import { BAKE_METHODS, fireOf, refuse, tell, usualLoad } from '../fire.ts';
+import { BAKE_METHODS, fireOf, refuse, tell } from '../fire.ts';
 import { coalsOf } from '../fuel-reading.ts';
 import { lyingOf, type StateOptions } from '../lying.ts';
 import { minutesOf, oneOf } from '../reading.ts';

@@ -9,8 +9,8 @@ import type { Load } from './load.ts';
 import { spilled } from './need.ts';
 import { coalWidth, roomFor } from './room.ts';
 import type { OvenMoment } from './run.ts';
-import { simpleLoad } from './simple-load.ts';
 import { shareAboveFor, WANTED_HALF_RANGE } from './split.ts';
+import { usualLoad } from './usual-load.ts';
 
 export interface CoalsLeft
   extends Omit<FireState, 'coals' | 'method' | 'load' | 'loadInMinutesAgo'> {
@@ -88,7 +88,7 @@ const wayOf = (left: CoalsLeft, method: HeatMethod): OrRefusal<Possibility> => {
   const room = roomFor(body, left.oven.diameter, coalWidth(left.fuel));
   const above = Math.round(left.pieces * shareAboveFor(method));
   const counts = spilled({ below: left.pieces - above, all: left.pieces }, room);
-  const load = usualLoad(left, method, body.mouthArea);
+  const load = usualLoad(left, method);
   const now = fireNow({ ...left, method, load, coals: lying(left, counts) });
   if (isRefusal(now)) return now;
   const start = { ...now.moment, iron: empty.moment.iron, ovenKelvin: empty.moment.ovenKelvin };
@@ -114,25 +114,6 @@ const lying = (
   { place: 'above', pieces: above, litMinutesAgo },
   { place: 'below', pieces: below, litMinutesAgo },
 ];
-
-/** A round of dough that leaves a finger to the wall; for a pot, stew to half its depth. */
-const usualLoad = (left: CoalsLeft, method: HeatMethod, mouthArea: number): Load => {
-  const { air, oven } = left;
-  const isPot = method === 'simmer';
-  return simpleLoad({
-    massGrams: isPot ? mouthArea * oven.depth * POT_FILL * 1e6 : BREAD_GRAMS * (mouthArea / 0.073),
-    heatCapacityJoulesPerGramKelvin: isPot ? 3.76 : 2.8, // stew, dough: as in bake/
-    startKelvin: air.temperature,
-    boilKelvin: air.boiling,
-    planAreaSquareMetres: (isPot ? POT_WET_AREAS : BREAD_SHARE) * mouthArea,
-  });
-};
-
-const POT_FILL = 0.5;
-/** Wetted iron takes 100 W/m2K (bake/), the simple load 40: so much more area, and no cap felt. */
-const POT_WET_AREAS = 4;
-const BREAD_GRAMS = 900; // a usual dough of a 12 inch oven
-const BREAD_SHARE = 0.5; // of the mouth, seen from above
 
 const heldHeat = (moments: readonly OvenMoment[], heat: Kelvin): readonly HeldHeat[] => {
   const isThere = (moment: OvenMoment) => moment.ovenKelvin >= heat - WANTED_HALF_RANGE;

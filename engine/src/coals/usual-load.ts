@@ -1,0 +1,30 @@
+// What a question about coals alone is asked with: nobody has said what goes in, so a usual dough or
+// pot for this oven stands in, and the answer says so. Our own, common practice without a source.
+
+import type { Air, CampOven } from '../camp/camp.ts';
+import type { HeatMethod } from '../menu/recipe.ts';
+import { ovenBody } from './geometry.ts';
+import type { Load } from './load.ts';
+import { simpleLoad } from './simple-load.ts';
+
+/** A round of dough that leaves a finger to the wall; for a pot, stew to half its depth. */
+export function usualLoad(
+  { oven, air }: { readonly oven: CampOven; readonly air: Air },
+  method: HeatMethod,
+): Load {
+  const { mouthArea } = ovenBody(oven);
+  const isPot = method === 'simmer';
+  return simpleLoad({
+    massGrams: isPot ? mouthArea * oven.depth * POT_FILL * 1e6 : BREAD_GRAMS * (mouthArea / 0.073),
+    heatCapacityJoulesPerGramKelvin: isPot ? 3.76 : 2.8, // stew, dough: as in bake/
+    startKelvin: air.temperature,
+    boilKelvin: air.boiling,
+    planAreaSquareMetres: (isPot ? POT_WET_AREAS : BREAD_SHARE) * mouthArea,
+  });
+}
+
+const POT_FILL = 0.5;
+/** Wetted iron takes 100 W/m2K (bake/), the simple load 40: so much more area, and no cap felt. */
+const POT_WET_AREAS = 4;
+const BREAD_GRAMS = 900; // a usual dough of a 12 inch oven
+const BREAD_SHARE = 0.5; // of the mouth, seen from above
