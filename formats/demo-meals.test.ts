@@ -115,7 +115,7 @@ describe('Harrow Saddle', () => {
   it('caps the bread at what the boiling point there allows: 92.7 °C by the altitude table', () => {
     // Interpolated between the 6,000 and 7,000 ft rows of a published boiling table, 200.7 and 198.7 °F.
     const boiling = toCelsius(boilingPointAt(pressureAtElevation(plan.camp.place.elevation)));
-    expect(boiling).toBeCloseTo(92.9, 0);
+    expect(Math.abs(boiling - 92.7)).toBeLessThan(0.5); // that table is in whole tenths of °F and reads 0.3 K low
     for (const { bake } of dishOf(plan, 'cornbread').loads)
       expect(toCelsius(bake.done.core!)).toBeLessThan(boiling);
   });

@@ -50,7 +50,7 @@ export function makeApp(options: AppOptions): Hono {
 
 function statusOf({ state, version }: AppOptions) {
   const crew =
-    'Other phones don’t follow a camp: to hand one on, save its camp file and open it there.';
+    'Crew sync is off, other phones don’t follow a camp: to hand one on, save its camp file and open it there.';
   const why = state.kind === 'none' ? `No store on this computer: ${state.why}. ${crew}` : crew;
   return { version, store: state.kind, crewSync: 'off', why };
 }

@@ -3,7 +3,7 @@
 import { useEffect, useId, useState } from 'react';
 import type { DraftForm } from '../draft/DraftField.tsx';
 import { ask } from '../planning/planner.ts';
-import type { Starter } from '../worker/messages.ts';
+import type { ReadyRecipe } from '../worker/messages.ts';
 import { ChangeGroup } from './ChangeForms.tsx';
 import { freshId, itemsAt, wordOf } from './draft-lists.ts';
 
@@ -48,9 +48,11 @@ function takeOut(form: DraftForm, index: number): void {
 function AddDish({ form }: { readonly form: DraftForm }) {
   const id = useId();
   const [chosen, setChosen] = useState('');
-  const starters = useStarters();
+  const readyRecipes = useReadyRecipes();
   const recipes = itemsAt(form.file, ['recipes']);
-  const ready = starters.filter((starter) => !recipes.some((each) => each.id === starter.id));
+  const ready = readyRecipes.filter(
+    (readyRecipe) => !recipes.some((each) => each.id === readyRecipe.id),
+  );
   const add = async () => {
     await addDish(form, chosen);
     setChosen('');
@@ -70,9 +72,9 @@ function AddDish({ form }: { readonly form: DraftForm }) {
           ))}
         </optgroup>
         <optgroup label="Ready recipes">
-          {ready.map((starter) => (
-            <option key={starter.id} value={starter.id}>
-              {starter.name}
+          {ready.map((readyRecipe) => (
+            <option key={readyRecipe.id} value={readyRecipe.id}>
+              {readyRecipe.name}
             </option>
           ))}
         </optgroup>
@@ -91,12 +93,12 @@ function AddDish({ form }: { readonly form: DraftForm }) {
   );
 }
 
-function useStarters(): readonly Starter[] {
-  const [starters, setStarters] = useState<readonly Starter[]>([]);
+function useReadyRecipes(): readonly ReadyRecipe[] {
+  const [readyRecipes, setReadyRecipes] = useState<readonly ReadyRecipe[]>([]);
   useEffect(() => {
-    void ask({ ask: 'starters' }).then(setStarters);
+    void ask({ ask: 'ready-recipes' }).then(setReadyRecipes);
   }, []);
-  return starters;
+  return readyRecipes;
 }
 
 /** Served with the first dish, until the cook says when. */
@@ -104,7 +106,7 @@ async function addDish(form: DraftForm, recipeId: string): Promise<void> {
   const dishes = itemsAt(form.file, ['menu']);
   const recipes = itemsAt(form.file, ['recipes']);
   const known = recipes.find(({ id }) => id === recipeId);
-  const recipe = known ?? (await ask({ ask: 'starter-recipe', id: recipeId }));
+  const recipe = known ?? (await ask({ ask: 'ready-recipe', id: recipeId }));
   if (recipe === undefined) return;
   const name = wordOf(recipe.name, recipeId);
   const isTaken = dishes.some(({ id }) => id === recipeId);

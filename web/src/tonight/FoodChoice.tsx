@@ -6,7 +6,7 @@ import { Field } from '../parts/Field.tsx';
 import { readDecimal, writeNumber } from '../parts/read-text.ts';
 import { ask } from '../planning/planner.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
-import type { OwnKind, Starter, TonightAmount, TonightFood } from '../worker/messages.ts';
+import type { OwnKind, ReadyRecipe, TonightAmount, TonightFood } from '../worker/messages.ts';
 import { AmountStep } from './AmountStep.tsx';
 import { RecipeFromCamp } from './RecipeFromCamp.tsx';
 import type { OpenWish, WishChange } from './wish.ts';
@@ -36,25 +36,27 @@ interface FoodChoiceProps extends ChoiceProps {
 
 export function FoodChoice({ wish, change, planned }: FoodChoiceProps) {
   const isUs = useReader().reader.measures === 'us';
-  const [starters, setStarters] = useState<readonly Starter[]>([]);
+  const [readyRecipes, setReadyRecipes] = useState<readonly ReadyRecipe[]>([]);
   useEffect(() => {
-    void ask({ ask: 'starters' }).then(setStarters);
+    void ask({ ask: 'ready-recipes' }).then(setReadyRecipes);
   }, []);
   const { what } = wish;
-  const chosen = what === undefined ? undefined : 'starter' in what ? what.starter : OWN;
+  const chosen = what === undefined ? undefined : 'readyRecipe' in what ? what.readyRecipe : OWN;
   return (
     <div>
       <Choice
-        className="starters"
+        className="ready-recipes"
         legend="What goes in"
         value={chosen}
         options={[
-          ...starters.map(({ id, name }) => ({ value: id, label: name })),
+          ...readyRecipes.map(({ id, name }) => ({ value: id, label: name })),
           { value: OWN, label: 'A dough of my own' },
         ]}
-        onChoose={(value) => change({ what: value === OWN ? usualOwn(isUs) : { starter: value } })}
+        onChoose={(value) =>
+          change({ what: value === OWN ? usualOwn(isUs) : { readyRecipe: value } })
+        }
       />
-      {what === undefined || 'starter' in what ? null : (
+      {what === undefined || 'readyRecipe' in what ? null : (
         <div className="own-dough">
           {'kind' in what ? (
             <OwnDough own={what} onChange={(own) => change({ what: own })} />

@@ -26,7 +26,7 @@ describe('the front door', () => {
   it('has a card for every ready recipe, on both fuels, and a camp that can be read again', async () => {
     for (const { id } of readyRecipes) {
       for (const fuel of ['briquettes', 'wood-coals'] as const) {
-        const wish = wishFor({ starter: id }, { fuel, pieceGrams: 22 });
+        const wish = wishFor({ readyRecipe: id }, { fuel, pieceGrams: 22 });
         const { card, canGrow } = await tonight(wish);
         expect(JSON.stringify(card)).not.toMatch(/NaN|undefined|Infinity|no words yet/);
         expect(canGrow).toBe(true);
@@ -44,25 +44,25 @@ describe('the front door', () => {
   });
 
   it('makes the recipe as written until the cook says another amount', async () => {
-    for (const starter of ['soda-bread', 'round-loaf', 'rolls']) {
-      const { portions } = readyRecipes.find(({ id }) => id === starter)!;
-      const { amount } = await tonight(wishFor({ starter }));
+    for (const readyRecipe of ['soda-bread', 'round-loaf', 'rolls']) {
+      const { portions } = readyRecipes.find(({ id }) => id === readyRecipe)!;
+      const { amount } = await tonight(wishFor({ readyRecipe }));
       expect(amount).toMatchObject({ portions, written: portions });
-      const other = await tonight(wishFor({ starter, portions: 6 }));
+      const other = await tonight(wishFor({ readyRecipe, portions: 6 }));
       expect(other.amount).toMatchObject({ portions: 6, written: portions });
       expect(other.amount?.mass).not.toBe(amount?.mass);
     }
   });
 
   it('serves as soon as it can be, where no time is wished', async () => {
-    const { card } = await tonight(wishFor({ starter: 'round-loaf' }));
+    const { card } = await tonight(wishFor({ readyRecipe: 'round-loaf' }));
     expect(
       card.blocks.filter((block) => block.type === 'notice' && block.level === 'stop'),
     ).toEqual([]);
   });
 
   it('says in words why a wish is refused, and hands out no camp', async () => {
-    const wish = wishFor({ starter: 'round-loaf' }, { eatAtMinutes: 60 });
+    const wish = wishFor({ readyRecipe: 'round-loaf' }, { eatAtMinutes: 60 });
     const { card, canGrow } = await tonight(wish);
     expect(canGrow).toBe(false);
     expect(await grown(wish)).toBeUndefined();
@@ -93,7 +93,7 @@ describe('a ready recipe', () => {
   it('can be put into any camp file as it is handed out', async () => {
     const file = JSON.parse(demos[0]!.file) as { recipes: { id: string }[] };
     for (const { id } of readyRecipes) {
-      const recipe = await answerTo({ ask: 'starter-recipe', id });
+      const recipe = await answerTo({ ask: 'ready-recipe', id });
       const others = file.recipes.filter((each) => each.id !== id);
       const added = JSON.stringify({ ...file, recipes: [...others, recipe] });
       expect(readCampFile(added).ok).toBe(true);

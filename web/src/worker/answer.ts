@@ -7,7 +7,7 @@ import { tonightAnswer } from './tonight.ts';
 
 export async function answerTo(question: Question): Promise<Answers[Question['ask']]> {
   switch (question.ask) {
-    case 'starters':
+    case 'ready-recipes':
       return readyRecipes.map(({ id, name, kind }) => ({ id, name, kind }));
     case 'tonight':
       return tonightAnswer(question.wish, question.voice, await recipeOf(question.wish.what));

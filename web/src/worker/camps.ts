@@ -15,7 +15,7 @@ import type {
 } from './messages.ts';
 import { plannedTonight } from './tonight.ts';
 
-type CampQuestion = Exclude<Question, { ask: 'starters' | 'tonight' }>;
+type CampQuestion = Exclude<Question, { ask: 'ready-recipes' | 'tonight' }>;
 
 export function campAnswer(question: CampQuestion): Answers[CampQuestion['ask']] {
   switch (question.ask) {
@@ -27,8 +27,8 @@ export function campAnswer(question: CampQuestion): Answers[CampQuestion['ask']]
       return mealAnswer(question.file, question.voice);
     case 'grow':
       return grown(question.wish);
-    case 'starter-recipe':
-      return starterRecipe(question.id);
+    case 'ready-recipe':
+      return readyRecipeAsFile(question.id);
   }
 }
 
@@ -67,7 +67,7 @@ function grown(wish: TonightWish): CampEntry | undefined {
 }
 
 /** Written through a camp for it, since only whole camps are written; nothing of it is kept. */
-function starterRecipe(id: string): Readonly<Record<string, unknown>> | undefined {
+function readyRecipeAsFile(id: string): Readonly<Record<string, unknown>> | undefined {
   const tonight = campForTonight({
     what: id,
     oven: { diameterMetres: metres(0.3048) },

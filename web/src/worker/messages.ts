@@ -9,16 +9,16 @@ export interface Voice {
 }
 
 export type Question =
-  | { readonly ask: 'starters' }
+  | { readonly ask: 'ready-recipes' }
   | { readonly ask: 'demos'; readonly today: string }
   | { readonly ask: 'open'; readonly text: string }
   | { readonly ask: 'meal'; readonly file: string; readonly voice: Voice }
   | { readonly ask: 'tonight'; readonly wish: TonightWish; readonly voice: Voice }
   | { readonly ask: 'grow'; readonly wish: TonightWish }
-  | { readonly ask: 'starter-recipe'; readonly id: string };
+  | { readonly ask: 'ready-recipe'; readonly id: string };
 
 export interface Answers {
-  readonly starters: readonly Starter[];
+  readonly 'ready-recipes': readonly ReadyRecipe[];
   readonly demos: readonly CampEntry[];
   readonly open: Opened;
   readonly meal: MealAnswer;
@@ -26,13 +26,13 @@ export interface Answers {
   /** The front door's wish as a camp file; nothing where the wish is refused. */
   readonly grow: CampEntry | undefined;
   /** A ready recipe as a camp file holds it; nothing where there is none of this name. */
-  readonly 'starter-recipe': Readonly<Record<string, unknown>> | undefined;
+  readonly 'ready-recipe': Readonly<Record<string, unknown>> | undefined;
 }
 
 export type AnswerTo<Asked extends Question> = Answers[Asked['ask']];
 
 /** A ready recipe, as the front door shows it. */
-export interface Starter {
+export interface ReadyRecipe {
   readonly id: string;
   readonly name: string;
   readonly kind: string;
@@ -131,7 +131,7 @@ export interface TonightWish {
 
 /** Left out, `portions` is the recipe as written, as far as the oven takes it. */
 export type TonightFood =
-  | { readonly starter: string; readonly portions?: number }
+  | { readonly readyRecipe: string; readonly portions?: number }
   | { readonly kind: OwnKind; readonly thicknessMetres: number; readonly massGrams: number }
   | OwnRecipe;
 

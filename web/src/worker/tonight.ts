@@ -104,7 +104,7 @@ function foodFrom(
 ): Pick<TonightAnswers, 'what' | 'amount'> {
   if (!('kind' in what)) {
     const { portions } = what;
-    const food = 'starter' in what ? what.starter : (own ?? what.recipe);
+    const food = 'readyRecipe' in what ? what.readyRecipe : (own ?? what.recipe);
     return { what: food, ...(portions === undefined ? {} : { amount: { portions } }) };
   }
   const like = readyRecipeWithId(likeness[what.kind]);
