@@ -2,8 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { type Change, coalRequest } from '../../validation/coals/requests.ts';
 import { isRefusal } from '../notice/notice.ts';
 import { coalsCodes } from './codes.ts';
+import { ovenBody } from './geometry.ts';
 import { layCoals } from './lay-coals.ts';
+import { parameter } from './parameters.ts';
 import { stackOvens } from './stack.ts';
+import { BETWEEN_DELIVERY } from './stack-setting.ts';
 
 const both = (lower: Change, upper: Change = lower) => {
   const above = coalRequest(upper);
@@ -37,6 +40,48 @@ describe('two ovens stacked', () => {
       expect(saved).toBeLessThanOrEqual(20);
     },
   );
+
+  it.each([12, 14])(
+    'of %i inch under a bake save a span that holds most of the published 15 to 20 coals (stackSaving)',
+    (inches) => {
+      const { saved, savedAtLeast } = stackOf({ inches });
+      expect(savedAtLeast).toBeLessThan(saved);
+      expect(savedAtLeast).toBeLessThanOrEqual(15);
+      expect(saved).toBeGreaterThanOrEqual(15);
+      expect((saved + savedAtLeast) / 2).toBeLessThanOrEqual(20);
+    },
+  );
+
+  it('ask of a coal between no more than it burns: 126 W at half an hour of age (coalsBurnNotes)', () => {
+    const down = parameter('lidCoalWatts');
+    const up = down * parameter('floorToLidDelivery');
+    expect(BETWEEN_DELIVERY.likely * (down + up)).toBeLessThan(126);
+  });
+
+  it.each([10, 12, 14])(
+    'of %i inch with even heat are laid within two coals of the published line in all (stackBetween)',
+    (inches) => {
+      const { coals, published } = stackOf({ ...ROAST, inches });
+      expect(Math.abs(coals - published.coals)).toBeLessThanOrEqual(2);
+    },
+  );
+
+  it('under a bake would run the upper one hot by the published line, so it gets fewer between (stackLike: baked dishes do not mix)', () => {
+    for (const inches of [10, 12, 14]) {
+      const { between, published } = stackOf({ inches });
+      expect(between).toBeLessThan(published.between);
+      expect(published.upperMean - coalRequest({ inches }).wish.wanted).toBeGreaterThan(14);
+    }
+  });
+
+  it('lie where both irons want them: between in a ring under the upper floor, off its legs', () => {
+    const { sets, between, lower, upper } = stackOf({});
+    expect(sets.between.places).toHaveLength(between);
+    expect(sets.below.places).toHaveLength(lower.below);
+    expect(sets.above.places).toHaveLength(upper.above);
+    const floor = ovenBody(coalRequest({}).oven).floorDiameter / 2;
+    for (const { x, y } of sets.between.places) expect(Math.hypot(x, y)).toBeLessThanOrEqual(floor);
+  });
 
   it('with even heat carry about one or two fewer between than on a lid alone, give or take two (stackBetween)', () => {
     const alone = layCoals(coalRequest(ROAST));

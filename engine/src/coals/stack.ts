@@ -1,33 +1,60 @@
 // Two ovens stacked: the coals on the lower lid lie under the upper floor. How many in each layer?
-// Sources: stackSaving, stackLike, stackBetween; network.ts. Weak spot: nobody has measured what
-// coals between two irons give each of them; grade D, so the band is wide and every answer warns.
+// Sources: stackSaving, stackLike, stackBetween; stack-setting.ts. Weak spot: grade D throughout, so
+// the band is wide, the saving is a span and every answer warns.
 
 import type { Notice, OrRefusal } from '../notice/notice.ts';
+import { type Kelvin, kelvin, type Minutes, minutes } from '../quantity/unit.ts';
 import { factorMoments } from './band.ts';
-import type { Addition, CoalRequest, CurvePoint } from './coal-plan.ts';
+import type { Addition, CoalRequest, CoalSet, CurvePoint } from './coal-plan.ts';
 import { type Counted, countCoals, meansWhileIn } from './count.ts';
 import { curveOf } from './curve.ts';
 import { beliefsFor, believed } from './factors.ts';
 import type { OvenBody } from './geometry.ts';
+import { setAbove, setBelow } from './placement.ts';
 import { siteNotices } from './range.ts';
 import { replayed } from './replay.ts';
+import { coalWidth } from './room.ts';
 import type { RunSetting } from './run.ts';
 import { siteFor } from './site.ts';
+import { isBaked } from './split.ts';
 import { stackNotices, stackTrouble } from './stack-range.ts';
+import { BETWEEN_DELIVERY, type Pair, type StackRequest, stackSettings } from './stack-setting.ts';
 
-export interface StackRequest {
-  readonly lower: CoalRequest;
-  readonly upper: CoalRequest;
-}
+export type { StackRequest } from './stack-setting.ts';
 
-export interface StackPlan {
+/** Coals of a stack by layer. */
+interface Layers {
   readonly lower: { readonly above: number; readonly below: number };
   /** The lower lid's coals and the upper floor's: the same ones. */
   readonly between: number;
   readonly upper: { readonly above: number };
   readonly coals: number;
-  /** The first sets of the same two ovens side by side, less this stack's; below zero it costs. */
+}
+
+/** Where each coal of a layer lies. */
+export interface StackSets {
+  readonly below: CoalSet;
+  readonly between: CoalSet;
+  readonly above: CoalSet;
+}
+
+export interface PublishedStack extends Layers {
   readonly saved: number;
+  readonly lowerMean: Kelvin;
+  readonly upperMean: Kelvin;
+}
+
+export interface StackPlan extends Layers {
+  readonly sets: StackSets;
+  readonly loadInMinute: Pair<Minutes>;
+  readonly outMinute: Pair<Minutes>;
+  /** The first sets of the same two ovens side by side. */
+  readonly apart: number;
+  /** `apart` less this stack's; below zero it costs. */
+  readonly saved: number;
+  /** The same if coals between give each oven as little as one time in ten. */
+  readonly savedAtLeast: number;
+  readonly published: PublishedStack;
   readonly lowerCurve: readonly CurvePoint[];
   readonly upperCurve: readonly CurvePoint[];
   readonly lowerAdditions: readonly Addition[];
@@ -36,14 +63,8 @@ export interface StackPlan {
   readonly notices: readonly Notice[];
 }
 
-/**
- * Delivery of a coal between two ovens, down and up, beside what the network gives a lid coal and a
- * floor coal. 1: each iron gets the side of the coal that faces it, nothing is taken from the other.
- * If the coal had only one lid's heat to share it would be about a half: two deviations down.
- */
-const BETWEEN_DELIVERY = { likely: 1, spread: 0.25 } as const; // ours, grade D
-/** The upper floor keeps the bare lid under it from the sky and is about as hot; ours. */
-const SHIELDED_SHARE = 0.9;
+/** Of a band that is right eight times in ten. */
+const LOW_EDGE = 1.2816;
 
 /**
  * First sets of two ovens, one on the other, with each one's heat. The coals between are half-way
@@ -57,14 +78,30 @@ const SHIELDED_SHARE = 0.9;
 export const stackOvens = (stack: StackRequest): OrRefusal<StackPlan> => {
   const trouble = stackTrouble(stack);
   if (trouble) return trouble;
-  const settings = settingsOf(stack, BETWEEN_DELIVERY.likely);
+  const { likely, spread } = BETWEEN_DELIVERY;
+  const settings = stackSettings(stack, likely);
   const counted = countedStack(stack, settings);
-  const weaker = settingsOf(stack, BETWEEN_DELIVERY.likely - BETWEEN_DELIVERY.spread);
+  const weaker = stackSettings(stack, likely - spread);
   const lower = curveFor(stack.lower, settings.lower, counted.lower, weaker.lower);
   const upper = curveFor(stack.upper, settings.upper, counted.upper, weaker.upper);
+  const apart = countedApart(stack);
+  const layers = layersOf(counted);
+  const leastGiving = countedStack(stack, stackSettings(stack, likely - LOW_EDGE * spread));
   return {
-    ...layersOf(counted),
-    saved: coalsApart(stack) - layersOf(counted).coals,
+    ...layers,
+    sets: setsOf(stack, settings, layers),
+    loadInMinute: {
+      lower: minutes(counted.lower.run.loadInMinute),
+      upper: minutes(counted.upper.run.loadInMinute),
+    },
+    outMinute: {
+      lower: minutes(counted.lower.run.outMinute),
+      upper: minutes(counted.upper.run.outMinute),
+    },
+    apart: coalsOf(apart),
+    saved: coalsOf(apart) - layers.coals,
+    savedAtLeast: coalsOf(apart) - layersOf(leastGiving).coals,
+    published: publishedStack(stack, settings, apart),
     lowerCurve: lower,
     upperCurve: upper,
     lowerAdditions: counted.lower.run.additions,
@@ -77,44 +114,6 @@ export const stackOvens = (stack: StackRequest): OrRefusal<StackPlan> => {
     ],
   };
 };
-
-interface Pair<Each> {
-  readonly lower: Each;
-  readonly upper: Each;
-}
-
-const settingsOf = ({ lower, upper }: StackRequest, delivery: number): Pair<RunSetting> => {
-  const below = believed(siteFor(lower), beliefsFor(lower));
-  // The upper one stands on iron: neither ground nor riser weakens what lies under it.
-  const above = believed(siteFor(onIron(upper)), beliefsFor(upper));
-  return {
-    lower: {
-      ...below,
-      body: shielded(below.body, above.body),
-      strengthAbove: below.strengthAbove * delivery,
-    },
-    upper: { ...above, strengthBelow: above.strengthBelow * delivery },
-  };
-};
-
-const onIron = (request: CoalRequest): CoalRequest => ({
-  ...request,
-  place: { ...request.place, hearth: 'fire-pan' },
-  ...(request.conditions ? { conditions: withoutGround(request.conditions) } : {}),
-});
-
-const withoutGround = ({ rain, measures }: NonNullable<CoalRequest['conditions']>) => ({
-  ...(rain === undefined ? {} : { rain }),
-  ...(measures === undefined ? {} : { measures }),
-});
-
-/** The lid loses less under a hot floor; as in factors.ts the change is put on the rim. */
-const shielded = (body: OvenBody, above: OvenBody): OvenBody => ({
-  ...body,
-  rimArea: Math.max(0, body.rimArea - SHIELDED_SHARE * BARE_LID_SHARE * above.floorArea),
-});
-
-const BARE_LID_SHARE = 0.6; // what about 17 coals leave bare of a 12 inch lid, as in factors.ts
 
 const countedStack = (stack: StackRequest, settings: Pair<RunSetting>): Pair<Counted> => {
   const between = betweenFor(stack, settings);
@@ -167,7 +166,7 @@ const tendedWith = (lower: Counted, { request, setting, counted }: Tended): Coun
   return { ...planned, run, meanKelvin: meansWhileIn(counted.feed, run).all };
 };
 
-const layersOf = ({ lower, upper }: Pair<Counted>) => {
+const layersOf = ({ lower, upper }: Pair<Counted>): Layers => {
   const { above: between, below } = lower.counts;
   const { above } = upper.counts;
   return {
@@ -178,10 +177,60 @@ const layersOf = ({ lower, upper }: Pair<Counted>) => {
   };
 };
 
-const coalsApart = ({ lower, upper }: StackRequest): number =>
-  [lower, upper]
-    .map((request) => countCoals(request, believed(siteFor(request), beliefsFor(request))).counts)
-    .reduce((sum, { above, below }) => sum + above + below, 0);
+const countedApart = ({ lower, upper }: StackRequest): Pair<Counted> => ({
+  lower: countCoals(lower, believed(siteFor(lower), beliefsFor(lower))),
+  upper: countCoals(upper, believed(siteFor(upper), beliefsFor(upper))),
+});
+
+const coalsOf = ({ lower, upper }: Pair<Counted>): number =>
+  lower.counts.above + lower.counts.below + upper.counts.above + upper.counts.below;
+
+/** One or two fewer between than on a lid alone. @source stackBetween */
+const PUBLISHED_FEWER = 1.5;
+
+/** What the one published line would lay, each outer layer as alone, and what heat that gives. */
+const publishedStack = (
+  stack: StackRequest,
+  settings: Pair<RunSetting>,
+  apart: Pair<Counted>,
+): PublishedStack => {
+  const between = Math.max(0, Math.round(apart.lower.counts.above - PUBLISHED_FEWER));
+  const laid = {
+    lower: pinned(stack.lower, { above: between, below: apart.lower.counts.below }),
+    upper: pinned(stack.upper, { above: apart.upper.counts.above, below: between }),
+  };
+  const counted = countedStack(laid, settings);
+  const layers = layersOf(counted);
+  return {
+    ...layers,
+    saved: coalsOf(apart) - layers.coals,
+    lowerMean: kelvin(counted.lower.meanKelvin),
+    upperMean: kelvin(counted.upper.meanKelvin),
+  };
+};
+
+/** Where they lie: on each lid as on any; between, as a ring under the upper floor, off its legs. */
+const setsOf = (stack: StackRequest, settings: Pair<RunSetting>, layers: Layers): StackSets => {
+  const wishOf = (request: CoalRequest, pieces: number) => ({
+    pieces,
+    coalWidth: coalWidth(request.fuel),
+    isWood: request.fuel.kind === 'wood-coals',
+    isBaked: isBaked(request.wish.method),
+  });
+  const under = (body: OvenBody) => body.floorDiameter / 2;
+  const { lower, upper } = stack;
+  return {
+    below: setBelow({
+      ...wishOf(lower, layers.lower.below),
+      outerRadius: under(settings.lower.body),
+    }),
+    between: setBelow({
+      ...wishOf(upper, layers.between),
+      outerRadius: under(settings.upper.body),
+    }),
+    above: setAbove({ ...wishOf(upper, layers.upper.above), outerRadius: upper.oven.diameter / 2 }),
+  };
+};
 
 /** With the four factors and, as a fifth, how much a coal between two ovens gives each. */
 const curveFor = (
