@@ -14,6 +14,17 @@ export {
 } from './gas.ts';
 // Height
 export { isTrimmed, leaveningCutAt } from './height.ts';
+// Leavening tables
+export {
+  type LeaveningAcid,
+  leaveningAcid,
+  leaveningAcids,
+  type PowderStrength,
+  powderStrength,
+  type SourFood,
+  sodaPerGram,
+  sourFood,
+} from './leaven/table.ts';
 // Rise
 export { doughTemperature, riseFor } from './rise.ts';
 // The batch

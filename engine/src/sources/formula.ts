@@ -55,6 +55,44 @@ export const formulaSources = {
     by: 'a phosphate data sheet; Miller, Food Chemistry laboratory manual, table 2.1',
     grade: 'A',
   },
+  sodaChemistry: {
+    title: 'Stoichiometry of soda: NaHCO3 84.0066, CO2 44.0095 g/mol, one acid hydrogen for each',
+    by: 'atomic masses',
+    grade: 'A',
+    note: 'Checked by sodium: 27.37 % of soda, and 27,360 mg in 100 g in sr28 NDB 18372.',
+  },
+  selfRisingFlour: {
+    title:
+      'Self-rising flour: at least 0.5 % of the flour as carbon dioxide, at most 4.5 parts of soda and acid to 100',
+    by: 'Code of Federal Regulations',
+    where: '21 CFR 137.180',
+    grade: 'A',
+  },
+  sourFoodsFromMemory: {
+    title: 'How sour: buttermilk 0.8 % lactic, vinegar 5 % acetic, lemon juice 4.8 % citric acid',
+    by: 'from memory',
+    grade: 'D',
+    note: 'Buttermilk by the cup then takes 0.40 tsp of soda; cooks say half a teaspoon.',
+  },
+  powderByTheCup: {
+    title: '1 to 1 1/4 tsp of powder, or 1/4 tsp of soda, for a cup of flour',
+    by: 'common teaching',
+    grade: 'D',
+    note: 'Common practice, no source.',
+  },
+  bostonPowder: {
+    title: 'Powder: 2 tsp for a cup of flour without eggs, 1 1/2 with them (tartrate powders)',
+    by: 'The Boston Cooking-School Cook Book',
+    grade: 'A',
+    note: 'Its powders were single-acting and weaker in the oven.',
+  },
+  uwQuickBreads: {
+    title: 'Altitude Adjusters, bulletin B-734: quick breads',
+    by: 'University of Wyoming, Cooperative Extension (K. K. Harrington)',
+    year: 1981,
+    grade: 'B',
+    note: 'As quoted: 1 tsp of powder or 1/2 tsp of soda for a cup is usually enough at 5,000 ft; usually no change, or slightly less.',
+  },
   legalPowder: {
     title: 'Baking powder gives at least 12 % of its weight as carbon dioxide (USA); 10 % (Canada)',
     by: 'a trade dictionary citing federal standards; Food and Drug Regulations B.03.002',
