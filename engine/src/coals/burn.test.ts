@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import published from '../../validation/coals/published-minutes.json' with { type: 'json' };
+import { windAtOven } from '../camp/air.ts';
+import { windFromSign } from '../camp/senses.ts';
 import { grams, metres, metresPerSecond, minutes } from '../quantity/unit.ts';
 import {
   burnoutMinutes,
@@ -60,6 +62,21 @@ describe('a burning coal', () => {
     expect(lives).toEqual([...lives].sort((one, other) => other - one));
     expect((lives[2] ?? 0) / (lives[0] ?? 1)).toBeGreaterThan(0.5);
     expect((lives[3] ?? 0) / (lives[0] ?? 1)).toBeLessThan(0.5);
+  });
+
+  it('burns as if still in a breath of air, with the root of a strong wind (bergman2011 9.9: third powers; burnWind)', () => {
+    const life = (wind: number) =>
+      burnoutMinutes({ life: 1 }, { windMetresPerSecond: wind, pressurePascals: 101_325 });
+    expect(life(0.1) / life(0)).toBeGreaterThan(0.95);
+    expect(life(8) / life(2)).toBeCloseTo(0.5, 1);
+    const [own, same] = [life(0), life(0.5)]; // as much forced as own: 2^(1/3) faster
+    expect(own / same).toBeCloseTo(2 ** (1 / 3), 9);
+  });
+
+  it('in a light breeze is replaced 45 to 60 minutes after lighting, as cooks out of doors say (coalLife)', () => {
+    const breeze = windAtOven(windFromSign('leaves-rustle').wind, false);
+    const replaced = 15 + coalLifeMinutes({ fuel: briquettes, wind: breeze });
+    expectWithin(replaced, [45, 60]);
   });
 
   it('keeps heat to mass when the piece is heavier: strength times life goes with mass', () => {

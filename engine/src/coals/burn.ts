@@ -12,7 +12,10 @@ export const STILL_BURNOUT_MINUTES = 81;
 export const LAID_AGE_MINUTES = 15;
 /** Part of the piece's burning time that is over when it is laid. */
 export const LAID_BURNT = LAID_AGE_MINUTES / STILL_BURNOUT_MINUTES;
-/** Draught that a coal makes itself [m/s]; assumed (coalsOvenModelNotes 5.4). */
+/**
+ * Wind that feeds a coal as much as its own rising air does [m/s]; assumed (coalsOvenModelNotes 5.4).
+ * Equating a sphere's free and forced transfer (bergman2011 eq. 9.35, 7.56) gives 0.4 at 923 K.
+ */
 const OWN_DRAUGHT = 0.5;
 
 /** Share of the piece's mass left. @source coalsBurnNotes */
@@ -54,14 +57,16 @@ interface BurnPlace {
 }
 
 /**
- * Minutes from lighting to ash. Wind feeds the fire: the rate goes with the square root of the
- * air past the coal; thin air slows it as much as it weakens it.
+ * Minutes from lighting to ash. Wind feeds the fire: the rate goes with the square root of the wind,
+ * and adds to the coal's own draught by third powers, as free and forced convection do on the iron
+ * beside it; thin air slows it as much as it weakens it.
  *
- * @source  burnWind (rate ~ U^0.5), coalsOvenModelNotes 5.4 (own draught, assumed)
+ * @source  burnWind (rate ~ U^0.5), bergman2011 9.9 (third powers), coalsOvenModelNotes 5.4
  */
 export const burnoutMinutes = (piece: Pick<FuelPiece, 'life'>, place: BurnPlace): number => {
-  const wind = Math.sqrt(OWN_DRAUGHT / (OWN_DRAUGHT + place.windMetresPerSecond));
-  return (STILL_BURNOUT_MINUTES * piece.life * wind) / thinAirStrength(place.pressurePascals);
+  const forced = Math.sqrt(place.windMetresPerSecond / OWN_DRAUGHT);
+  const rate = Math.cbrt(1 + forced ** 3);
+  return (STILL_BURNOUT_MINUTES * piece.life) / (rate * thinAirStrength(place.pressurePascals));
 };
 
 /** Age at which a coal has half the power it was laid with. @source coalsBurnNotes (derived) */

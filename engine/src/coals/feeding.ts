@@ -70,7 +70,7 @@ const LAST_BEFORE_OUT = {
 /** An addition is sized for this long ahead, within what one set can do. */
 const FEED_AHEAD = { least: 15, most: 30, shareOfBurnout: 0.4 } as const;
 /** How often a pot is tended; tuned to keep water within 3 K of its boil with few visits. */
-const POT = { least: 5, most: 30, shareOfBurnout: 0.45, look: 15, sag: 0.75 } as const;
+const POT = { least: 5, most: 30, shareOfBurnout: 0.4, look: 15, sag: 0.75 } as const;
 /** From here on ash lies thick enough to be cleared first; common practice, no source. */
 const ASHY_MINUTE = 30;
 /** Add when the coals ahead fall below this share of the need; tuned, see the header. */
