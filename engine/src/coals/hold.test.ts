@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { modelFahrenheit } from '../../validation/coals/compare.ts';
-import { type Change, coalRequest } from '../../validation/coals/requests.ts';
+import { type Change, coalRequest, trialStrength } from '../../validation/coals/requests.ts';
 import trial from '../../validation/coals/trial-model.json' with { type: 'json' };
 import { fromFahrenheit, kelvin, toFahrenheit } from '../quantity/unit.ts';
 import { coalsToHold, heldKelvin } from './hold.ts';
@@ -121,7 +121,7 @@ describe('coals that hold a heat', () => {
     const listed = [309, 339, 366, 391, 414, 436, 457];
     const misses = listed.map((fahrenheit, pair) => {
       const cell = { ovenInches: 12, heatFahrenheit: 0, above: 16 + pair, below: 7 + pair };
-      return Math.abs(modelFahrenheit(cell) - fahrenheit);
+      return Math.abs(modelFahrenheit(cell, trialStrength) - fahrenheit);
     });
     expect(Math.max(...misses)).toBeLessThan(6);
   });

@@ -1,26 +1,32 @@
 import { describe, expect, it } from 'vitest';
-import { coalRequest } from '../../validation/coals/requests.ts';
+import { coalRequest, withTrialCoals } from '../../validation/coals/requests.ts';
 import trial from '../../validation/coals/trial-model.json' with { type: 'json' };
 import { kelvin, toFahrenheit } from '../quantity/unit.ts';
 import { laid } from './feeding.ts';
-import { minuteLater, type OvenMoment, startMoment, withLoadIn } from './run.ts';
+import { minuteLater, type OvenMoment, type RunSetting, startMoment, withLoadIn } from './run.ts';
 import { siteFor } from './site.ts';
 
 interface Trial {
   readonly minutes: number;
   readonly stepsPerMinute: number;
   readonly loadAt?: number;
+  readonly coalsOf?: RunSetting;
 }
 
 const request = coalRequest();
 const setting = siteFor(request);
 const AIR = setting.outside.airKelvin;
 
-const momentsOf = ({ minutes, stepsPerMinute, loadAt }: Trial): readonly OvenMoment[] => {
+const momentsOf = ({
+  minutes,
+  stepsPerMinute,
+  loadAt,
+  coalsOf = setting,
+}: Trial): readonly OvenMoment[] => {
   const moments = [startMoment({ ironKelvin: AIR, coals: laid({ above: 17, below: 8 }) })];
   for (let minute = 1; minute <= minutes; minute++) {
     const last = moments.at(-1) as OvenMoment;
-    const moment = minuteLater(setting, last, { stepsPerMinute });
+    const moment = minuteLater(coalsOf, last, { stepsPerMinute });
     moments.push(minute === loadAt ? withLoadIn(moment, setting.load) : moment);
   }
   return moments;
@@ -56,7 +62,8 @@ describe('the oven in time', () => {
   });
 
   it('heats an empty 12 inch oven as the trial model did (coalsOvenModelNotes 5.5) within 6 F', () => {
-    const moments = momentsOf({ minutes: 35, stepsPerMinute: 1 });
+    const coalsOf = withTrialCoals(setting);
+    const moments = momentsOf({ minutes: 35, stepsPerMinute: 1, coalsOf });
     const rows = trial.rows.filter((row) => row[0] === 'empty' && Number(row[1]) <= 35);
     const errors = rows.map(([, minute, fahrenheit]) => {
       const moment = moments[Number(minute)] as OvenMoment;

@@ -37,7 +37,7 @@ const TRIAL_RMS: Readonly<Record<string, number>> = {
 };
 
 const TITLES: Readonly<Record<string, string>> = {
-  reprinted: 'the most reprinted chart (fitted to)',
+  reprinted: 'the most reprinted chart',
   supply: 'supply-house chart',
   pair: 'one pair for 25 F, 12 inch',
   'twice-diameter': 'twice the diameter, 2/3 above',
@@ -89,8 +89,15 @@ function ruleCells(): readonly ChartCell[] {
   );
 }
 
-/** What the network gives for a chart's cell, read as charts.ts says. */
-export const modelFahrenheit = (cell: ChartCell): number => {
+/** The charts that print a count for each size and heat; the coal's power is fitted to their cells. */
+export const PRINTED_CHARTS = ['reprinted', 'supply', 'pair'];
+
+/**
+ * What the network gives for a chart's cell, read as charts.ts says.
+ *
+ * @param strength  of every coal, 1 = the model's own
+ */
+export const modelFahrenheit = (cell: ChartCell, strength = 1): number => {
   const body = ovenBody(usualOven(cell.ovenInches * INCH));
   const steady = steadyOven({
     body,
@@ -99,7 +106,11 @@ export const modelFahrenheit = (cell: ChartCell): number => {
       pressurePascals: parameter('chartPressurePascals'),
       windMetresPerSecond: 0,
     },
-    supply: { above: cell.above, below: cell.below, covering: cell.above },
+    supply: {
+      above: cell.above * strength,
+      below: cell.below * strength,
+      covering: cell.above,
+    },
     sinkWatts: parameter('chartLoadWattsPerSquareMetre') * body.mouthArea,
   });
   return toFahrenheit(kelvin(steady.ovenKelvin));
@@ -116,18 +127,47 @@ export interface ChartFit {
   readonly trialRms?: number;
 }
 
-export const chartFits = (): readonly ChartFit[] =>
+export const chartFits = (strength = 1): readonly ChartFit[] =>
   chartCases.map(({ cells, ...chart }) => {
-    const errors = cells.map((cell) => modelFahrenheit(cell) - cell.heatFahrenheit);
-    const mean = (of: readonly number[]) => of.reduce((sum, each) => sum + each, 0) / of.length;
+    const errors = cells.map((cell) => modelFahrenheit(cell, strength) - cell.heatFahrenheit);
     return {
       ...chart,
       cells: errors.length,
-      rms: Math.sqrt(mean(errors.map((error) => error ** 2))),
+      rms: rmsOf(errors),
       bias: mean(errors),
       worst: Math.max(...errors.map(Math.abs)),
       within25: errors.filter((error) => Math.abs(error) <= 25).length,
     };
+  });
+
+const mean = (of: readonly number[]) => of.reduce((sum, each) => sum + each, 0) / of.length;
+const rmsOf = (errors: readonly number[]) => Math.sqrt(mean(errors.map((error) => error ** 2)));
+
+/** The strength of coals that fits these charts best, least squares over their cells, 0.9 to 1.1. */
+export const bestStrength = (chartIds: readonly string[]): number => {
+  const cells = chartCases.filter(({ id }) => chartIds.includes(id)).flatMap((each) => each.cells);
+  const missAt = (strength: number) =>
+    rmsOf(cells.map((cell) => modelFahrenheit(cell, strength) - cell.heatFahrenheit));
+  let [low, high] = [0.9, 1.1];
+  for (let step = 0; step < 24; step += 1) {
+    const [left, right] = [low + (high - low) / 3, high - (high - low) / 3];
+    if (missAt(left) < missAt(right)) high = right;
+    else low = left;
+  }
+  return (low + high) / 2;
+};
+
+export interface HeldOutFit extends ChartFit {
+  readonly strength: number;
+}
+
+/** Each printed chart judged by coals that were fitted to the other two. */
+export const heldOutFits = (): readonly HeldOutFit[] =>
+  PRINTED_CHARTS.map((id) => {
+    const strength = bestStrength(PRINTED_CHARTS.filter((other) => other !== id));
+    const fit = chartFits(strength).find((each) => each.id === id);
+    if (!fit) throw new RangeError(`no chart ${id}`);
+    return { ...fit, strength };
   });
 
 /** Pooled standard deviation of ln(coals in all) where two or more charts name the same cell. */

@@ -8,12 +8,11 @@ import { ovenBody } from '../../src/coals/geometry.ts';
 import { coalsToHold, heldKelvin } from '../../src/coals/hold.ts';
 import { parameter } from '../../src/coals/parameters.ts';
 import { fromFahrenheit, kelvin, toFahrenheit } from '../../src/quantity/unit.ts';
-import { type ChartCell, chartCases } from './compare.ts';
+import { type ChartCell, chartCases, PRINTED_CHARTS } from './compare.ts';
 
 const INCH = 0.0254; // m, exact
 /** They count coals for a heat over a range of heats: these set the width. */
 const WIDTH_CHARTS = ['reprinted', 'supply', 'pair', 'twice-diameter', 'plus-minus-three'];
-const PRINTED = ['reprinted', 'supply', 'pair'];
 
 interface Cell extends ChartCell {
   readonly chart: string;
@@ -94,7 +93,7 @@ export const shareInside = (covered: readonly Covered[]): number =>
   covered.reduce((sum, each) => sum + each.cells, 0);
 
 export const setsWidth = ({ leftOut }: Covered) => WIDTH_CHARTS.includes(leftOut);
-export const isPrinted = ({ leftOut }: Covered) => PRINTED.includes(leftOut);
+export const isPrinted = ({ leftOut }: Covered) => PRINTED_CHARTS.includes(leftOut);
 
 /** Half of the band in F at one cell, and how far the charts' own heats for its count lie apart. */
 export const bandFahrenheit = (ovenInches: number) => {
