@@ -5,6 +5,7 @@ import {
   boilingPointAt,
   checkTimetable,
   type DishPlan,
+  grams,
   type Job,
   type MealPlan,
   planMeal,
@@ -120,12 +121,19 @@ describe('Harrow Saddle', () => {
       expect(toCelsius(bake.done.core!)).toBeLessThan(boiling);
   });
 
-  it('says that the mule has brought too little charcoal for that wind', () => {
+  it.each([1, 0.5])('says whether %f of the charcoal is enough, and how much is short', (share) => {
+    const { camp, menu } = demoCamps('2026-09-08').find(
+      (each) => each.camp.id === 'harrow-saddle',
+    )!;
+    if (camp.fuel.kind !== 'briquettes') throw new TypeError('Harrow Saddle burns briquettes');
+    const onHand = grams(camp.fuel.onHand! * share);
+    const plan = planMeal({ ...camp, fuel: { ...camp.fuel, onHand } }, menu);
     const { fuel } = plan.provisions;
-    expect(fuel.massWithSpare - fuel.onHand!).toBeCloseTo(fuel.short, 6);
+    expect(fuel.short).toBeCloseTo(Math.max(0, fuel.massWithSpare - onHand), 6);
     expect(plan.provisions.notices.some((each) => each.code === 'PROVISIONS_FUEL_SHORT')).toBe(
       0 < fuel.short,
     );
+    if (share === 0.5) expect(fuel.short).toBeGreaterThan(0);
   });
 });
 
