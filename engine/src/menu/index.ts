@@ -5,6 +5,16 @@ export { menuCodes } from './codes.ts';
 export { massToFill } from './fill-oven.ts';
 // Which oven
 export { floorOf, WORKING_FILL } from './geometry.ts';
+// What lies between dough and iron
+export {
+  type ContactFigures,
+  contactFigures,
+  type FloorContact,
+  type InOven,
+  type InOvenWish,
+  inOvenOf,
+  type Sticking,
+} from './in-oven.ts';
 export type * from './load.ts';
 export type * from './menu.ts';
 // Is it a menu that can be cooked, and who can eat what

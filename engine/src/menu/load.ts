@@ -2,6 +2,7 @@
 
 import type { Notice } from '../notice/notice.ts';
 import type { CubicMetres, Grams, Metres, Minutes, Ratio, SquareMetres } from '../quantity/unit.ts';
+import type { InOven } from './in-oven.ts';
 
 /** How much of a dish to make. */
 export interface DishPortions {
@@ -47,6 +48,8 @@ export interface OvenLoad {
   readonly fill: Ratio;
   /** Room between the risen top and the lid. */
   readonly headroom: Metres;
+  /** What it rests on; left out only where a load was made by hand, as in a test. */
+  readonly inOven?: InOven;
 }
 
 export interface DishFit {

@@ -1,6 +1,7 @@
 // The menu: which dish is served when, from which recipe, and what the cook has pinned.
 
 import type { ClockMinutes, Minutes } from '../quantity/unit.ts';
+import type { InOvenWish } from './in-oven.ts';
 import type { Recipe } from './recipe.ts';
 
 export interface Menu {
@@ -27,6 +28,8 @@ export interface MenuDish {
   /** It must be kept free of what these say; it is made first, with its own tools. */
   readonly freeFrom: boolean;
   readonly pins: DishPins;
+  /** What it rests on, and how hot its oven is then: before what the recipe says of it. */
+  readonly inOven?: InOvenWish;
 }
 
 /** What the cook has decided. The engine keeps it and says what it costs; it never rewrites it. */

@@ -3,6 +3,7 @@
 import type { Allergen, Skill } from '../camp/camp.ts';
 import type { FoodPart } from '../larder/food.ts';
 import type { Grams, Kelvin, Metres, Minutes } from '../quantity/unit.ts';
+import type { InOvenWish } from './in-oven.ts';
 
 export type RecipeKind =
   | 'yeast-bread'
@@ -34,6 +35,8 @@ export interface Recipe {
   readonly division: readonly Piece[];
   /** Allergens that the cook says are in it, beside those found from the larder. */
   readonly contains: readonly Allergen[];
+  /** What it rests on in its oven, and how hot that oven is; left out, its kind decides. */
+  readonly inOven?: InOvenWish;
 }
 
 export interface Ingredient {
