@@ -5,7 +5,7 @@
 import type { CoalRequest, CoalSet, Turn, Unevenness } from './coal-plan.ts';
 import { type Counted, type Counts, firstCounts } from './count.ts';
 import { evenest, evenestBelow } from './evenest.ts';
-import { type FoodView, facesSeen, foodSight } from './food-sight.ts';
+import { FOOD_SHARE, type FoodView, facesSeen, foodSight, GAP_SHARE } from './food-sight.ts';
 import { bakeMean, ironPlates, ROUGH_HOW } from './iron-plates.ts';
 import { setAbove, setBelow } from './placement.ts';
 import { coalWidth } from './room.ts';
@@ -40,11 +40,6 @@ export const evenHeat = (request: CoalRequest, setting: RunSetting, counted: Cou
 };
 
 type Plates = FoodView['plates'];
-
-/** Food reaches this near the wall of the floor; ours. */
-const FOOD_SHARE = 0.9;
-/** Lid to food: half the depth, as for food that half fills the oven; ours. */
-const GAP_SHARE = 0.5;
 
 const viewOf = (
   request: CoalRequest,

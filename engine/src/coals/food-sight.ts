@@ -26,6 +26,11 @@ const OWN_DRAUGHT = 0.5; // m/s, as in burn.ts
 /** Coals differ in size, age and place: one-sided part of N coals is this times sqrt(2/N); ours. */
 const COAL_SCATTER = 0.15;
 
+/** Food reaches this near the wall of the floor; ours. */
+export const FOOD_SHARE = 0.9;
+/** Lid to food: half the depth, as for food that half fills the oven; ours. */
+export const GAP_SHARE = 0.5;
+
 /** An oven as the food in it sees it: its plates, what lies on them, and where the food ends. */
 export interface FoodView {
   readonly plates: IronPlates;
@@ -89,7 +94,11 @@ export const gapSharesOf = (
   gapShares(highest, { gapMetres, radiusMetres: plates.lid.plate.radiusMetres });
 
 /** Coals of a set stronger to windward; their own scatter, which lies anywhere, is laid there too. */
-const oneSided = (view: FoodView, { pieces }: CoalSet, fromRadians: number): OneSided => ({
+export const oneSided = (
+  view: Pick<FoodView, 'windMetresPerSecond'>,
+  { pieces }: Pick<CoalSet, 'pieces'>,
+  fromRadians: number,
+): OneSided => ({
   fromRadians,
   share: Math.hypot(windExcess(view.windMetresPerSecond), scatter(pieces)),
 });

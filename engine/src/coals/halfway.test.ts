@@ -4,10 +4,11 @@ import { type Change, coalRequest } from '../../validation/coals/requests.ts';
 import { isRefusal, type OrRefusal } from '../notice/notice.ts';
 import { fromFahrenheit, kelvin, metresPerSecond, minutes } from '../quantity/unit.ts';
 import { coalsCodes } from './codes.ts';
-import { type FireState, fireNow, type LyingCoals } from './fire-state.ts';
+import { type FireState, fireNow, type LyingCoals, runOn } from './fire-state.ts';
 import { ovenBody } from './geometry.ts';
 import { judgeLayout, type LayoutQuestion } from './judge-layout.ts';
 import { rescue, type Symptom } from './rescue.ts';
+import { sideEffect, sideSight } from './rescue-side.ts';
 import { simpleLoad } from './simple-load.ts';
 import { type CoalsLeft, whatCanIDoWith } from './with-these-coals.ts';
 
@@ -201,7 +202,7 @@ describe('a rescue', () => {
       }),
     );
 
-  it.each(SYMPTOMS)(
+  it.each(SYMPTOMS.filter((symptom) => symptom !== 'one-side-hot'))(
     'of %s is three moves, each with an effect that is felt and a wait',
     (symptom) => {
       const { moves } = saved(symptom, { wind: 0.8 });
@@ -234,12 +235,50 @@ describe('a rescue', () => {
       }
   });
 
-  it('turns first for one hot side, and screens only an unscreened oven in wind', () => {
-    const windy = saved('one-side-hot', { wind: 1.5 }).moves.map((move) => move.do);
-    expect(windy[0]).toBe('turn');
-    expect(windy).toContain('screen-wind');
-    const behind = saved('one-side-hot', { wind: 1.5, screened: true }).moves;
-    expect(behind.map((move) => move.do)).not.toContain('screen-wind');
+  it('of one hot side offers only what can be noticed at the food: 5 K, or a minute of colour in 20 (ours)', () => {
+    for (const inches of [8, 10, 12, 14, 16])
+      for (const wind of [0, 0.8, 1.5, 3]) {
+        const { moves } = saved('one-side-hot', { wind, inches });
+        expect(moves.map((move) => move.feels)).toEqual(moves.map(() => 'side'));
+        for (const move of moves) expect(-move.effect >= 5 || (move.browning ?? 0) >= 1).toBe(true);
+      }
+  });
+
+  it('turns first for one hot side; a half turn hands it to the other side (coalsOvenModelNotes 5.6)', () => {
+    for (const inches of [10, 12, 14]) {
+      const state = {
+        ...stateOf(lying(17, 8, 35), { inches, wind: 1.5 }),
+        loadInMinutesAgo: minutes(12),
+      };
+      expect(held(rescue({ symptom: 'one-side-hot', state })).moves[0]?.do).toBe('turn');
+      const now = held(fireNow(state));
+      const usual = runOn(now.setting, now.moment, { minutes: 20 });
+      const sight = sideSight(state, now, usual);
+      const top = { ...sight, worse: 'above' as const };
+      const turned = sideEffect(top, { do: 'turn' });
+      expect(turned.kelvins / (-2 * sight.lid.swing)).toBeCloseTo(1, 1);
+    }
+  });
+
+  it('of one hot side screens no oven that is screened, and tells no wait past what is watched', () => {
+    const { moves } = saved('one-side-hot', { wind: 1.5, screened: true });
+    expect(moves.map((move) => move.do)).not.toContain('screen-wind');
+    for (const { after } of moves) {
+      expect(after).toBeGreaterThanOrEqual(1);
+      expect(after).toBeLessThanOrEqual(20);
+    }
+  });
+
+  it('of one hot side takes or shifts no more coals than leave the sides more alike', () => {
+    for (const wind of [0, 0.8, 1.5, 3]) {
+      const state = { ...stateOf(lying(17, 8, 35), { wind }), loadInMinutesAgo: minutes(12) };
+      const now = held(fireNow(state));
+      const sight = sideSight(state, now, runOn(now.setting, now.moment, { minutes: 20 }));
+      const was = Math.max(sight.lid.swing, sight.floor.swing);
+      const { moves } = held(rescue({ symptom: 'one-side-hot', state }));
+      for (const move of moves.filter((each) => /^(shift|thin)/.test(each.do)))
+        expect(Math.abs(was + move.effect)).toBeLessThan(was);
+    }
   });
 
   it('is told in shovels for wood coals', () => {

@@ -11,12 +11,18 @@ import {
   metresPerSecond,
   minutes,
 } from '../quantity/unit.ts';
-import { burnoutMinutes } from './burn.ts';
 import { beliefsFor, believed } from './factors.ts';
 import { standingRoom } from './feeding.ts';
 import { type FireNow, type FireState, fireNow, liveCoals, runOn } from './fire-state.ts';
 import { shovelsFor } from './fuel.ts';
 import { momentAfter } from './moves.ts';
+import {
+  type SideEffect,
+  type SideMove,
+  type SideSight,
+  sideEffect,
+  sideSight,
+} from './rescue-side.ts';
 import { coalWidth, roomFor } from './room.ts';
 import type { CoalGroup, OvenMoment, RunSetting } from './run.ts';
 import { siteFor } from './site.ts';
@@ -40,14 +46,25 @@ export interface RescueMove {
     | 'screen-wind'
     | 'raise-oven'
     | 'turn'
+    /** From the hot side to the cool one, of the coals on the lid or of those below. */
+    | 'shift-above'
+    | 'shift-below'
+    /** Off the hot side, not laid anew. */
+    | 'thin-above'
+    | 'thin-below'
     | 'wait';
   readonly coals: number;
   /** Wood coals: the same in shovels. */
   readonly shovels?: number;
-  /** Where the effect is felt. 'side': the hotter side above the cooler one. 'load': mean of food. */
+  /**
+   * Where the effect is felt. 'load': mean of food. 'side': hot side less cool side on the food's worse
+   * face, a mean over the next 20 minutes; a half turn takes twice what there was, the sides change.
+   */
   readonly feels: Feels;
   /** Change against doing nothing, at its largest within 20 minutes. */
   readonly effect: KelvinDifference;
+  /** 'side': the hot side's top browns so many minutes less in the next 20. */
+  readonly browning?: Minutes;
   /** Minutes until most of it is felt. */
   readonly after: Minutes;
 }
@@ -76,12 +93,7 @@ const TRIES: Readonly<Record<Symptom, readonly Try[]>> = {
     ['screen-wind', 'lid'],
     ['wait', 'load'],
   ],
-  'one-side-hot': [
-    ['turn', 'side'],
-    ['screen-wind', 'side'],
-    ['take-above', 'oven'],
-    ['take-below', 'floor'],
-  ],
+  'one-side-hot': [], // its own: sideMoves
   'coals-dying': [
     ['knock-ash', 'oven'],
     ['add-above', 'oven'],
@@ -121,6 +133,7 @@ export const rescue = (asked: {
   const now = fireNow(state);
   if (isRefusal(now)) return now;
   const usual = runOn(now.setting, now.moment, { minutes: WATCH_MINUTES });
+  if (symptom === 'one-side-hot') return { symptom, moves: sideMoves(state, now, usual) };
   const moves: RescueMove[] = [];
   for (const [move, feels] of TRIES[symptom]) {
     const coals = coalsFor(move, state, now);
@@ -154,7 +167,7 @@ const coalsFor = (move: RescueMove['do'], state: FireState, now: FireNow): numbe
   if (move === 'screen-wind')
     return state.screened || state.air.wind < LEAST_WIND_TO_SCREEN ? undefined : 0;
   if (move === 'wait') return now.moment.load === undefined ? undefined : 0;
-  return move === 'turn' || live('above') + live('below') > 0 ? 0 : undefined;
+  return live('above') + live('below') > 0 ? 0 : undefined;
 };
 
 const roomLeft = (place: CoalGroup['place'], state: FireState, { moment, setting }: FireNow) => {
@@ -197,7 +210,6 @@ const changesOf = (
   const felt = (moment: OvenMoment) => feltAt(moment, feels, now);
   // Waiting is measured against now: what the food gains if it is left in.
   if (move === 'wait') return usual.map((moment) => felt(moment) - felt(now.moment));
-  if (feels === 'side') return usual.map((moment, index) => sideChange(move, state, moment, index));
   const changed = runOn(
     settingAfter(move, state, now),
     momentAfter(now.moment, { do: move, coals }),
@@ -215,35 +227,66 @@ const feltAt = ({ iron, ovenKelvin, load }: OvenMoment, feels: Feels, { request 
   return ovenKelvin;
 };
 
-const COAL_SCATTER = 0.15; // as in unevenness.ts: one-sided part of N coals is this x sqrt(2/N)
-const SIDE_MINUTES = 12; // in which a side follows, about half of what iron takes to cool
+const SHIFTS = {
+  above: ['shift-above', 'thin-above'],
+  below: ['shift-below', 'thin-below'],
+} as const;
+/** A side less hot by this, or browning so much later in twenty minutes, can be told on a crust. */
+const NOTICED = { kelvins: 5, minutes: 1 } as const; // ours: 10 F, and a minute of colour
 
-// The hotter side stands above the other by the one-sided part of what its coals hold; a half turn
-// hands it to the other side, a screen takes the wind's part away. First order, no plate is solved.
-const sideChange = (
-  move: RescueMove['do'],
+/** What can be done about a hot side, each move run on the plates; only what can be noticed. */
+const sideMoves = (
   state: FireState,
-  { coals, iron }: OvenMoment,
-  minute: number,
-): number => {
-  const count = Math.max(
-    1,
-    coals.reduce((sum, group) => sum + group.count, 0),
-  );
-  const scatter = COAL_SCATTER * Math.sqrt(2 / count);
-  const windy = windShare(state.air.wind);
-  const screen = windShare(state.air.wind * screenShare());
-  const share = move === 'turn' ? Math.hypot(windy, scatter) : windy - screen;
-  const followed = 1 - Math.exp(-minute / SIDE_MINUTES);
-  return -share * (iron.lid - state.air.temperature) * followed;
+  now: FireNow,
+  usual: readonly OvenMoment[],
+): readonly RescueMove[] => {
+  const sight = sideSight(state, now, usual);
+  const wind = state.air.wind * screenShare();
+  const canScreen = coalsFor('screen-wind', state, now) !== undefined;
+  const moves: readonly SideMove[] = [
+    { do: 'turn' },
+    ...evenestShift(sight, state, now),
+    ...(canScreen ? [{ do: 'screen-wind', windMetresPerSecond: wind } as const] : []),
+  ];
+  return moves
+    .map((move) => ({ move, effect: sideEffect(sight, move) }))
+    .filter(({ effect }) => isNoticed(effect))
+    .map(({ move, effect }) => sideMove(move, effect, state));
 };
 
-/** Half the difference of windward and lee coals by their mean; the lee feels half the wind. */
-const windShare = (wind: number): number => {
-  const life = (windMetresPerSecond: number) =>
-    burnoutMinutes({ life: 1 }, { windMetresPerSecond, pressurePascals: 101_325 });
-  const ratio = life(wind / 2) / life(wind);
-  return (ratio - 1) / (ratio + 1);
+/** The few coals whose shift, or taking away, leaves the sides most alike; none if it helps little. */
+const evenestShift = (sight: SideSight, state: FireState, now: FireNow): readonly SideMove[] => {
+  const { worse } = sight;
+  const handful = state.fuel.kind === 'wood-coals' ? HANDFUL.wood : HANDFUL.pieces;
+  const ways = worse === 'above' ? SHIFTS.above : SHIFTS.below;
+  const tries = ways
+    .flatMap((way) => [1, 2, 3].map((times): SideMove => ({ do: way, coals: times * handful })))
+    .filter((move) => 'coals' in move && move.coals <= liveCoals(now.moment, worse) / 3)
+    .map((move) => ({ move, left: leftOf(sight, sideEffect(sight, move)) }))
+    .toSorted((one, other) => one.left - other.left);
+  const [best] = tries;
+  const was = Math.max(sight.lid.swing, sight.floor.swing);
+  return best !== undefined && best.left <= was - NOTICED.kelvins ? [best.move] : [];
+};
+
+/** Of the worse face, whichever side is then the hotter one. */
+const leftOf = ({ lid, floor }: SideSight, { kelvins }: SideEffect): number =>
+  Math.abs(Math.max(lid.swing, floor.swing) + kelvins);
+
+const isNoticed = ({ kelvins, browningMinutes }: SideEffect): boolean =>
+  kelvins <= -NOTICED.kelvins || browningMinutes >= NOTICED.minutes;
+
+const sideMove = (move: SideMove, effect: SideEffect, { fuel }: FireState): RescueMove => {
+  const coals = 'coals' in move ? move.coals : 0;
+  return {
+    do: move.do,
+    coals,
+    ...(fuel.kind === 'wood-coals' && coals > 0 ? { shovels: shovelsFor(coals) } : {}),
+    feels: 'side',
+    effect: kelvinDifference(effect.kelvins),
+    browning: minutes(effect.browningMinutes),
+    after: minutes(effect.after),
+  };
 };
 
 const screenShare = (): number => {
