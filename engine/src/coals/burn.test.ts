@@ -11,13 +11,7 @@ import {
   strengthAt,
 } from './burn.ts';
 import { fuelPiece, SHOVEL_PIECES, shovelsFor } from './fuel.ts';
-import {
-  ashOverMinutes,
-  chimneyfuls,
-  coalLifeMinutes,
-  coalsToLight,
-  feederFireFor,
-} from './lighting.ts';
+import { ashOverMinutes, chimneyfuls, coalLifeMinutes } from './lighting.ts';
 
 const briquettes = { kind: 'briquettes', pieceMass: grams(24.5), isMeasured: true } as const;
 const wood = { kind: 'wood-coals', lead: minutes(45) } as const;
@@ -101,21 +95,6 @@ describe('lighting', () => {
     expect(waits).toEqual([...waits].sort((one, other) => other - one));
     expectWithin(waits.at(-1) ?? 0, range('chimney to ash over, lowland'));
     expect(ashOverMinutes({ elevation: metres(9000), wind: calm })).toBeLessThanOrEqual(60);
-  });
-
-  it('lights a few more than are laid, whole coals, none for none (common practice, no source)', () => {
-    expect(coalsToLight(0)).toBe(0);
-    expect(coalsToLight(20)).toBe(21);
-    expect(coalsToLight(25)).toBe(27);
-    expect(coalsToLight(-3)).toBe(0);
-  });
-
-  it('asks a feeder fire for the lead that the cook gave and wood in step with the coals (no source)', () => {
-    const fire = feederFireFor(wood, 2 * SHOVEL_PIECES);
-    expect(fire.lead).toBe(wood.lead);
-    expect(fire.again).toBeLessThan(fire.lead);
-    expect(feederFireFor(wood, 4 * SHOVEL_PIECES).woodGrams).toBeCloseTo(2 * fire.woodGrams, 9);
-    expect(feederFireFor(wood, 0).woodGrams).toBe(0);
   });
 
   it('counts whole chimneys, and shovels to the half', () => {

@@ -12,10 +12,17 @@ export const CHART_PIECE_GRAMS = 24.5; // coalsBurnNotes: weighings of 24.1 … 
 export const SHOVEL_PIECES = 8;
 /** Wood coals last about half as long (woodCoalLife). */
 const WOOD_LIFE = 0.5;
+/**
+ * Split dry hardwood that burns down to one coal [g]. No source: a coal that lasts half as long holds
+ * half a briquette's char, and an open fire keeps about a tenth of its wood as embers.
+ */
+const WOOD_GRAMS = 125;
 
 /** What one piece can do beside the chart's briquette, and how long beside it. */
 export interface FuelPiece {
   readonly pieceGrams: Grams;
+  /** What is taken along for it: itself, or the wood that it comes from. */
+  readonly takenGrams: Grams;
   /** Delivered heat beside the chart's briquette of equal age. */
   readonly strength: number;
   /** Burning time beside the chart's briquette. */
@@ -30,9 +37,19 @@ export interface FuelPiece {
  */
 export const fuelPiece = (fuel: Fuel): FuelPiece => {
   if (fuel.kind === 'wood-coals')
-    return { pieceGrams: grams(CHART_PIECE_GRAMS), strength: 1, life: WOOD_LIFE };
+    return {
+      pieceGrams: grams(CHART_PIECE_GRAMS),
+      takenGrams: grams(WOOD_GRAMS),
+      strength: 1,
+      life: WOOD_LIFE,
+    };
   const beside = fuel.pieceMass / CHART_PIECE_GRAMS;
-  return { pieceGrams: fuel.pieceMass, strength: Math.cbrt(beside), life: beside ** (2 / 3) };
+  return {
+    pieceGrams: fuel.pieceMass,
+    takenGrams: fuel.pieceMass,
+    strength: Math.cbrt(beside),
+    life: beside ** (2 / 3),
+  };
 };
 
 /**

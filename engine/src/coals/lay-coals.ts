@@ -26,7 +26,7 @@ import { reckoningFor } from './reckoning.ts';
 import { replayed } from './replay.ts';
 import type { OvenMoment, RunSetting } from './run.ts';
 import { siteFor } from './site.ts';
-import { WANTED_HALF_RANGE } from './split.ts';
+import { isHeatedFirst, WANTED_HALF_RANGE } from './split.ts';
 
 /** Farther off than this a full lid is no answer. */
 const OUT_OF_REACH_KELVIN = 30;
@@ -76,7 +76,7 @@ const reachTrouble = (request: CoalRequest, counted: Counted) => {
   const { pins, wish } = request;
   const isPinned = pins.above !== undefined || pins.below !== undefined;
   // A pot or a cold start that is slow wants time, not a refusal.
-  if (isPinned || !wish.preheat) return;
+  if (isPinned || !isHeatedFirst(wish)) return;
   if (wish.wanted - counted.meanKelvin <= OUT_OF_REACH_KELVIN) return;
   return refusal(
     'COALS_HEAT_OUT_OF_REACH',
@@ -122,7 +122,7 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
     moves: generalMoves({ request, setting, counted }, checks),
     unevenness: even.unevenness,
     ...(boiledOff === undefined ? {} : { boiledOff: grams(boiledOff) }),
-    fuelMass: grams(all * fuelPiece(request.fuel).pieceGrams),
+    fuelMass: grams(all * fuelPiece(request.fuel).takenGrams),
     coalsInAll: all,
     energy: energyOf(request, setting, run.moments.at(-1)),
     notices: [...siteNotices(request), ...planNotices(request, counted)],
