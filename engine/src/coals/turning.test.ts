@@ -6,6 +6,7 @@ import {
   remainder,
   remainderOf,
   STAND_AT_START,
+  type Stand,
   turnsFor,
   withVisits,
 } from './turning.ts';
@@ -46,6 +47,27 @@ describe('one turn', () => {
       ),
       { seed: 7, numRuns: 100 },
     );
+  });
+
+  it('of the oven while the lid is held still ends as a food turn does; the lid turned the other way after that stands a half turn from the oven (coalsOvenModelNotes 5.6)', () => {
+    // Holding the lid over the ground is turning it back by as much as the oven carries it along.
+    const held = afterTurn(
+      afterTurn(STAND_AT_START, turn('oven-with-lid', 90)),
+      turn('lid-alone', -90),
+    );
+    expect(held).toEqual({ oven: 90, lid: 0 });
+    expect(held).toEqual(afterTurn(STAND_AT_START, turn('food', 90)));
+    const apart = afterTurn(held, turn('lid-alone', -90));
+    expect((apart.oven - apart.lid + 360) % 360).toBe(180);
+  });
+
+  it('of oven and lid alike leaves the food under the same coals of the lid, one of the food does not', () => {
+    const underLid = (stand: Stand) => (stand.oven - stand.lid + 360) % 360;
+    for (const angle of [45, 90, 180, 270]) {
+      expect(underLid(afterTurn(STAND_AT_START, turn('oven-with-lid', angle)))).toBe(0);
+      expect(underLid(afterTurn(STAND_AT_START, turn('food', angle)))).toBe(angle);
+      expect(underLid(afterTurn(STAND_AT_START, turn('lid-alone', -angle)))).toBe(angle);
+    }
   });
 
   it('four times a quarter brings everything back', () => {
