@@ -116,6 +116,14 @@ export const modelFahrenheit = (cell: ChartCell, strength = 1): number => {
   return toFahrenheit(kelvin(steady.ovenKelvin));
 };
 
+/** What one pair more brings, about the count of the most reprinted chart at 350 F [F]. */
+export const pairStepFahrenheit = (ovenInches: number): number => {
+  const above = Math.round(1.4 * ovenInches);
+  const below = Math.round(0.66 * ovenInches);
+  const cell = { ovenInches, heatFahrenheit: 0, above, below };
+  return modelFahrenheit({ ...cell, above: above + 1, below: below + 1 }) - modelFahrenheit(cell);
+};
+
 export interface ChartFit {
   readonly id: string;
   readonly title: string;
