@@ -155,6 +155,7 @@ function recipeToFile(recipe: Recipe): FileRecipe {
       each: writeQuantity('mass', gramsEach),
     })),
     contains: [...recipe.contains],
+    ...given<Partial<FileRecipe>>({ writtenAt: written('length', recipe.writtenAt) }),
   };
 }
 

@@ -104,6 +104,9 @@ function recipeFromFile(recipe: FileRecipe, index: number): ReadRecipe {
       target: targetFromFile(recipe),
       division: (recipe.division ?? []).map(pieceFromFile),
       contains: recipe.contains ?? [],
+      ...(recipe.writtenAt === undefined
+        ? {}
+        : { writtenAt: metres(readQuantity('length', recipe.writtenAt)!) }),
     },
     notices: read.flatMap(({ notices }) => notices),
     troubles: read.flatMap(({ troubles }) => troubles),

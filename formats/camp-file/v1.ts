@@ -273,6 +273,9 @@ const recipe = z.strictObject({
     8,
   ).optional(),
   contains: allergens().optional(),
+  writtenAt: quantity('length', { example: '5000 ft', least: '-430 m', most: '6000 m' })
+    .optional()
+    .meta({ description: 'Height that its leavening is meant for; left out: low ground.' }),
 });
 
 export const campFileSchema = z.strictObject({

@@ -8,6 +8,11 @@ export const formulaCodes = {
     when: 'Powder, soda or yeast was cut because the air is thinner up here.',
     next: 'Weigh the new amount; the old one stands beside it.',
   },
+  FORMULA_HEIGHT_RAISED: {
+    kind: 'notice',
+    when: 'The recipe was written for thinner air than here, so its leavening was raised.',
+    next: 'Weigh the new amount; the old one stands beside it.',
+  },
   FORMULA_ALREADY_TRIMMED: {
     kind: 'notice',
     when: 'The recipe says that its leavening is already cut for height, so it is left alone.',

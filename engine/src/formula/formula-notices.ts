@@ -26,7 +26,7 @@ export function formulaNotices(wish: FormulaWish, found: Found): readonly Notice
 }
 
 function heightNotices(wish: FormulaWish, { lines }: Found): readonly Notice[] {
-  const cut = leaveningCutAt(wish.elevation);
+  const cut = leaveningCutAt(wish.elevation, wish.recipe.writtenAt);
   const leavening = lines.filter((line) => isLeavening(line.ingredient));
   if (cut === 0 || leavening.length === 0) return [];
   const values = { elevationMetres: wish.elevation, cutRatio: cut };
@@ -34,7 +34,7 @@ function heightNotices(wish: FormulaWish, { lines }: Found): readonly Notice[] {
   const about = aboutOf(wish);
   return [
     ...(trimmed.length < leavening.length
-      ? [notice('FORMULA_HEIGHT_CUT', 'note', about, values)]
+      ? [notice(cut < 0 ? 'FORMULA_HEIGHT_RAISED' : 'FORMULA_HEIGHT_CUT', 'note', about, values)]
       : []),
     ...trimmed.map(({ ingredient }) =>
       notice('FORMULA_ALREADY_TRIMMED', 'note', { ...about, ingredient: ingredient.name }, values),

@@ -4,7 +4,7 @@
 
 import { pressureAtElevation } from '../camp/air.ts';
 import type { Ingredient } from '../menu/recipe.ts';
-import { grams, type Metres, type Ratio, ratio } from '../quantity/unit.ts';
+import { grams, type Metres, metres, type Ratio, ratio } from '../quantity/unit.ts';
 import type { WeighedIngredient } from './dough.ts';
 import type { FormulaChange } from './formula.ts';
 
@@ -15,20 +15,28 @@ export const NO_CUT_BELOW_METRES = 914;
 export const HIGHEST_PUBLISHED_METRES = 3048;
 
 /**
- * Part of the leavening that is left out for equal gas volume; 0 below 3,000 ft.
+ * Part of the leavening that is left out for equal gas volume; 0 where the air is no thinner than it
+ * is 3,000 ft above the place that the recipe was written for, less than 0 for a recipe from far
+ * above, whose leavening was cut there.
  *
  * @param elevation  height above sea level            [m]   … 3048 published, law holds above
+ * @param writtenAt  height that the recipe was written for; the sea where it does not say   [m]
  * @source           ussa1976 (grade A) with equal gas volume (derived)
- * @example          1524 m → 0.168
+ * @example          1524 m → 0.168; 1524 m, written at 1500 m → 0
  */
-export function leaveningCutAt(elevation: Metres): Ratio {
-  if (elevation < NO_CUT_BELOW_METRES) return ratio(0);
-  return ratio(1 - pressureRatioAt(elevation));
+export function leaveningCutAt(elevation: Metres, writtenAt: Metres = SEA_LEVEL): Ratio {
+  const thinner = pressureRatioAt(elevation) / pressureRatioAt(writtenAt);
+  const isNear = NO_CUT_ABOVE_RATIO < thinner && thinner < 1 / NO_CUT_ABOVE_RATIO;
+  return ratio(isNear ? 0 : 1 - thinner);
 }
 
 /** Air pressure here over that at sea level; never above 1, so that a dry sea bed adds nothing. */
 export const pressureRatioAt = (elevation: Metres): number =>
   Math.min(1, pressureAtElevation(elevation) / SEA_LEVEL_PASCALS);
+
+const SEA_LEVEL = metres(0);
+/** The published 3,000 ft as a share of the air, so that it holds between any two heights. */
+const NO_CUT_ABOVE_RATIO = pressureRatioAt(metres(NO_CUT_BELOW_METRES));
 
 /** Does the writer say that this amount is already cut for height? */
 export const isTrimmed = (ingredient: Ingredient) =>
@@ -43,8 +51,9 @@ export const isLeavening = (ingredient: Ingredient) =>
 export function cutForHeight(
   line: WeighedIngredient,
   elevation: Metres,
+  writtenAt?: Metres,
 ): { readonly line: WeighedIngredient; readonly change?: FormulaChange } {
-  const cut = leaveningCutAt(elevation);
+  const cut = leaveningCutAt(elevation, writtenAt);
   if (cut === 0 || !isLeavening(line.ingredient) || isTrimmed(line.ingredient)) return { line };
   const now = grams(line.grams * (1 - cut));
   const source = line.ingredient.part === 'yeast' ? 'coloradoWheat' : 'uwAltitude';

@@ -32,7 +32,7 @@ export interface FormulaWish {
  */
 export function formulaFor(wish: FormulaWish): Formula {
   const { dish, recipe, elevation } = wish;
-  const cuts = scaledLines(wish).map((line) => cutForHeight(line, elevation));
+  const cuts = scaledLines(wish).map((line) => cutForHeight(line, elevation, recipe.writtenAt));
   const lines = cuts.map((cut) => cut.line);
   const flour = flourIn(lines);
   const percentages = percentagesOf(lines);

@@ -37,6 +37,8 @@ export interface Recipe {
   readonly contains: readonly Allergen[];
   /** What it rests on in its oven, and how hot that oven is; left out, its kind decides. */
   readonly inOven?: InOvenWish;
+  /** Height that its leavening was measured out for; undefined means low ground. */
+  readonly writtenAt?: Metres;
 }
 
 export interface Ingredient {

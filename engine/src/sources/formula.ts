@@ -33,6 +33,31 @@ export const formulaSources = {
     grade: 'B',
     note: 'As reproduced; the height is not printed, we read it as Colorado at about 5,000 ft.',
   },
+  coloradoCakes: {
+    title: 'Avoid holiday baking disasters: cakes 1/8 to 1/4 less leavening, oven 15-20 °F hotter',
+    by: 'Colorado State University, Cooperative Extension',
+    year: 2002,
+    grade: 'A',
+    note: 'Names no height; all of the state lies above 3,000 ft, so it is put at 5,000 ft.',
+  },
+  coloradoYeast: {
+    title: 'Baking at 5,000 ft: 10-25 % less yeast, 1-2 tbsp more liquid for a cup of flour',
+    by: 'a health district, quoting an emerita of Colorado State University Extension',
+    grade: 'B',
+  },
+  nmsuCakes: {
+    title: 'Circular 293: for each 2,500 ft, 1/4 to 1/2 tsp less powder for two cups of flour',
+    by: 'New Mexico State University Extension',
+    grade: 'A',
+    note: 'Shortening cakes; its opening read, not its tables.',
+  },
+  serviceAltitude: {
+    title: 'SB 10-495-1: amounts of leavening at 2,000 to 8,000 ft for cakes, hot breads and drop cookies',
+    by: 'US Army supply bulletin (also a guideline card of the Armed Forces Recipe Service)',
+    where: 'section on high altitude areas; table of amounts in the basic recipe',
+    grade: 'A',
+    note: 'Of a tablespoon it leaves 2 1/2, 2, 1 2/3 and 1 tsp: cuts of 17, 33, 44 and 67 %, two to three times what equal gas asks. Oven 25 °F hotter from 3,500 ft. Bakery mixes: 80, 66, 55 and 33 % of the soda packet.',
+  },
   yeastRate: {
     title: 'Rate of yeast doubles for every 17 °F',
     by: 'a baking-oven maker',

@@ -9,6 +9,9 @@ export const formulaWords: Words = {
   FORMULA_HEIGHT_CUT: (values, _about, say) =>
     `At ${say.height(num(values, 'elevationMetres'))} the same gas takes more room, so the leavening ` +
     `is ${say.percent(num(values, 'cutRatio'))} less; the old amount stands beside the new.`,
+  FORMULA_HEIGHT_RAISED: (values, _about, say) =>
+    `The recipe was written for thinner air than at ${say.height(num(values, 'elevationMetres'))}, so ` +
+    `the leavening is ${say.percent(-num(values, 'cutRatio'))} more; the old amount stands beside the new.`,
   FORMULA_ALREADY_TRIMMED: (_values, about) =>
     `${about.ingredient} is already cut for height, as the recipe says, and is left as it is.`,
   FORMULA_HEIGHT_ABOVE_RANGE: (values, _about, say) =>
