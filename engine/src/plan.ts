@@ -17,7 +17,15 @@ import {
 import type { Formula } from './formula/formula.ts';
 import { formulaFor } from './formula/index.ts';
 import type { Assumption, DishPlan, LoadPlan, MealPlan } from './meal.ts';
-import { campForTonight, menuTrouble, portionsFor, shareOvens } from './menu/index.ts';
+import {
+  campForTonight,
+  inOvenOf,
+  menuTrouble,
+  type OvenShares,
+  otherShares,
+  portionsFor,
+  shareOvens,
+} from './menu/index.ts';
 import type { DishFit, DishPortions, OvenLoad } from './menu/load.ts';
 import type { Menu, MenuDish } from './menu/menu.ts';
 import type { Recipe } from './menu/recipe.ts';
@@ -29,7 +37,7 @@ import type { ClockMinutes, Kelvin, Minutes } from './quantity/unit.ts';
 import { clockMinutes, minutes } from './quantity/unit.ts';
 import type { DishSafety } from './safety/care.ts';
 import { campSafety, dishSafety } from './safety/index.ts';
-import type { DishWork, TimetableRequest } from './timetable/day-sheet.ts';
+import type { DaySheet, DishWork, TimetableRequest } from './timetable/day-sheet.ts';
 import { planTimetable } from './timetable/index.ts';
 
 export type Stage =
@@ -74,33 +82,69 @@ export function planMeal(camp: Camp, menu: Menu, options: PlanOptions = {}): Mea
   const shared = shareOvens({ dishes: wishes, camp });
   stage('safety');
   const safety = campSafety({ camp, menu });
-  const outcomes = plannedDishes({
-    camp,
-    wishes,
-    fits: shared.fits,
-    isFireAllowed: safety.fire !== 'forbidden',
-    stage,
-  });
-  const dishes = outcomes.filter((outcome): outcome is DishPlan => !isRefusal(outcome));
-  stage('timetable');
-  const daySheet = planTimetable(timetableRequestOf({ camp, dishes }, options.now));
+  const isFireAllowed = safety.fire !== 'forbidden';
+  const day = onTimeIfPossible({ camp, wishes, isFireAllowed, stage }, shared, options.now);
   stage('provisions');
   return {
     camp,
     menu,
-    dishes,
-    daySheet,
-    provisions: provisionsFor({ camp, dishes }),
+    dishes: day.dishes,
+    daySheet: day.daySheet,
+    provisions: provisionsFor({ camp, dishes: day.dishes }),
     safety,
     notices: [...campWord.notices, ...menuWord.notices],
-    refusals: uniqueRefusals([
-      ...campWord.refusals,
-      ...menuWord.refusals,
-      ...shared.refusals,
-      ...outcomes.filter(isRefusal),
-    ]),
+    refusals: uniqueRefusals([...campWord.refusals, ...menuWord.refusals, ...day.refusals]),
     assumed: options.assumed ?? [],
   };
+}
+
+/** A meal with its ovens shared out in one way. */
+interface SharedDay {
+  readonly dishes: readonly DishPlan[];
+  readonly daySheet: DaySheet;
+  readonly refusals: readonly Refusal[];
+}
+
+/**
+ * The meal with its ovens shared out as we like best, or, where that is late, in the first other way
+ * that is on time; where none is, in the way that is least late.
+ */
+function onTimeIfPossible(
+  wish: Omit<DishesWish, 'fits'>,
+  shared: OvenShares,
+  now: ClockMinutes | undefined,
+): SharedDay {
+  let best = sharedDay(wish, shared, now);
+  if (best.daySheet.status === 'planned') return best;
+  for (const other of otherShares({ dishes: wish.wishes, camp: wish.camp }, shared)) {
+    wish.stage('menu');
+    const next = sharedDay(wish, other, now);
+    if (troubleOf(next) < troubleOf(best)) best = next;
+    if (best.daySheet.status === 'planned') break;
+  }
+  return best;
+}
+
+/** Dishes that come to nothing weigh most, then the minutes that the others are late. */
+const troubleOf = ({ daySheet, refusals }: SharedDay): number => {
+  const served = daySheet.servings.reduce((sum, { lateBy }) => sum + lateBy, 0);
+  const unplanned = daySheet.notices.filter(({ code }) => code === 'TIMETABLE_DISH_UNPLANNED');
+  return UNSERVED_MINUTES * (refusals.length + unplanned.length) + served;
+};
+
+/** A dish that is not served at all counts as so late. */
+const UNSERVED_MINUTES = 24 * 60;
+
+function sharedDay(
+  wish: Omit<DishesWish, 'fits'>,
+  shared: OvenShares,
+  now: ClockMinutes | undefined,
+): SharedDay {
+  const outcomes = plannedDishes({ ...wish, fits: shared.fits });
+  const dishes = outcomes.filter((outcome): outcome is DishPlan => !isRefusal(outcome));
+  wish.stage('timetable');
+  const daySheet = planTimetable(timetableRequestOf({ camp: wish.camp, dishes }, now));
+  return { dishes, daySheet, refusals: [...shared.refusals, ...outcomes.filter(isRefusal)] };
 }
 
 /** Dishes with a recipe; one without is named by `menuTrouble`. */
@@ -259,7 +303,7 @@ type OvenHistory = Map<string, { readonly outAt: ClockMinutes; readonly iron: Ke
 
 function coalRequest(wish: LoadWish & { readonly air: Air; readonly stay: Minutes }) {
   const { camp, dish, recipe, load, oven, formula, air, stay, ovens } = wish;
-  const heat = heatWishFor({ recipe, load, minutes: stay, air, preheat: dish.pins.preheat });
+  const heat = heatWishFor({ recipe, load, minutes: stay, air, preheat: isHotAsSaid(wish) });
   const before = ovens.get(oven.id);
   const gap = before
     ? Math.max(OVEN_CHANGE_MINUTES, dish.serveAt - recipe.target.rest - stay - before.outAt)
@@ -281,6 +325,12 @@ function coalRequest(wish: LoadWish & { readonly air: Air; readonly stay: Minute
       ...(dish.pins.coalsBelow === undefined ? {} : { below: dish.pins.coalsBelow }),
     },
   };
+}
+
+/** Into a hot oven, as cook or recipe say; undefined where they leave it to the kind of dish. */
+function isHotAsSaid({ recipe, dish }: Wish): boolean | undefined {
+  const { oven } = inOvenOf(recipe, dish);
+  return oven === undefined ? undefined : oven === 'preheated';
 }
 
 /** Turning out, wiping and greasing an oven before its next dish. */

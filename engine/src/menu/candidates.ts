@@ -1,7 +1,7 @@
 // All ways worth thinking of to lay one lot into the camp's ovens, best first.
 
 import type { CampOven } from '../camp/camp.ts';
-import { fitsIn, type Lying, layIn, usualThickness } from './lay.ts';
+import { fitsIn, type Lying, layIn, pressedPotFill, usualThickness } from './lay.ts';
 import { type Lot, partOfLot } from './lots.ts';
 
 /** One part of a lot in one oven; `turn` 0 is the one that is served last. */
@@ -29,8 +29,15 @@ const MOST_TURNS = 4;
 const COSTS = { wrongDepth: 1, halfEmpty: 1, thickness: 0.7, morePart: 2.5, turn: 4 };
 
 /** Ways to lay the lot into these ovens; empty where nothing holds it. */
-export function candidatesFor(lot: Lot, ovens: readonly CampOven[]): readonly Candidate[] {
-  const whole = ovens.map((oven) => candidateOf([laid(lot, oven)])).filter(isRoomy);
+export function candidatesFor(
+  lot: Lot,
+  ovens: readonly CampOven[],
+  { isPressed = false }: { readonly isPressed?: boolean } = {},
+): readonly Candidate[] {
+  const room = isPressed ? pressedPotFill(lot.recipe.kind) : undefined;
+  const whole = ovens
+    .map((oven) => candidateOf([laid(lot, oven)]))
+    .filter(({ parts }) => parts.every(({ lying }) => fitsIn(lying, room)));
   const shared = 0 < whole.length ? [] : shares(lot, ovens);
   const turned = 0 < whole.length || lot.lie === 'pot' ? [] : turns(lot, ovens);
   return [...whole, ...shared, ...turned].sort((a, b) => a.cost - b.cost).slice(0, MOST_CANDIDATES);

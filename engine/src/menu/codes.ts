@@ -98,6 +98,11 @@ export const menuCodes = {
     when: 'A pot is filled above three quarters.',
     next: 'Stir with care and let it simmer, not boil; or hold some back.',
   },
+  MENU_POT_PRESSED: {
+    kind: 'notice',
+    when: 'A pot is filled above four fifths, since one more oven for it would make supper late.',
+    next: 'Let it only just simmer and stay near it; ladle some off if it rises. Or bring one more oven.',
+  },
   MENU_LOW_HEADROOM: {
     kind: 'notice',
     when: 'The risen top comes nearer to the lid than a finger.',

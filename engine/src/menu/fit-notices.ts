@@ -3,7 +3,7 @@
 import { type Notice, notice } from '../notice/notice.ts';
 import type { LaidPart } from './candidates.ts';
 import { LEAST_HEADROOM_METRES } from './geometry.ts';
-import { fitsIn } from './lay.ts';
+import { fitsIn, pressedPotFill } from './lay.ts';
 import type { MenuDish } from './menu.ts';
 import { allergensIn } from './needs.ts';
 import { piecesMass, recipeMass } from './pieces.ts';
@@ -22,6 +22,10 @@ export function fitNotices(dish: MenuDish, parts: readonly LaidPart[]): readonly
 
 function partNotices(dish: MenuDish, { oven, lying, lot }: LaidPart): readonly Notice[] {
   const about = { dish: dish.id, oven: oven.id };
+  const isPressed = dish.pins.oven === undefined && fitsIn(lying, pressedPotFill(lot.recipe.kind));
+  if (!fitsIn(lying) && isPressed) {
+    return [notice('MENU_POT_PRESSED', 'doubt', about, { fillRatio: lying.fill })];
+  }
   if (!fitsIn(lying)) {
     const values = { fillRatio: lying.fill, massGrams: lot.mass };
     return [notice('MENU_PINNED_OVEN_OVERFULL', 'stop', about, values)];

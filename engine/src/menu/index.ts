@@ -27,7 +27,7 @@ export { appetiteFactor, mouthsIn, portionsFor } from './portions.ts';
 // The first door
 export { readyRecipes, readyRecipeWithId } from './ready-recipes.ts';
 export type * from './recipe.ts';
-export { type DishToLay, type OvenShares, shareOvens } from './share.ts';
+export { type DishToLay, type OvenShares, otherShares, shareOvens } from './share.ts';
 export { campForTonight } from './tonight.ts';
 export type { Assumption, Tonight, TonightAnswers } from './tonight-answers.ts';
 export { type MenuTrouble, menuTrouble } from './trouble.ts';

@@ -41,18 +41,72 @@ const BEFORE_KEPT_COST = 500;
  * @refuses MENU_NO_OVEN — there is no oven that the dish may use
  * @refuses MENU_PIN_UNKNOWN — pinned to an oven that is not in the camp
  */
-export function shareOvens(wish: { dishes: readonly DishToLay[]; camp: Camp }): OvenShares {
-  const { dishes, camp } = wish;
+export function shareOvens(wish: SharesWish): OvenShares {
+  return sharesInOrder(wish, { keep: 1, isPressed: false })[0]!;
+}
+
+export interface SharesWish {
+  readonly dishes: readonly DishToLay[];
+  readonly camp: Camp;
+}
+
+/** So many other sharings are handed on at most. */
+const MOST_OTHERS = 3;
+
+/**
+ * Other sharings that may keep supper on time where the first does not, best first: pots fuller than
+ * four fifths instead of over one more oven, then the next best with pots as usual, then both.
+ * Equal ovens that change places are no other sharing.
+ *
+ * @returns  none to three
+ * @notice   MENU_POT_PRESSED — a pot is fuller than four fifths, so that an oven stays free
+ */
+export function otherShares(wish: SharesWish, tried: OvenShares): readonly OvenShares[] {
+  const pressed = sharesInOrder(wish, { keep: 2, isPressed: true });
+  const usual = sharesInOrder(wish, { keep: 2, isPressed: false });
+  const seen = new Set([ovensOf(tried, wish.camp)]);
+  return [pressed[0], usual[1], pressed[1]]
+    .filter((shares): shares is OvenShares => {
+      const ovens = shares === undefined ? '' : ovensOf(shares, wish.camp);
+      if (shares === undefined || seen.has(ovens)) return false;
+      seen.add(ovens);
+      return true;
+    })
+    .slice(0, MOST_OTHERS);
+}
+
+/** Which kind of oven holds which dish, as a word to compare by. */
+const ovensOf = ({ fits }: OvenShares, camp: Camp): string =>
+  [...fits.values()]
+    .map(({ dish, loads }) => `${dish}:${loads.map(({ oven }) => likeOf(camp, oven)).sort()}`)
+    .join(' ');
+
+/** Ovens of one make are alike. */
+function likeOf({ ovens }: Camp, id: string): string {
+  const oven = ovens.find((each) => each.id === id);
+  return oven === undefined
+    ? id
+    : `${oven.diameter} ${oven.depth} ${oven.capacity} ${oven.floorDiameter} ${oven.keptFreeOf}`;
+}
+
+interface SharesWay {
+  /** So many sharings, best first; fewer where there are no more. */
+  readonly keep: number;
+  /** Pots may be fuller than we like. */
+  readonly isPressed: boolean;
+}
+
+function sharesInOrder({ dishes, camp }: SharesWish, way: SharesWay): readonly OvenShares[] {
   const refusals: Refusal[] = [];
   const choices: Choice[] = [];
   for (const each of dishes) {
     if (each.recipe.method === 'none') continue;
-    const own = choicesOf(each, camp);
+    const own = choicesOf(each, camp, way);
     if (isRefusal(own)) refusals.push(own);
     else choices.push(...own);
   }
-  const chosen = search(inOrder(choices));
-  return { fits: fitsOf(dishes, chosen, refusals), refusals };
+  const found = search(inOrder(choices), { keep: way.keep, camp });
+  return found.map((chosen) => ({ fits: fitsOf(dishes, chosen, refusals), refusals }));
 }
 
 interface Choice {
@@ -65,11 +119,11 @@ interface Chosen {
   readonly candidate: Candidate;
 }
 
-function choicesOf(each: DishToLay, camp: Camp): readonly Choice[] | Refusal {
+function choicesOf(each: DishToLay, camp: Camp, way: SharesWay): readonly Choice[] | Refusal {
   const choices: Choice[] = [];
   for (const [turn, lot] of lotsOf(each.dish, each.recipe, each.portions).entries()) {
     if (!(0 < lot.mass) || !Number.isFinite(lot.mass)) return nothingToLay(each);
-    const candidates = waysFor(lot, camp, turn);
+    const candidates = waysFor(lot, camp, { turn, ...way });
     if (isRefusal(candidates)) return candidates;
     choices.push({ lot, candidates });
   }
@@ -83,14 +137,18 @@ const nothingToLay = ({ dish, recipe }: DishToLay): Refusal =>
   });
 
 /** `turn` sets the lots of one dish that are pinned to one oven one after the other. */
-function waysFor(lot: Lot, camp: Camp, turn: number): readonly Candidate[] | Refusal {
+function waysFor(
+  lot: Lot,
+  camp: Camp,
+  { turn, isPressed }: { readonly turn: number; readonly isPressed: boolean },
+): readonly Candidate[] | Refusal {
   const pin = lot.dish.pins.oven;
   if (pin !== undefined) {
     const oven = camp.ovens.find((each) => each.id === pin);
     return oven === undefined ? tooSmall(lot, [], { pin }) : [pinnedCandidate(lot, oven, turn)];
   }
   const ovens = ovensFor(lot, camp);
-  const ways = candidatesFor(lot, ovens);
+  const ways = candidatesFor(lot, ovens, { isPressed });
   return 0 < ways.length ? ways : tooSmall(lot, ovens, {});
 }
 
@@ -122,17 +180,29 @@ const inOrder = (choices: readonly Choice[]) =>
       b.lot.mass - a.lot.mass,
   );
 
-/** Depth-first branch and bound; bounded by MOST_NODES, deterministic. */
-function search(choices: readonly Choice[]): readonly Chosen[] {
-  let best: readonly Chosen[] = [];
-  let bestCost = Number.POSITIVE_INFINITY;
+interface Sharing {
+  readonly chosen: readonly Chosen[];
+  readonly cost: number;
+  /** Which kinds of oven it takes; two sharings with the same word are one. */
+  readonly word: string;
+}
+
+/**
+ * Depth-first branch and bound for the `keep` cheapest; bounded by MOST_NODES, deterministic.
+ * Always at least one: that of no dishes is empty.
+ */
+function search(
+  choices: readonly Choice[],
+  { keep, camp }: { readonly keep: number; readonly camp: Camp },
+): readonly (readonly Chosen[])[] {
+  let best: readonly Sharing[] = [];
   let nodes = 0;
+  const limit = () => (best.length < keep ? Number.POSITIVE_INFINITY : best.at(-1)!.cost);
   const descend = (index: number, chosen: readonly Chosen[], cost: number): void => {
-    if (bestCost <= cost || (MOST_NODES < nodes && bestCost < Number.POSITIVE_INFINITY)) return;
+    if (limit() <= cost || (MOST_NODES < nodes && 0 < best.length)) return;
     const choice = choices[index];
     if (choice === undefined) {
-      best = chosen;
-      bestCost = cost;
+      best = withSharing(best, { chosen, cost, word: wordOf(chosen, camp) }, keep);
       return;
     }
     for (const { candidate, added } of byAddedCost(choice, chosen)) {
@@ -141,7 +211,20 @@ function search(choices: readonly Choice[]): readonly Chosen[] {
     }
   };
   descend(0, [], 0);
-  return best;
+  return 0 < best.length ? best.map(({ chosen }) => chosen) : [[]];
+}
+
+const wordOf = (chosen: readonly Chosen[], camp: Camp): string =>
+  chosen
+    .map(({ candidate }) => candidate.parts.map(({ oven }) => likeOf(camp, oven.id)).sort())
+    .join(' ');
+
+function withSharing(best: readonly Sharing[], found: Sharing, keep: number): readonly Sharing[] {
+  const same = best.find(({ word }) => word === found.word);
+  if (same !== undefined && same.cost <= found.cost) return best;
+  return [...best.filter((each) => each !== same), found]
+    .sort((a, b) => a.cost - b.cost)
+    .slice(0, keep);
 }
 
 const byAddedCost = (choice: Choice, chosen: readonly Chosen[]) =>

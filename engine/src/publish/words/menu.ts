@@ -81,6 +81,10 @@ export const menuWords: Words = {
   MENU_POT_FULL: (values, about, say) =>
     `${say.ovenName(about.oven ?? '')} is full to ${say.percent(0.75 * num(values, 'fillRatio'))} of ` +
     'what it holds; three quarters is the usual limit. Let it simmer gently.',
+  MENU_POT_PRESSED: (values, about, say) =>
+    `${say.ovenName(about.oven ?? '')} is full to ${say.percent(0.75 * num(values, 'fillRatio'))} of ` +
+    `what it holds with ${say.dish(about.dish ?? '')}, fuller than four fifths: over one more oven ` +
+    'supper would be late. Only just simmer it, stay near, ladle some off if it rises.',
   MENU_LOW_HEADROOM: (values, about, say) =>
     `${say.dish(about.dish ?? '')} will stand only ${say.length(num(values, 'headroomMetres'))} ` +
     'below the lid: look early, the top may darken.',
