@@ -4,7 +4,7 @@ import type { CoalPlace } from '../../coals/coal-plan.ts';
 import { element, group, ink, path, points, shortNumber } from './svg.ts';
 
 /** Side of a usual briquette seen from above, for the drawing only (common practice, no source). */
-const BRIQUETTE_METRES = 0.044;
+export const BRIQUETTE_METRES = 0.044;
 
 /** A little gap is left so that touching coals can be counted. */
 const DRAWN_SHARE = 0.96;
@@ -19,10 +19,20 @@ export interface CoalDrawing {
   readonly scale: number;
   /** Seen from the side a coal is a pillow: lower than it is wide. */
   readonly flat?: boolean;
+  /** Drawn thin and empty: it lies before or behind the cut. */
+  readonly isOutline?: boolean;
 }
 
 /** Every coal where it lies. Wood coals are broken pieces that no one can count. */
-export const coals = ({ fuel, places, centre, scale, flat = false, pieceWidth }: CoalDrawing) =>
+export const coals = ({
+  fuel,
+  places,
+  centre,
+  scale,
+  flat = false,
+  isOutline = false,
+  pieceWidth,
+}: CoalDrawing) =>
   group(
     { class: 'coals' },
     ...places.map((place, index) => {
@@ -31,10 +41,28 @@ export const coals = ({ fuel, places, centre, scale, flat = false, pieceWidth }:
       const side = (pieceWidth ?? BRIQUETTE_METRES) * scale * DRAWN_SHARE;
       const turned = (Math.atan2(-place.y, place.x) * 180) / Math.PI;
       return fuel === 'briquettes'
-        ? briquette(x, y, side, flat ? 0 : turned, flat ? 0.62 : 1)
+        ? isOutline
+          ? outline(x, y, side)
+          : briquette(x, y, side, flat ? 0 : turned, flat ? FLAT_SHARE : 1)
         : woodPieces(x, y, side, index, flat);
     }),
   );
+
+/** A coal from the side is lower than wide. */
+export const FLAT_SHARE = 0.62;
+
+const outline = (x: number, y: number, side: number) =>
+  element('rect', {
+    x: x - side / 2,
+    y: y - (side * FLAT_SHARE) / 2,
+    width: side,
+    height: side * FLAT_SHARE,
+    rx: side * 0.2,
+    fill: 'none',
+    stroke: ink.ember,
+    'stroke-width': 1.2,
+    'stroke-opacity': '0.6',
+  });
 
 const briquette = (x: number, y: number, side: number, turned: number, height: number) =>
   group(
@@ -63,7 +91,7 @@ function woodPieces(x: number, y: number, side: number, index: number, flat: boo
     ...Array.from({ length: count }, (_, piece) => {
       const way = index * 2.4 + piece * 2.1; // steps that don't close on themselves
       const off = side * (0.2 + 0.05 * ((index + piece) % 3)); // no splinter far out of its place
-      const size = side * (0.2 + 0.05 * ((index * 7 + piece * 3) % 3));
+      const size = side * ((flat ? 0.3 : 0.2) + 0.05 * ((index * 7 + piece * 3) % 3));
       // From the side they lie in one row on what carries them, whatever their size.
       const across = flat ? (piece - (count - 1) / 2) * side * 0.4 : off * Math.cos(way);
       const down = flat ? side * 0.31 - size * 0.62 : off * Math.sin(way);

@@ -20,11 +20,14 @@ export interface FromAbove {
   readonly screened: boolean;
   /** Counts and wind in words, made by the sheet. */
   readonly caption: string;
+  /** Minutes at which coals are added here, a line each; drawn under the caption. */
+  readonly later: readonly string[];
   readonly alt: string;
 }
 
 const WIDTH = 300;
 const CAPTION = 26;
+const LATER_ROW = 21;
 const CENTRE: readonly [number, number] = [WIDTH / 2, WIDTH / 2];
 /** The rim on the page; ovens of all sizes are drawn alike, coals to the oven's scale. */
 const RIM = 100;
@@ -113,7 +116,7 @@ const frame = (kind: 'lid' | 'floor', view: FromAbove, children: readonly string
   const bottom = WIDTH - (isFreeBelow(view) ? FREE_BELOW : 0);
   return picture({
     width: WIDTH,
-    height: bottom + CAPTION,
+    height: bottom + CAPTION + view.later.length * LATER_ROW,
     kind,
     title: kind === 'lid' ? 'Lid from above' : 'Floor from above',
     alt: view.alt,
@@ -127,6 +130,15 @@ const frame = (kind: 'lid' | 'floor', view: FromAbove, children: readonly string
         bold: true,
         anchor: 'middle',
       }),
+      ...view.later.map((text, index) =>
+        words({
+          x: WIDTH / 2,
+          y: bottom + CAPTION + 12 + index * LATER_ROW,
+          text,
+          size: 17,
+          anchor: 'middle',
+        }),
+      ),
     ],
   });
 };

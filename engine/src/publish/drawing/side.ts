@@ -4,8 +4,7 @@
 import type { CampOven, Place } from '../../camp/camp.ts';
 import type { CoalSet } from '../../coals/coal-plan.ts';
 import type { OvenLoad } from '../../menu/load.ts';
-import { metres } from '../../quantity/unit.ts';
-import { coals } from './coal.ts';
+import { coalRow } from './coal-row.ts';
 import { element, group, ink, line, path, picture, shortNumber, words, wrap } from './svg.ts';
 
 export interface SideView {
@@ -61,12 +60,12 @@ export function sideDrawing(view: SideView): string {
     alt: view.alt,
     children: [
       hearth(view.hearth, shape),
-      coalRow(view, shape, 'below'),
+      setRow(view, shape, 'below'),
       legs(shape),
       food(view, shape),
       pot(shape),
+      setRow(view, shape, 'above'),
       lid(shape),
-      coalRow(view, shape, 'above'),
       labels.drawn,
     ],
   });
@@ -141,39 +140,15 @@ const legs = ({ floorLeft, floorRight, floorY, groundY }: Shape) =>
     ),
   );
 
-/**
- * The cut shows each set where it lies: the ring at both sides, what is spread in between.
- * Coals of the ring before and behind the cut are left out, so that an empty middle stays empty.
- */
-function coalRow(view: SideView, shape: Shape, where: 'above' | 'below'): string {
-  const set = where === 'above' ? view.above : view.below;
-  const middle = (shape.left + shape.right) / 2;
-  const size = 0.044 * shape.scale;
-  const y = where === 'above' ? shape.lidY - 12 - size * 0.31 : shape.groundY - size * 0.33;
-  const ringReach = Math.max(0, ...set.places.filter(({ in: at }) => at === 'ring').map(reach));
-  const sides = set.ring > 0 ? [-ringReach, ringReach] : [];
-  const inner = where === 'above' ? spreadAcross(set, size / shape.scale) : spreadAcross(set, 0.05);
-  return coals({
+/** Every coal of a set: the ring is seen as a ring, and an empty middle stays empty. */
+const setRow = (view: SideView, shape: Shape, where: 'above' | 'below') =>
+  coalRow({
     fuel: view.fuel,
-    places: [...sides, ...inner].map((x) => ({ x: metres(x), y: metres(0), in: 'ring' })),
-    centre: [middle, y],
+    set: where === 'above' ? view.above : view.below,
+    middle: (shape.left + shape.right) / 2,
+    groundY: where === 'above' ? shape.lidY - 11 : shape.groundY,
     scale: shape.scale,
-    flat: true,
   });
-}
-
-const reach = (place: { readonly x: number; readonly y: number }) => Math.hypot(place.x, place.y);
-
-/** Where spread coals fall in the cut: at their distance from the middle, on both sides. */
-function spreadAcross(set: CoalSet, apart: number): readonly number[] {
-  const found: number[] = [];
-  for (const place of set.places) {
-    if (place.in !== 'spread') continue;
-    const x = reach(place) * (place.x < 0 ? -1 : 1);
-    if (found.every((other) => Math.abs(other - x) >= apart)) found.push(x);
-  }
-  return found;
-}
 
 function food(view: SideView, shape: Shape): string {
   const { floorY, scale } = shape;

@@ -22,6 +22,7 @@ import {
   lidSet,
   placementLine,
   sentenceCase,
+  shovelsWord,
   woodPhrase,
 } from './phrases.ts';
 import { rescueBlocks } from './rescue-part.ts';
@@ -121,7 +122,8 @@ function fromAbove(card: OvenPart, oven: CampOven, wood: boolean): readonly Bloc
       isStill,
       screened,
       caption: where === 'above' ? 'lid, from above' : 'under the floor, from above',
-      alt: `${where === 'above' ? 'Lid seen from above, handle in the middle, chalk mark at the top' : 'Floor seen from above as an outline with its three legs, coals beneath it'}. Coals ${where}: ${lies}. ${windy}${behind}${isStill ? '' : ' The cook stands across the wind.'}`,
+      later: laterLines(card, where, wood),
+      alt: `${where === 'above' ? 'Lid seen from above, handle in the middle, chalk mark at the top' : 'Floor seen from above as an outline with its three legs, coals beneath it'}. Coals ${where}: ${lies}. ${windy}${behind}${isStill ? '' : ' The cook stands across the wind.'}${laterSentence(laterLines(card, where, wood))}`,
     };
   };
   const lid = view(lidSet(coals), 'above');
@@ -140,6 +142,25 @@ function fromAbove(card: OvenPart, oven: CampOven, wood: boolean): readonly Bloc
   ];
 }
 
+const MOST_LATER = 3;
+
+/** `at 35 min 9 more`, for each time that coals are added here. */
+function laterLines({ plan, part, say }: OvenPart, where: Where, wood: boolean): readonly string[] {
+  const lines = part.coals.additions.flatMap((addition) => {
+    const shovels = where === 'above' ? addition.shovelsAbove : addition.shovelsBelow;
+    const pieces = where === 'above' ? addition.above : addition.below;
+    const amount = wood ? (shovels ?? 0) : pieces;
+    if (amount <= 0) return [];
+    const minute = minuteOnSheet(plan, part, { kind: 'add-coals', planned: addition.minute });
+    return [`at ${say.minutes(minute)}: ${wood ? shovelsWord(amount) : amount} more`];
+  });
+  if (lines.length <= MOST_LATER) return lines;
+  return [...lines.slice(0, MOST_LATER - 1), `and ${lines.length - MOST_LATER + 1} times more`];
+}
+
+const laterSentence = (lines: readonly string[]) =>
+  lines.length === 0 ? '' : ` ${sentenceCase(lines.join(', '))}.`;
+
 function side({ plan, dish, part, say }: OvenPart, oven: CampOven, wood: boolean) {
   const { load, coals } = part;
   const hearth = plan.camp.place.hearth;
@@ -155,7 +176,7 @@ function side({ plan, dish, part, say }: OvenPart, oven: CampOven, wood: boolean
     below: belowLabel(coals.below, wood),
     hearth: HEARTH[hearth],
   };
-  const alt = `Oven cut open from the side on ${HEARTH[hearth].toLowerCase()}. ${Object.values(labels).join('. ')}.`;
+  const alt = `Oven cut open from the side on ${HEARTH[hearth].toLowerCase()}. ${Object.values(labels).join('. ')}. ${CUT}`;
   const svg = sideDrawing({
     oven,
     load,
@@ -169,6 +190,8 @@ function side({ plan, dish, part, say }: OvenPart, oven: CampOven, wood: boolean
   });
   return { svg, alt };
 }
+
+const CUT = 'Coals in the cut are whole; those before and behind it are outlines.';
 
 function belowLabel(set: CoalSet, wood: boolean): string {
   if (set.pieces === 0) return 'No coals below';
@@ -227,7 +250,7 @@ function curvePart({ plan, dish, part, say }: OvenPart): readonly Block[] {
         // A job of the day sheet may slip a minute past the last point of the curve.
         events: events.map(({ minute, brief }) => ({
           minute: Math.min(minute, coals.outMinute),
-          text: brief,
+          text: `${say.minutes(minute)}  ${brief}`,
         })),
         clockAt: (minute) =>
           moments.zero === undefined ? '' : axisClock(moments.zero + minute, say.clock),
