@@ -3,6 +3,87 @@
 import type { Bibliography } from './source.ts';
 
 export const formulaSources = {
+  battersAndDoughs: {
+    title:
+      'Batters and doughs by cups: liquid to flour 1 : 1 pours, 1 : 2 drops, 1 : 2 2/3 or 1 : 3 soft',
+    by: 'two school books of cookery, about 1900 (Theory and Practice of Cookery; A Book of Recipes for the Cooking School)',
+    grade: 'B',
+    note: 'Read in part, as reproduced. They differ on soft dough, 2 2/3 or 3 cups of flour; both stand.',
+  },
+  fatShortens: {
+    title: 'Fat makes bread tender by parting the starch and gluten of the flour',
+    by: 'Theory and Practice of Cookery, batters and doughs; a professional baking text, fats',
+    grade: 'B',
+    note: 'Read in part. A pup-loaf study finds a larger loaf with 3 % shortening (5.04 against 4.24 cm3 a gram), a cook writer less rise with much fat: both are told.',
+  },
+  solidFats: {
+    title: 'Butter rises a little more by its water; lard and shortening, all fat, are more tender',
+    by: 'a cooking-school text',
+    year: 2022,
+    grade: 'B',
+  },
+  breadIngredients: {
+    title: 'What salt, sugar, eggs and whole grain do in bread',
+    by: 'a cook writer on bread ingredients; notes from a household text',
+    grade: 'B',
+    note: 'Pages read in part; no measurements.',
+  },
+  milkInBread: {
+    title: 'Bread with water: chewier crumb, crisper crust; with milk: finer crumb, darker crust',
+    by: 'an article on bread; a manual for home baking',
+    grade: 'B',
+    note: 'Read in part; by lactose and protein.',
+  },
+  lloyd2004: {
+    title: 'Effect of long-term storage on baking powder functionality',
+    by: 'Lloyd, Ogden, Pike, Utley',
+    year: 2004,
+    where: 'abstract: biscuits 3.0 to 3.4 cm high with powder, 2.1 cm without',
+    grade: 'A',
+  },
+  yeastKinds: {
+    title: 'Fresh yeast 1, active dry 0.4, instant 0.33, by weight',
+    by: 'bakers, printed alike on many pages',
+    grade: 'B',
+    note: 'No primary work read.',
+  },
+  olderServiceCards: {
+    title: 'Older cards of a military recipe service: biscuits and corn bread',
+    by: 'as reproduced',
+    grade: 'B',
+  },
+  biscuitTrade: {
+    title: 'Biscuit formulas in a trade magazine, one of them for honey',
+    by: 'a bakery magazine',
+    grade: 'B',
+  },
+  sodaBreads: {
+    title: 'Soda breads: an open cookbook, a regional page, a manuscript of the 1800s',
+    by: 'as read on three pages',
+    grade: 'B',
+  },
+  bannocks: {
+    title: 'Three pan and oven breads raised with powder',
+    by: 'an outfitter, a community page, a magazine',
+    grade: 'B',
+  },
+  breadFormulas: {
+    title: 'Field bread of 1941, a lean bread, a study loaf of 810 g',
+    by: 'a news magazine, an encyclopedic article, a baking-model paper',
+    grade: 'B',
+  },
+  sourdoughFromMemory: {
+    title: 'Usual sourdough: 65 to 75 % water, 2 % salt',
+    by: 'from memory',
+    grade: 'D',
+    note: 'The salt is also in a published table.',
+  },
+  kitchenSwaps: {
+    title: 'Kitchen rules for swapping one food for another',
+    by: 'common practice',
+    grade: 'D',
+    note: 'Shown beside what we reckon where the two differ; no primary source.',
+  },
   bakersPercent: {
     title: "Baker's percentage: every ingredient over the flour",
     by: 'encyclopedic article',
@@ -52,7 +133,8 @@ export const formulaSources = {
     note: 'Shortening cakes; its opening read, not its tables.',
   },
   serviceAltitude: {
-    title: 'SB 10-495-1: amounts of leavening at 2,000 to 8,000 ft for cakes, hot breads and drop cookies',
+    title:
+      'SB 10-495-1: amounts of leavening at 2,000 to 8,000 ft for cakes, hot breads and drop cookies',
     by: 'US Army supply bulletin (also a guideline card of the Armed Forces Recipe Service)',
     where: 'section on high altitude areas; table of amounts in the basic recipe',
     grade: 'A',
@@ -85,6 +167,20 @@ export const formulaSources = {
     by: 'atomic masses',
     grade: 'A',
     note: 'Checked by sodium: 27.37 % of soda, and 27,360 mg in 100 g in sr28 NDB 18372.',
+  },
+  fizzTest: {
+    title:
+      'Half a teaspoon of powder in a quarter cup of hot water must fizz hard; opened tins last 3 to 18 months by the damp',
+    by: 'two kitchen pages',
+    year: 2013,
+    grade: 'D',
+    note: 'Practice.',
+  },
+  sodaTaste: {
+    title:
+      'Soda without acid frees half its gas in the heat and leaves strongly alkaline carbonate, which tastes bitter',
+    by: 'a baking page; bulletin B-734 speaks of a bitter or alkaline aftertaste',
+    grade: 'B',
   },
   selfRisingFlour: {
     title:
