@@ -213,7 +213,7 @@ describe('every door', () => {
       [['coals', ...TWELVE], /--heat: found nothing, wanted .*Write --heat "375 F"/],
       [['coals', ...TWELVE, '--heat', 'hot'], /--heat: found "hot"/],
       [['coals', ...TWELVE, '--heat', '375 F', '--minutes', 'soon'], /--minutes: found "soon"/],
-      [['coals', ...TWELVE, '--heat', '375 F', '--method', 'fry'], /--method: found "fry"/],
+      [['coals', ...TWELVE, '--heat', '375 F', '--method', 'steam'], /--method: found "steam"/],
       [['layout', ...TWELVE, '--above', 'many', '--below', '8'], /--above: found "many"/],
       [['layout', ...TWELVE, ...SHOVELS], /--fuel wood/],
       [['layout', ...TWELVE, ...SHOVELS, ...WOOD, '--below', '99'], /--below: found "99"/],

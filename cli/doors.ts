@@ -30,12 +30,12 @@ const spot = (command: Command, examples: string) =>
     .helpOption('--help', 'show this')
     .addHelpText('after', `\nFor example:\n${examples}\n\n${EXIT_HELP}\n`);
 
-const METHOD_HELP = 'bake, roast, simmer or keep-warm; left out: bake';
+const METHOD_HELP = 'bake, roast, simmer, boil, fry or keep-warm; left out: bake';
 
 function coalsCommand(shell: Shell, end: End): Command {
   const command = new Command('coals')
     .description('Coals only: how many for this oven and this heat, where they lie, and why.')
-    .option('--heat <heat>', 'wanted in the oven: "375 F"; a simmer can leave it out')
+    .option('--heat <heat>', 'wanted in the oven: "375 F"; a simmer or a boil can leave it out')
     .option('--method <kind>', METHOD_HELP)
     .option('--minutes <time>', 'so long the food stays in: 40')
     .option('--cold-oven', 'the food goes in before the oven is hot')

@@ -93,7 +93,7 @@ const weatherOf = ({ air, wind }: FireOptions) => ({
   ...(wind === undefined ? {} : { windMetresPerSecond: windOf(wind) }),
 });
 
-export const BAKE_METHODS = ['bake', 'roast', 'simmer', 'keep-warm'] as const;
+export const HEAT_METHODS = ['bake', 'roast', 'simmer', 'boil', 'fry', 'keep-warm'] as const;
 
 /** Speaks as the oven was written, unless told otherwise. */
 export function sayTo(options: FireOptions, oven?: CampOven): Say {

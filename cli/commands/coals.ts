@@ -2,6 +2,8 @@
 
 import {
   coalsAloneSheet,
+  type HeatMethod,
+  isPotMethod,
   isRefusal,
   type Kelvin,
   kelvin,
@@ -12,7 +14,7 @@ import {
   wantedOvenFor,
 } from '#engine';
 import { type ExitCode, wrongUse } from '../exit.ts';
-import { BAKE_METHODS, type Fire, type FireOptions, fireOf, refuse, tell } from '../fire.ts';
+import { type Fire, type FireOptions, fireOf, HEAT_METHODS, refuse, tell } from '../fire.ts';
 import { coalsOf } from '../fuel-reading.ts';
 import { minutesOf, oneOf, quantityOf } from '../reading.ts';
 import type { Shell } from '../shell.ts';
@@ -27,14 +29,23 @@ interface CoalsOptions extends FireOptions {
 }
 
 const USUAL_MINUTES = 40;
+const USUAL_LOAD: Readonly<Record<(typeof HEAT_METHODS)[number], string>> = {
+  bake: 'a usual dough for this oven',
+  roast: 'a usual dough for this oven',
+  simmer: 'a usual pot for this oven',
+  boil: 'a usual pot for this oven',
+  fry: 'a usual load for this oven, the lid off',
+  'keep-warm': 'a dish that is hot, in an oven that is hot',
+};
 
 export function coals(options: CoalsOptions, shell: Shell): ExitCode {
-  const method = oneOf('--method', options.method ?? 'bake', BAKE_METHODS);
+  const method = oneOf('--method', options.method ?? 'bake', HEAT_METHODS);
   const stay = minutesOf('--minutes', options.minutes, USUAL_MINUTES);
   const fire = fireOf(options, shell);
   if (isRefusal(fire)) return refuse(fire, undefined, { options, shell });
   const { oven, air, camp, screened, door } = fire;
   const isBaked = method === 'bake' || method === 'roast';
+  const wanted = heatOf(options.heat, method, fire);
   const laid = layCoals({
     loadId: 'food',
     oven,
@@ -44,17 +55,17 @@ export function coals(options: CoalsOptions, shell: Shell): ExitCode {
     fuel: camp.fuel,
     wish: {
       method,
-      wanted: heatOf(options.heat, method, fire),
+      wanted,
       minutes: minutes(stay),
       preheat: isBaked && !options.coldOven,
     },
     load: usualLoad(fire, method),
-    ironAtStart: air.temperature,
+    ironAtStart: method === 'keep-warm' ? wanted : air.temperature,
     pins: pinsOf(options, fire),
   });
   if (isRefusal(laid)) return refuse(laid, oven, { options, shell });
   const alsoAssumed = [
-    `a usual ${method === 'simmer' ? 'pot' : 'dough'} for this oven`,
+    USUAL_LOAD[method],
     ...(options.method === undefined ? ['a bake'] : []),
     ...(options.minutes === undefined ? [`${USUAL_MINUTES} min in the oven`] : []),
   ];
@@ -62,12 +73,12 @@ export function coals(options: CoalsOptions, shell: Shell): ExitCode {
   return tell((say) => coalsAloneSheet(asked, say), fire, { options, shell });
 }
 
-/** A pot simmers at its boil; every other food wants a heat that is said. */
-function heatOf(text: string | undefined, method: string, { air }: Fire): Kelvin {
+/** A pot is kept at its boil; every other food wants a heat that is said. */
+function heatOf(text: string | undefined, method: HeatMethod, { air }: Fire): Kelvin {
   if (text !== undefined) return kelvin(quantityOf('--heat', text, 'temperature', '375 F'));
   const pot = readyRecipes.find((recipe) => recipe.method === 'simmer');
-  if (method === 'simmer' && pot !== undefined) return wantedOvenFor({ recipe: pot, air });
-  const wanted = 'the heat wanted in the oven (only a simmer can leave it out)';
+  if (isPotMethod(method) && pot !== undefined) return wantedOvenFor({ recipe: pot, air });
+  const wanted = 'the heat wanted in the oven (only a simmer or a boil can leave it out)';
   throw wrongUse('--heat', 'nothing', wanted, 'Write --heat "375 F".');
 }
 

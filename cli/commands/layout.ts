@@ -10,7 +10,7 @@ import {
   usualLoad,
 } from '#engine';
 import { type ExitCode, wrongUse } from '../exit.ts';
-import { BAKE_METHODS, fireOf, refuse, sayTo, tell } from '../fire.ts';
+import { fireOf, HEAT_METHODS, refuse, sayTo, tell } from '../fire.ts';
 import { coalsOf } from '../fuel-reading.ts';
 import { lyingOf, type StateOptions } from '../lying.ts';
 import { minutesOf, oneOf, quantityOf } from '../reading.ts';
@@ -43,7 +43,7 @@ export function layout(options: LayoutOptions, shell: Shell): ExitCode {
   }
   const fire = fireOf(options, shell);
   if (isRefusal(fire)) return refuse(fire, undefined, { options, shell });
-  const method = oneOf('--method', options.method ?? 'bake', BAKE_METHODS);
+  const method = oneOf('--method', options.method ?? 'bake', HEAT_METHODS);
   const { oven, air, camp, screened, door } = fire;
   const wanted = kelvin(
     quantityOf('--heat', options.heat ?? USUAL_HEAT, 'temperature', USUAL_HEAT),

@@ -2,7 +2,7 @@
 
 import { isRefusal, minutes, rescue, type Symptom, usualLoad, whatNowSheet } from '#engine';
 import type { ExitCode } from '../exit.ts';
-import { BAKE_METHODS, fireOf, refuse, tell } from '../fire.ts';
+import { fireOf, HEAT_METHODS, refuse, tell } from '../fire.ts';
 import { coalsOf } from '../fuel-reading.ts';
 import { lyingOf, type StateOptions } from '../lying.ts';
 import { minutesOf, oneOf } from '../reading.ts';
@@ -28,7 +28,7 @@ const USUAL_AGE_MINUTES = 50; // ashed over, an oven heated, and the bread so lo
 
 export function whatNow(options: WhatNowOptions, shell: Shell): ExitCode {
   const symptom = oneOf('--symptom', options.symptom, SYMPTOMS);
-  const method = oneOf('--method', options.method ?? 'bake', BAKE_METHODS);
+  const method = oneOf('--method', options.method ?? 'bake', HEAT_METHODS);
   const age = minutesOf('--age', options.age, USUAL_AGE_MINUTES);
   const inside = minutesOf('--minutes-in', options.minutesIn, USUAL_IN_MINUTES);
   const fire = fireOf(options, shell);

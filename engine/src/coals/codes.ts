@@ -13,6 +13,11 @@ export const coalsCodes = {
     when: 'No more coals fit under the floor; the plan fills it.',
     next: 'Expect the heat said, or move some of the heat to the lid.',
   },
+  COALS_BELOW_IS_FULL: {
+    kind: 'notice',
+    when: 'A boil or a fry wants more coals than lie under its floor, and has none on its lid.',
+    next: 'Wait as long as is said, or set the lid on: for a boil with coals on it until it is up.',
+  },
   COALS_RING_FULL: {
     kind: 'notice',
     when: 'The ring under the floor is closed; the rest of what a bread needs lies on the lid.',
@@ -130,8 +135,8 @@ export const coalsCodes = {
   },
   COALS_HEAT_OUT_OF_REACH: {
     kind: 'refusal',
-    when: 'Even a full lid and floor stay more than 30 K below the wanted heat.',
-    next: 'Screen the oven, take a lower heat, or another oven.',
+    when: 'A full lid and floor stay more than 30 K below the wanted heat, or a full floor below the boil.',
+    next: 'Screen the oven, take a lower heat, or another oven; simmer with coals on the lid too.',
   },
   COALS_HEAT_IMPOSSIBLE: {
     kind: 'refusal',

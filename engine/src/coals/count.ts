@@ -10,7 +10,7 @@ import { SHOVEL_PIECES } from './fuel.ts';
 import { firstCoals, type HeatNeed, heatNeedFor, spilled } from './need.ts';
 import type { Room } from './room.ts';
 import { type RunSetting, startMoment } from './run.ts';
-import { isBaked } from './split.ts';
+import { hasBareLid, isBaked, isHeatedFirst } from './split.ts';
 
 export interface Counts {
   readonly above: number;
@@ -183,7 +183,7 @@ const feedWish = (
     heldShareAbove: need.shareAbove,
     room: feedRoom(request, need.room, counts),
     stayMinutes: Math.max(1, Math.round(request.wish.minutes)),
-    readyKelvin: request.wish.preheat ? request.wish.wanted - READY_KELVIN : 0,
+    readyKelvin: isHeatedFirst(request.wish) ? request.wish.wanted - READY_KELVIN : 0,
     handful: handfulOf(request),
     brownMinutes: Math.round(request.wish.brownFirst ?? 0),
     lidAfterBrowning: counts.above,
@@ -210,14 +210,18 @@ const wholeCounts = (request: CoalRequest, { need, wished }: Attempt) => {
     pins.above ?? (pins.below === undefined ? fair.above : Math.max(0, all - pins.below));
   const below = pins.below ?? Math.max(0, all - above);
   const ringIsFull = isBaked(request.wish.method) && fair.below < plain.below;
-  const lidIsFull = pins.above === undefined && above > need.room.lidAll;
-  const floorIsFull = pins.below === undefined && below > need.room.floorAll;
+  const isLidOver = pins.above === undefined && above > need.room.lidAll;
+  const floorIsFull =
+    pins.below === undefined &&
+    (hasBareLid(request.wish.method)
+      ? plain.below >= fitting(need.room.floorAll)
+      : below > need.room.floorAll);
   return {
     counts: {
-      above: lidIsFull ? fitting(need.room.lidAll) : above,
+      above: isLidOver ? fitting(need.room.lidAll) : above,
       below: floorIsFull ? fitting(need.room.floorAll) : below,
     },
-    lidIsFull,
+    lidIsFull: isLidOver && !hasBareLid(request.wish.method),
     floorIsFull,
     movedToLid: ringIsFull && pins.above === undefined ? plain.below - fair.below : 0,
   };

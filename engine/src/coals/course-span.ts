@@ -144,7 +144,7 @@ const workOf = (span: CourseSpan): Work => {
     step: { body: setting.body, outside: setting.outside, load },
     strengths: strengthsOf(setting),
     skin: skinLookup(setting.body, setting.outside),
-    isOpen: moment.minute < span.openUntil,
+    isOpen: setting.isOpen === true || moment.minute < span.openUntil,
   };
 };
 
@@ -214,7 +214,9 @@ const momentsOf = (work: Work, run: StiffSolution, all: readonly Now[]): readonl
       iron: now.iron,
       coals: aged(start.coals, seconds / 60 / setting.burnoutMinutes),
       load: work.step.load ? now.load : undefined,
-      ovenKelvin: cavityKelvin(work.step.body, now.iron, now.loadWatts),
+      ovenKelvin: setting.isOpen
+        ? now.iron.floor
+        : cavityKelvin(work.step.body, now.iron, now.loadWatts),
       givenJoules,
       lossJoules,
       loadJoules: start.loadJoules + run.states[index]![3]! * LOAD_JOULES,

@@ -3,7 +3,8 @@
 
 import type { OvenBody } from './geometry.ts';
 import type { IronState, Outside } from './network.ts';
-import { steadyOven } from './steady.ts';
+import { openMouthWatts } from './run.ts';
+import { type SteadyCase, type SteadyOven, steadyOven } from './steady.ts';
 
 export interface HoldCase {
   readonly body: OvenBody;
@@ -13,14 +14,16 @@ export interface HoldCase {
   /** Share of the coals that lies on the lid, 0 … 1. */
   readonly shareAbove: number;
   readonly sinkWatts: number;
+  /** What is held: the inside of the oven, or the floor where the lid is off. */
   readonly targetKelvin: number;
+  readonly isOpen?: boolean;
 }
 
 const MOST_COALS = 400; // far past what any lid carries: a wish above it can't be met
 const MOST_TRIES = 40;
 const CLOSE_KELVIN = 0.02;
 
-/** Cavity temperature that a number of mid-life coals settles at. */
+/** Cavity (lid off: floor) temperature that a number of mid-life coals settles at. */
 export const heldKelvin = (
   hold: Omit<HoldCase, 'targetKelvin'>,
   coals: number,
@@ -28,17 +31,27 @@ export const heldKelvin = (
 ): { readonly ovenKelvin: number; readonly iron: IronState } => {
   const above = coals * hold.shareAbove;
   const below = coals - above;
-  return steadyOven({
-    body: hold.body,
-    outside: hold.outside,
-    sinkWatts: hold.sinkWatts,
-    supply: {
-      above: above * hold.strengthAbove,
-      below: below * hold.strengthBelow,
-      covering: above,
-    },
-    ...(from ? { from } : {}),
-  });
+  const supply = {
+    above: above * hold.strengthAbove,
+    below: below * hold.strengthBelow,
+    covering: above,
+  };
+  const { body, outside, sinkWatts } = hold;
+  if (hold.isOpen) return openFloor({ body, outside, sinkWatts, supply });
+  return steadyOven({ body, outside, sinkWatts, supply, ...(from ? { from } : {}) });
+};
+
+const OPEN_ROUNDS = 12;
+
+// What leaves the mouth depends on the heat inside and the other way round: half-way each round.
+const openFloor = (steady: SteadyCase): SteadyOven => {
+  let inside = steadyOven(steady);
+  let openWatts = 0;
+  for (let round = 0; round < OPEN_ROUNDS; round++) {
+    openWatts = (openWatts + openMouthWatts(steady, inside.ovenKelvin)) / 2;
+    inside = steadyOven({ ...steady, sinkWatts: steady.sinkWatts + openWatts, from: inside.iron });
+  }
+  return { iron: inside.iron, ovenKelvin: inside.iron.floor };
 };
 
 /** Mid-life coals that hold the target; 0 where none are needed, Infinity where none suffice. */

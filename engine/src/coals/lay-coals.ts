@@ -18,6 +18,7 @@ import { boiledOffGrams, type Counted, coalsInAll, countCoals } from './count.ts
 import { curveOf } from './curve.ts';
 import { type EvenHeat, evenHeat } from './even-heat.ts';
 import { beliefsFor, believed } from './factors.ts';
+import { boilOutOfReach } from './floor-limit.ts';
 import { fuelPiece, shovelsFor } from './fuel.ts';
 import { finishAbove, type MoveWish, movesAt } from './moves.ts';
 import { planNotices } from './plan-notices.ts';
@@ -37,7 +38,8 @@ const OUT_OF_REACH_KELVIN = 30;
  *
  * @refuses  COALS_OVEN_OUTSIDE_RANGE, COALS_WIND_OUTSIDE_RANGE, COALS_HEAT_IMPOSSIBLE,
  *           COALS_TIME_IMPOSSIBLE, COALS_FUEL_IMPOSSIBLE, COALS_PIN_IMPOSSIBLE — see codes.ts
- * @refuses  COALS_HEAT_OUT_OF_REACH — full lid and floor stay 30 K below; nearest is named
+ * @refuses  COALS_HEAT_OUT_OF_REACH — full lid and floor stay 30 K below, or a boil that
+ *           no coals below can keep; nearest is named
  * @valid    ovens 8 … 16 inch, air -20 … 45 °C, wind at the oven 0 … 15 m/s, -400 … 4500 m
  * @source   coalsOvenModelNotes, coalsBurnNotes, chartReprinted
  */
@@ -46,8 +48,7 @@ export const layCoals = (request: CoalRequest): OrRefusal<CoalPlan> => {
   if (trouble) return trouble;
   const setting = believedSite(request);
   const counted = countCoals(request, setting);
-  const outOfReach = reachTrouble(request, counted);
-  return outOfReach ?? planFrom(request, setting, counted);
+  return reachTrouble(request, counted) ?? planFrom(request, setting, counted);
 };
 
 /** As much of a plan as the bake needs to tell its minutes. */
@@ -75,21 +76,28 @@ export const draftCoals = (request: CoalRequest): OrRefusal<CoalDraft> => {
 const reachTrouble = (request: CoalRequest, counted: Counted) => {
   const { pins, wish } = request;
   const isPinned = pins.above !== undefined || pins.below !== undefined;
+  if (isPinned) return;
+  const boil = boilOutOfReach(request, counted);
+  if (boil !== undefined) return outOfReach(request, counted, boil);
   // A pot or a cold start that is slow wants time, not a refusal.
-  if (isPinned || !isHeatedFirst(wish)) return;
+  if (!isHeatedFirst(wish)) return;
   if (wish.wanted - counted.meanKelvin <= OUT_OF_REACH_KELVIN) return;
-  return refusal(
+  return outOfReach(request, counted, counted.meanKelvin);
+};
+
+const outOfReach = (request: CoalRequest, counted: Counted, nearestKelvin: number) =>
+  refusal(
     'COALS_HEAT_OUT_OF_REACH',
     [`ovens.${request.oven.id}`, `loads.${request.loadId}`],
     { oven: request.oven.id },
     {
       wantedKelvin: request.wish.wanted,
-      nearestKelvin: counted.meanKelvin,
+      nearestKelvin,
+      method: request.wish.method,
       above: counted.counts.above,
       below: counted.counts.below,
     },
   );
-};
 
 const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): CoalPlan => {
   const { run } = counted;
@@ -125,7 +133,7 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
     fuelMass: grams(all * fuelPiece(request.fuel).takenGrams),
     coalsInAll: all,
     energy: energyOf(request, setting, run.moments.at(-1)),
-    notices: [...siteNotices(request), ...planNotices(request, counted)],
+    notices: [...siteNotices(request), ...planNotices(request, setting, counted)],
   };
 };
 

@@ -1,16 +1,17 @@
 // What must the coals do for this load: hold a heat, and for a pot first bring it up?
 // Sources: hold.ts, run.ts. Weak spot: "up" is a mean temperature of the load, near the boil.
 
-import type { Joules, Kelvin } from '../quantity/unit.ts';
+import { type Joules, type Kelvin, kelvin } from '../quantity/unit.ts';
 import { LAID_BURNT, MID_LIFE_BURNT, meanStrength } from './burn.ts';
 import type { CoalRequest } from './coal-plan.ts';
 import { laid, type Need } from './feeding.ts';
+import type { OvenBody } from './geometry.ts';
 import { coalsToHold, type HoldCase } from './hold.ts';
 import type { LoadState } from './load.ts';
 import { parameter } from './parameters.ts';
 import { coalWidth, type Room, roomFor } from './room.ts';
 import { minuteLater, type RunSetting, startMoment, withLoadIn } from './run.ts';
-import { isPotMethod, shareAboveFor } from './split.ts';
+import { hasBareLid, isHeatedFirst, isOpenMethod, isPotMethod, shareAboveFor } from './split.ts';
 
 export interface HeatNeed extends Need {
   readonly shareAbove: number;
@@ -30,7 +31,7 @@ const UP_LEAST_MINUTES = 15;
 
 export const heatNeedFor = (request: CoalRequest, setting: RunSetting): HeatNeed => {
   const shareAbove = shareAboveFor(request.wish.method);
-  const room = roomFor(setting.body, request.oven.diameter, coalWidth(request.fuel));
+  const room = roomOf(request, setting.body);
   const holdCase = holdCaseFor(request, setting, shareAbove);
   const hold = coalsToHold(holdCase);
   const warmer = coalsToHold({ ...holdCase, targetKelvin: holdCase.targetKelvin + 5 });
@@ -49,6 +50,17 @@ export const heatNeedFor = (request: CoalRequest, setting: RunSetting): HeatNeed
   };
 };
 
+/** Where coals may lie: none on the lid of a fry or of a boil (splitByMethod). */
+export const roomOf = (
+  { oven, fuel, wish }: Pick<CoalRequest, 'oven' | 'fuel'> & { readonly wish: Method },
+  body: OvenBody,
+): Room => {
+  const room = roomFor(body, oven.diameter, coalWidth(fuel));
+  return hasBareLid(wish.method) ? { ...room, lidRing: 0, lidAll: 0 } : room;
+};
+
+type Method = Pick<CoalRequest['wish'], 'method'>;
+
 const upKelvinFor = (request: CoalRequest) =>
   Math.min(request.air.boiling, request.wish.wanted) - UP_BELOW_BOIL_KELVIN;
 
@@ -64,18 +76,26 @@ export const holdCaseFor = (
   shareAbove,
   sinkWatts: heldWatts(request),
   targetKelvin: request.wish.wanted,
+  ...(isOpenMethod(request.wish.method) ? { isOpen: true } : {}),
 });
+
+/** Lid off, the inside is this far from the air to the floor: 0.56 over D coals at every size. */
+const OPEN_INSIDE_SHARE = 0.56;
 
 /** Mean heat that the load takes from an oven at the wanted heat; a pot, once it has come up. */
 export const heldWatts = (request: CoalRequest): number => {
   const { load, wish } = request;
   const isPot = isPotMethod(wish.method);
   const start = isPot ? broughtUp(request).state : load.start;
+  const air = request.air.temperature;
+  const inside = isOpenMethod(wish.method)
+    ? kelvin(air + OPEN_INSIDE_SHARE * (wish.wanted - air))
+    : wish.wanted;
   const spans = isPot ? 1 : Math.max(1, Math.round(wish.minutes));
   let state: LoadState = start;
   let joules = 0;
   for (let span = 0; span < spans; span++) {
-    const taken = load.heatInto(state, wish.wanted) * 60;
+    const taken = load.heatInto(state, inside) * 60;
     joules += taken;
     state = load.after(state, taken as Joules);
   }
@@ -112,14 +132,28 @@ interface BringUp {
   readonly upKelvin: number;
 }
 
+/** What a boil would want in all if its lid could carry what does not fit below. */
+export const coalsUpWithLid = (
+  request: CoalRequest,
+  setting: RunSetting,
+  { shareAbove, hold, upKelvin }: HeatNeed,
+): number => {
+  const room = roomFor(setting.body, request.oven.diameter, coalWidth(request.fuel));
+  return coalsToBringUp({ request, setting, shareAbove, room, hold, upKelvin });
+};
+
 const MOST_TRIES = 6;
+
+/** A boil is wanted by this minute. */
+export const upDeadline = ({ minutes, brownFirst }: CoalRequest['wish']): number => {
+  const most = (brownFirst ?? 0) > 0 ? UP_MOST_BROWNED_MINUTES : UP_MOST_MINUTES;
+  return Math.round(Math.min(most, Math.max(UP_LEAST_MINUTES, minutes * UP_SHARE)));
+};
 
 // From what the heat balance says, more by as much as the pot stayed short, until it is up.
 const coalsToBringUp = (wish: BringUp): number => {
   const room = wish.room.lidAll + wish.room.floorAll;
-  const { minutes, brownFirst = 0 } = wish.request.wish;
-  const most = brownFirst > 0 ? UP_MOST_BROWNED_MINUTES : UP_MOST_MINUTES;
-  const deadline = Math.round(Math.min(most, Math.max(UP_LEAST_MINUTES, minutes * UP_SHARE)));
+  const deadline = upDeadline(wish.request.wish);
   const intoLoad = broughtUp(wish.request).joules / (deadline * 60 * parameter('lidCoalWatts'));
   let coals = Math.min(room, Math.max(LEAST_COALS, wish.hold, intoLoad + wish.hold / 2));
   for (let attempt = 0; attempt < MOST_TRIES && coals < room; attempt++) {
@@ -134,13 +168,13 @@ const coalsToBringUp = (wish: BringUp): number => {
 const MORE = { least: 1.05, most: 1.6, power: 0.6 } as const;
 const LEAST_COALS = 6; // fewer do not keep each other alight; common practice, no source
 
-/** What does not fit under the floor of a slow pot goes on its lid. */
+/** What does not fit under the floor of a slow pot goes on its lid, where that may carry coals. */
 export const spilled = (
   wish: { readonly below: number; readonly all: number },
-  room: Room,
+  room: Pick<Room, 'floorAll' | 'lidAll'>,
 ): { readonly above: number; readonly below: number } => {
   const below = Math.min(wish.below, room.floorAll);
-  return { above: wish.all - below, below };
+  return { above: room.lidAll > 0 ? wish.all - below : 0, below };
 };
 
 /** How much of its way up the pot has made by the deadline; 1 or more = it is up. */
@@ -177,7 +211,8 @@ const AGE_FACTOR = { least: 0.85, most: 1.2 } as const; // past these, adding co
 
 /** Old coals are weaker than the mid-life coal that the network counts in. */
 export const ageFactor = (request: CoalRequest, burnout: number): number => {
-  const from = LAID_BURNT + (request.wish.preheat ? PREHEAT_USUAL_MINUTES : 0) / burnout;
+  const preheat = isHeatedFirst(request.wish) ? PREHEAT_USUAL_MINUTES : 0;
+  const from = LAID_BURNT + preheat / burnout;
   const span = Math.min(FIRST_SET_MINUTES, request.wish.minutes) / burnout;
   const mean = Math.max(0.1, meanStrength(from, from + span));
   return Math.min(AGE_FACTOR.most, Math.max(AGE_FACTOR.least, 1 / mean));

@@ -5,7 +5,10 @@ import { minutes } from '../quantity/unit.ts';
 import { LAID_AGE_MINUTES } from './burn.ts';
 import type { CoalRequest } from './coal-plan.ts';
 import { boiledOffGrams, type Counted, coalsInAll, upMinute } from './count.ts';
+import { floorLimit } from './floor-limit.ts';
 import { COALS_RANGE } from './range.ts';
+import type { RunSetting } from './run.ts';
+import { hasBareLid, isHeatedFirst } from './split.ts';
 import { whatCanIDoWith } from './with-these-coals.ts';
 
 /** The heat may leave the wanted step by as much again before it is worth a word. */
@@ -16,8 +19,13 @@ const SHORT_KELVIN = 7; // half of what a cook calls "at heat"
 const MUCH_STEAM_GRAMS = 250; // a cup
 const SHORT_OF_READY_KELVIN = 14;
 
-export const planNotices = (request: CoalRequest, counted: Counted): readonly Notice[] => [
+export const planNotices = (
+  request: CoalRequest,
+  setting: RunSetting,
+  counted: Counted,
+): readonly Notice[] => [
   ...countNotices(request, counted),
+  ...floorNotices(request, setting, counted),
   ...heatNotices(request, counted),
   ...fuelNotices(request, counted),
 ];
@@ -43,9 +51,19 @@ const countNotices = (request: CoalRequest, counted: Counted): readonly Notice[]
   // A full lid that gives the heat all the same is no shortage.
   const isShort = counted.meanKelvin < request.wish.wanted - SHORT_KELVIN;
   if (counted.lidIsFull && isShort) notices.push(notice('COALS_LID_FULL', 'doubt', about, values));
-  if (counted.floorIsFull && isShort)
+  if (counted.floorIsFull && isShort && !hasBareLid(request.wish.method))
     notices.push(notice('COALS_FLOOR_FULL', 'doubt', about, values));
   return notices;
+};
+
+const floorNotices = (
+  request: CoalRequest,
+  setting: RunSetting,
+  counted: Counted,
+): readonly Notice[] => {
+  const limit = floorLimit(request, setting, counted);
+  if (limit === undefined) return [];
+  return [notice('COALS_BELOW_IS_FULL', 'doubt', { oven: request.oven.id }, limit)];
 };
 
 const ringValues = ({ fuel }: CoalRequest, { counts, movedToLid }: Counted): NoticeValues => ({
@@ -60,7 +78,7 @@ const heatNotices = (request: CoalRequest, counted: Counted): readonly Notice[] 
   const notices: Notice[] = [];
   const before = run.moments[run.loadInMinute - 1];
   if (
-    request.wish.preheat &&
+    isHeatedFirst(request.wish) &&
     before &&
     before.ovenKelvin < feed.readyKelvin - SHORT_OF_READY_KELVIN
   )

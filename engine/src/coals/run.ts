@@ -34,6 +34,8 @@ export interface RunSetting {
   readonly stepsPerMinute?: number;
   /** What a coal delivers under its own ash, beside one that was knocked clear; 1 where not said. */
   readonly ashStrength?: number;
+  /** The lid stays off, as over a fry: `ovenKelvin` of its moments is then its floor. */
+  readonly isOpen?: boolean;
 }
 
 /** Everything about one moment; minutes since coals on. */
@@ -138,7 +140,10 @@ export const aged = (coals: readonly CoalGroup[], burnt: number): readonly CoalG
 const OPEN_COEFFICIENT = 10; // W/m2K, warm air rising out of an open pot; a judgement, no source
 
 /** Heat that leaves through the open mouth [W]. */
-export const openMouthWatts = (setting: RunSetting, ovenKelvin: number): number => {
+export const openMouthWatts = (
+  setting: Pick<RunSetting, 'body' | 'outside'>,
+  ovenKelvin: number,
+): number => {
   const air = setting.outside.airKelvin;
   const radiated = parameter('emissivityInside') * STEFAN_BOLTZMANN * (ovenKelvin ** 4 - air ** 4);
   return setting.body.mouthArea * (radiated + OPEN_COEFFICIENT * (ovenKelvin - air));
@@ -156,16 +161,24 @@ export const minuteLater = (
   moment: OvenMoment,
   options: MinuteOptions = {},
 ): OvenMoment => {
-  const openSeconds = Math.min(60, options.openSeconds ?? 0);
+  const openSeconds = setting.isOpen ? 60 : Math.min(60, options.openSeconds ?? 0);
   const steps = options.stepsPerMinute ?? setting.stepsPerMinute ?? 1;
   let later = moment;
   if (openSeconds > 0) {
-    const openWatts = openMouthWatts(setting, moment.ovenKelvin);
+    const inside = setting.isOpen ? cavityOver(setting, moment) : moment.ovenKelvin;
+    const openWatts = openMouthWatts(setting, inside);
     later = stepsLater(setting, later, { seconds: openSeconds, steps: 1, openWatts });
   }
   if (openSeconds < 60)
     later = stepsLater(setting, later, { seconds: 60 - openSeconds, steps, openWatts: 0 });
   return { ...later, minute: moment.minute + 1 };
+};
+
+/** Between iron and sky, where the moment itself tells the floor. */
+const cavityOver = ({ body, outside, load }: RunSetting, moment: OvenMoment): number => {
+  const inside = moment.load === undefined ? undefined : load;
+  const state = { iron: moment.iron, load: moment.load ?? [] };
+  return cavityKelvin(body, moment.iron, loadWatts({ body, outside, load: inside }, state, 0));
 };
 
 interface Span {
@@ -228,7 +241,9 @@ const stepLater = (setting: RunSetting, moment: OvenMoment, span: StepSpan): Ove
     iron: stepped.iron,
     coals: aged(moment.coals, older),
     load: inside ? stepped.load : undefined,
-    ovenKelvin: cavityKelvin(setting.body, stepped.iron, takenWatts),
+    ovenKelvin: setting.isOpen
+      ? stepped.iron.floor
+      : cavityKelvin(setting.body, stepped.iron, takenWatts),
     givenJoules: moment.givenJoules + stepped.givenJoules,
     lossJoules: moment.lossJoules + stepped.lossJoules,
     loadJoules: moment.loadJoules + stepped.loadJoules,

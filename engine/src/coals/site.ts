@@ -7,6 +7,7 @@ import { floorFactor } from './conditions.ts';
 import { fuelPiece, thinAirStrength } from './fuel.ts';
 import { ovenBody } from './geometry.ts';
 import type { RunSetting } from './run.ts';
+import { isOpenMethod } from './split.ts';
 
 export const siteFor = (request: CoalRequest): RunSetting => {
   const piece = fuelPiece(request.fuel);
@@ -28,5 +29,6 @@ export const siteFor = (request: CoalRequest): RunSetting => {
     burnoutMinutes: burnoutMinutes(piece, place),
     strengthAbove: strength,
     strengthBelow: strength * floorFactor(request, body),
+    ...(isOpenMethod(request.wish.method) ? { isOpen: true } : {}),
   };
 };

@@ -6,23 +6,25 @@ import type { HeatMethod } from '../menu/recipe.ts';
 import { ovenBody } from './geometry.ts';
 import type { Load } from './load.ts';
 import { simpleLoad } from './simple-load.ts';
+import { isPotMethod } from './split.ts';
 
-/** A round of dough that leaves a finger to the wall; for a pot, stew to half its depth. */
+/** A round of dough that leaves a finger to the wall; for a pot, stew to half its depth; kept warm: hot. */
 export function usualLoad(
   { oven, air }: { readonly oven: CampOven; readonly air: Air },
   method: HeatMethod,
 ): Load {
   const { mouthArea } = ovenBody(oven);
-  const isPot = method === 'simmer';
+  const isPot = isPotMethod(method);
   return simpleLoad({
     massGrams: isPot ? mouthArea * oven.depth * POT_FILL * 1e6 : BREAD_GRAMS * (mouthArea / 0.073),
     heatCapacityJoulesPerGramKelvin: isPot ? 3.76 : 2.8, // stew, dough: as in bake/
-    startKelvin: air.temperature,
+    startKelvin: method === 'keep-warm' ? HOT_FOOD_KELVIN : air.temperature,
     boilKelvin: air.boiling,
     planAreaSquareMetres: (isPot ? POT_WET_AREAS : BREAD_SHARE) * mouthArea,
   });
 }
 
+const HOT_FOOD_KELVIN = 353.15; // a dish that has just come out and stood for a while
 const POT_FILL = 0.5;
 /** Wetted iron takes 100 W/m2K (bake/), the simple load 40: so much more area, and no cap felt. */
 const POT_WET_AREAS = 4;

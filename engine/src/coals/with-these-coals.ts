@@ -6,8 +6,7 @@ import { isRefusal, type Notice, notice, type OrRefusal } from '../notice/notice
 import { fromFahrenheit, type Kelvin, kelvin, type Minutes, minutes } from '../quantity/unit.ts';
 import { type FireState, fireNow, type LyingCoals, runOn } from './fire-state.ts';
 import type { Load } from './load.ts';
-import { spilled } from './need.ts';
-import { coalWidth, roomFor } from './room.ts';
+import { roomOf, spilled } from './need.ts';
 import type { OvenMoment } from './run.ts';
 import { shareAboveFor, WANTED_HALF_RANGE } from './split.ts';
 import { usualLoad } from './usual-load.ts';
@@ -85,7 +84,7 @@ const wayOf = (left: CoalsLeft, method: HeatMethod): OrRefusal<Possibility> => {
   const empty = fireNow({ ...left, method, coals: [] });
   if (isRefusal(empty)) return empty;
   const { body } = empty.setting;
-  const room = roomFor(body, left.oven.diameter, coalWidth(left.fuel));
+  const room = roomOf({ ...left, wish: { method } }, body);
   const above = Math.round(left.pieces * shareAboveFor(method));
   const counts = spilled({ below: left.pieces - above, all: left.pieces }, room);
   const load = usualLoad(left, method);

@@ -19,11 +19,35 @@ const gives: Sentence = (values, about, say) =>
   `${capital(say.ovenName(about.oven ?? ''))}: expect about ${say.oven(number(values, 'meanKelvin'))} ` +
   `where ${say.oven(number(values, 'wantedKelvin'))} is wanted.`;
 
+const belowIsFull: Sentence = (values, about, say) => {
+  const oven = say.ovenName(about.oven ?? '');
+  const all =
+    values.fuel === 'wood-coals'
+      ? `No more coals lie under ${oven}`
+      : `All ${number(values, 'below')} coals that lie under ${oven} are laid`;
+  const minute = values.minute === undefined ? undefined : say.minutes(number(values, 'minute'));
+  if (values.method === 'fry')
+    return (
+      `${all}: expect a floor of about ${say.oven(number(values, 'meanKelvin'))}. ` +
+      (minute === undefined
+        ? 'Screen the wind, or fry less at a time.'
+        : `With the lid on it is hot after ${minute}.`)
+    );
+  const wait = minute === undefined ? 'it does not boil in its time' : `it boils after ${minute}`;
+  const more = number(values, 'lidCoals');
+  const lid =
+    values.fuel === 'wood-coals' || more === 0
+      ? 'Coals on its lid until it boils make it sooner.'
+      : `${more} on its lid until it boils make it sooner.`;
+  return `${all}: ${wait}. ${lid}`;
+};
+
 export const coalsWords: Words = {
   COALS_LID_FULL: (values, about, say) =>
     `The lid is full. ${gives(values, about, say)} Screen the wind, or bake cooler and longer.`,
   COALS_FLOOR_FULL: (values, about, say) =>
     `No more coals fit under the floor. ${gives(values, about, say)}`,
+  COALS_BELOW_IS_FULL: (values, about, say) => belowIsFull(values, about, say),
   COALS_RING_FULL: (values, about, say) =>
     `The ring under ${say.ovenName(about.oven ?? '')} is closed: ` +
     (values.fuel === 'wood-coals'
@@ -94,7 +118,8 @@ export const coalsWords: Words = {
     `Wind at the oven, ${say.wind(number(values, 'windMetresPerSecond'))}: do not light a fire.`,
   COALS_HEAT_OUT_OF_REACH: (values, about, say) =>
     `${say.ovenName(about.oven ?? '')} can not reach ${say.oven(number(values, 'wantedKelvin'))}: ` +
-    `full of coals it gives about ${say.oven(number(values, 'nearestKelvin'))}.`,
+    `full of coals it gives about ${say.oven(number(values, 'nearestKelvin'))}.` +
+    (values.method === 'boil' ? ' Simmer it, with coals on its lid too.' : ''),
   COALS_HEAT_IMPOSSIBLE: (values, _about, say) =>
     `An oven heat of ${say.oven(number(values, 'wantedKelvin'))} can not be planned: ask for one ` +
     'above the air and below 290 °C (555 °F).',
