@@ -25,6 +25,16 @@ export interface InOven {
   readonly oven?: 'preheated' | 'cold';
   /** Pieces that touch rise higher and stay pale where they meet. One piece is apart. */
   readonly pieces: 'touching' | 'apart';
+  /** Its own tin, where `contact` is 'tin' and the cook has said its size. */
+  readonly tin?: Tin;
+}
+
+/** Inside measures; a round tin has one width both ways. */
+export interface Tin {
+  readonly length: Metres;
+  readonly width: Metres;
+  readonly height: Metres;
+  readonly isRound?: boolean;
 }
 
 /** What the recipe or the dish says of it. */
@@ -67,10 +77,11 @@ export function inOvenOf(recipe: RecipeSaid, dish?: Pick<MenuDish, 'inOven' | 'p
   const said: InOvenWish = { ...recipe.inOven, ...dish?.inOven };
   const oven = ovenSaid(recipe, dish);
   return {
-    contact: said.contact ?? usualContact(recipe),
+    contact: said.contact ?? (said.tin === undefined ? usualContact(recipe) : 'tin'),
     lid: said.lid ?? 'cold',
     ...(oven === undefined ? {} : { oven }),
     pieces: said.pieces ?? 'apart',
+    ...(said.tin === undefined ? {} : { tin: said.tin }),
   };
 }
 

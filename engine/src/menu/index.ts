@@ -14,6 +14,7 @@ export {
   type InOvenWish,
   inOvenOf,
   type Sticking,
+  type Tin,
 } from './in-oven.ts';
 export type * from './load.ts';
 export type * from './menu.ts';

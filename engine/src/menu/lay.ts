@@ -4,18 +4,13 @@
 
 import type { CampOven } from '../camp/camp.ts';
 import { type Metres, metres, ratio, squareMetres } from '../quantity/unit.ts';
-import {
-  discArea,
-  floorOf,
-  LEAST_HEADROOM_METRES,
-  riseOf,
-  volumeOf,
-  WORKING_FILL,
-} from './geometry.ts';
+import { discArea, floorOf, riseOf, volumeOf, WORKING_FILL } from './geometry.ts';
+import { layTin } from './lay-tin.ts';
 import type { OvenLoad, PlacedPiece } from './load.ts';
 import type { Lot } from './lots.ts';
 import { piecesThatFit, placePieces } from './packing.ts';
 import type { RecipeKind } from './recipe.ts';
+import { heightFill, heightsIn } from './under-lid.ts';
 
 const ROLL_GAP_METRES = 0.005; // rolls are to grow together; judged
 const ROLL_ASPECT = 0.6; // risen height over width of a roll that stands free; judged
@@ -52,6 +47,7 @@ export type Lying = Omit<OvenLoad, 'id' | 'dish' | 'oven' | 'mass' | 'portions'>
  * Volume = planArea × thickness holds for every shape.
  */
 export function layIn(oven: CampOven, lot: Lot): Lying {
+  if (lot.inOven.contact === 'tin' && lot.lie !== 'pot') return layTin(oven, lot);
   switch (lot.lie) {
     case 'pot':
       return layPot(oven, lot);
@@ -77,6 +73,7 @@ function layPot(oven: CampOven, lot: Lot): Lying {
     pieces: [],
     fill: ratio(volume / (WORKING_FILL * oven.capacity)),
     headroom: metres(oven.depth - thickness),
+    inOven: lot.inOven,
   };
 }
 
@@ -88,11 +85,12 @@ function layDisc(oven: CampOven, lot: Lot): Lying {
   const risen = (thickness * rise) / profile;
   return {
     shape: 'disc',
-    ...heights(oven, thickness, risen),
+    ...heightsIn(oven, lot.inOven, { thickness, risen }),
     planArea: squareMetres(area),
     volume: volumeOf(lot.mass, lot.recipe.kind),
     pieces: [{ x: metres(0), y: metres(0), diameter: floor }],
-    fill: ratio(heightFill(oven, risen)),
+    fill: ratio(heightFill(oven, lot.inOven, risen)),
+    inOven: lot.inOven,
   };
 }
 
@@ -109,12 +107,13 @@ function layRound(oven: CampOven, lot: Lot): Lying {
   const risen = (volume * rise) / (area * profileOf(lot, isMound, free / floor));
   return {
     shape: 'disc',
-    ...heights(oven, volume / area, risen),
+    ...heightsIn(oven, lot.inOven, { thickness: volume / area, risen }),
     ...provedOf(lot, risen),
     planArea: squareMetres(area),
     volume,
     pieces: [{ x: metres(0), y: metres(0), diameter: metres(diameter) }],
-    fill: ratio(heightFill(oven, risen)),
+    fill: ratio(heightFill(oven, lot.inOven, risen)),
+    inOven: lot.inOven,
   };
 }
 
@@ -145,12 +144,15 @@ function layPieces(oven: CampOven, lot: Lot): Lying {
   const most = piecesThatFit(size);
   return {
     shape: 'pieces',
-    ...heights(oven, volume / planArea, risen),
+    ...heightsIn(oven, lot.inOven, { thickness: volume / planArea, risen }),
     ...provedOf(lot, risen),
     planArea: squareMetres(planArea),
     volume,
     pieces: placedOrNone(lot.count, size),
-    fill: ratio(Math.max(heightFill(oven, risen), most === 0 ? lot.count + 1 : lot.count / most)),
+    fill: ratio(
+      Math.max(heightFill(oven, lot.inOven, risen), most === 0 ? lot.count + 1 : lot.count / most),
+    ),
+    inOven: lot.inOven,
   };
 }
 
@@ -159,16 +161,18 @@ const placedOrNone = (
   size: Parameters<typeof placePieces>[1],
 ): readonly PlacedPiece[] => placePieces(count, size) ?? [];
 
-/** Width of one raw piece, a ball or a cut round, and the gap it wants. */
+/** Width of one raw piece, a ball or a cut round, and the gap it wants; none where they touch. */
 function pieceSize(lot: Lot, volume: number): { pieceMetres: number; gapMetres: number } {
+  const isTouching = lot.inOven.pieces === 'touching';
   if (lot.recipe.kind === 'yeast-bread') {
     return {
       pieceMetres: ((6 * volume) / Math.PI) ** (1 / 3),
-      gapMetres: ROLL_GAP_METRES,
+      gapMetres: isTouching ? 0 : ROLL_GAP_METRES,
     };
   }
   const thickness = lot.recipe.target.thickness ?? BISCUIT_THICKNESS_METRES;
-  return { pieceMetres: discDiameter(volume, thickness), gapMetres: BISCUIT_GAP_METRES };
+  const gapMetres = isTouching ? 0 : BISCUIT_GAP_METRES;
+  return { pieceMetres: discDiameter(volume, thickness), gapMetres };
 }
 
 /** Rolls grow to small mounds, until they meet and fill the floor; biscuits only rise. */
@@ -179,12 +183,6 @@ const grownArea = (lot: Lot, volume: number, pieceMetres: number) =>
       : pieceMetres,
   );
 
-const heights = (oven: CampOven, thickness: number, risen: number) => ({
-  thickness: metres(thickness),
-  risenHeight: metres(risen),
-  headroom: metres(oven.depth - risen),
-});
-
 /** Proved dough has doubled before the coals: data/rise.json, common practice. */
 const PROVED = 2;
 
@@ -192,10 +190,6 @@ const provedOf = ({ recipe }: Lot, risen: number) =>
   recipe.kind === 'yeast-bread'
     ? { provedHeight: metres((risen * PROVED) / riseOf(recipe.kind).rise) }
     : {};
-
-/** An oven no deeper than the room under its lid holds nothing. */
-const heightFill = (oven: CampOven, risen: number) =>
-  risen / Math.max(1e-6, oven.depth - LEAST_HEADROOM_METRES);
 
 /** Thickness of raw dough that a kind is made for, where the recipe does not say. */
 export const usualThickness = (kind: RecipeKind): Metres => metres(USUAL_MILLIMETRES[kind] / 1000);

@@ -2,6 +2,7 @@
 
 import { type Grams, grams } from '../quantity/unit.ts';
 import { type Lie, lieOf } from './geometry.ts';
+import { type InOven, inOvenOf } from './in-oven.ts';
 import type { DishPortions } from './load.ts';
 import type { MenuDish } from './menu.ts';
 import { batchMass, scaledPieces } from './pieces.ts';
@@ -18,6 +19,7 @@ export interface Lot {
   readonly portions: number;
   /** 1 for a pot, a disc or one round. */
   readonly count: number;
+  readonly inOven: InOven;
 }
 
 /** A dish's lots; several where its pieces differ (rolls and a round). */
@@ -27,7 +29,8 @@ export function lotsOf(dish: MenuDish, recipe: Recipe, portions: DishPortions): 
   const mass = batchMass(recipe, dish, portions);
   const lie = lieOf(recipe);
   const count = lie === 'pieces' ? Math.max(1, Math.round(mass / BISCUIT_GRAMS)) : 1;
-  return [{ dish, recipe, lie, mass, portions: portions.portions, count }];
+  const inOven = inOvenOf(recipe, dish);
+  return [{ dish, recipe, lie, mass, portions: portions.portions, count, inOven }];
 }
 
 function lotOfPieces(dish: MenuDish, recipe: Recipe, piece: Piece): Lot {
@@ -39,6 +42,7 @@ function lotOfPieces(dish: MenuDish, recipe: Recipe, piece: Piece): Lot {
     mass: grams(piece.count * piece.gramsEach),
     portions: piece.count * piece.portionsEach,
     count: piece.count,
+    inOven: inOvenOf(recipe, dish),
   };
 }
 

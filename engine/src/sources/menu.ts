@@ -26,6 +26,13 @@ export const menuSources = {
     grade: 'D',
     note: 'Not in the chart that we read; never used to gate accuracy.',
   },
+  beranbaum2009: {
+    title: 'Filling the pan: no less than half and no more than two thirds',
+    by: 'R. L. Beranbaum',
+    year: 2009,
+    where: 'chapter note, as quoted on a reference page',
+    grade: 'B',
+  },
   potFill: {
     title: 'Working fill of a legged oven: about three quarters',
     by: 'a camping page',
