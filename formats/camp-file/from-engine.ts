@@ -16,6 +16,7 @@ import {
 import { writeClock, writeDirection } from './clock-text.ts';
 import { NO_DATE } from './defaults.ts';
 import { given } from './given.ts';
+import { inOvenToFile } from './in-oven-text.ts';
 import { type QuantityKind, writeQuantity } from './quantity-text.ts';
 import type {
   CampFile,
@@ -136,6 +137,7 @@ function dishToFile(dish: MenuDish): FileDish {
       pieces: dish.pieces === undefined ? undefined : [...dish.pieces],
       mayWait: written('duration', dish.mayWait),
       pins: Object.keys(pins).length === 0 ? undefined : pins,
+      inOven: inOvenToFile(dish.inOven),
     }),
   };
 }

@@ -19,6 +19,7 @@ import {
 import { readClock } from './clock-text.ts';
 import { USUAL } from './defaults.ts';
 import { given } from './given.ts';
+import { inOvenFromFile } from './in-oven-text.ts';
 import { ingredientFromFile } from './ingredient-to-engine.ts';
 import { readQuantity } from './quantity-text.ts';
 import { stepsFromFile } from './steps-to-engine.ts';
@@ -58,6 +59,7 @@ function dishFromFile(dish: FileDish, recipeName: string | undefined): MenuDish 
       share: dish.share === undefined ? undefined : ratio(readQuantity('share', dish.share)!),
       pieces: dish.pieces,
       mayWait: minutesOrNot(dish.mayWait),
+      inOven: inOvenFromFile(dish.inOven),
     }),
   };
 }
@@ -104,6 +106,7 @@ function recipeFromFile(recipe: FileRecipe, index: number): ReadRecipe {
       target: targetFromFile(recipe),
       division: (recipe.division ?? []).map(pieceFromFile),
       contains: recipe.contains ?? [],
+      ...given<Partial<Recipe>>({ inOven: inOvenFromFile(recipe.inOven) }),
       ...(recipe.writtenAt === undefined
         ? {}
         : { writtenAt: metres(readQuantity('length', recipe.writtenAt)!) }),

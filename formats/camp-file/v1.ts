@@ -119,6 +119,26 @@ const gear = z.strictObject({
   others: listOf(text(120), 200).optional(),
 });
 
+const inOven = z.strictObject({
+  on: z.enum(['iron', 'paper', 'rack', 'tin', 'meal']).optional().meta({
+    description:
+      'What it rests on: the greased floor, paper, a rack, its own tin on a rack, or coarse meal.',
+  }),
+  lid: z.enum(['hot', 'cold']).optional().meta({
+    description: 'hot: the lid is heated over the fire by itself first.',
+  }),
+  oven: z.enum(['preheated', 'cold']).optional(),
+  pieces: z.enum(['touching', 'apart']).optional(),
+  tin: z
+    .strictObject({
+      length: ovenLength('8 1/2 in', '1 in', '40 in'),
+      width: ovenLength('4 1/2 in', '1 in', '40 in'),
+      height: ovenLength('2 3/4 in', '1/2 in', '20 in'),
+      round: z.boolean().optional(),
+    })
+    .optional(),
+});
+
 const dish = z.strictObject({
   id: id(),
   name: text(120).optional(),
@@ -145,6 +165,7 @@ const dish = z.strictObject({
       hand: id().optional(),
     })
     .optional(),
+  inOven: inOven.optional().meta({ description: 'Comes before what the recipe says of it.' }),
 });
 
 const PARTS = [
@@ -273,6 +294,7 @@ const recipe = z.strictObject({
     8,
   ).optional(),
   contains: allergens().optional(),
+  inOven: inOven.optional(),
   writtenAt: quantity('length', { example: '5000 ft', least: '-430 m', most: '6000 m' })
     .optional()
     .meta({ description: 'Height that its leavening is meant for; left out: low ground.' }),
@@ -303,6 +325,7 @@ export type FileOven = z.infer<typeof oven>;
 export type FileDish = z.infer<typeof dish>;
 export type FileRecipe = z.infer<typeof recipe>;
 export type FileIngredient = z.infer<typeof ingredient>;
+export type FileInOven = z.infer<typeof inOven>;
 export type FileStep = z.infer<typeof step>;
 export type FileWeatherHour = z.infer<typeof weatherHour>;
 export type FileFuel = z.infer<typeof briquettes> | z.infer<typeof woodCoals>;
