@@ -25,7 +25,16 @@ describe('how a dish meets its oven, in a camp file', () => {
     const read = readCampFile(whole);
     if (!('camp' in read)) throw new Error('the file is not read');
     const again = fromEngine(read.camp, read.menu);
-    expect(again.menu[0]!.inOven).toEqual(inOven);
+    const reread = readCampFile(again);
+    if (!('camp' in reread)) throw new Error('what was written is not read');
+    expect(reread.menu).toEqual(read.menu);
+    expect(again.menu[0]!.inOven).toMatchObject({ on: 'tin', lid: 'hot', pieces: 'touching' });
+    expect(read.menu.dishes[0]!.inOven?.tin).toEqual({
+      length: 0.215,
+      width: 0.215,
+      height: 0.05,
+      isRound: true,
+    });
     expect(again.recipes[0]!.inOven).toEqual({ on: 'rack' });
     const first = read.menu.dishes[0]!;
     const own = read.menu.recipes.find(({ id }) => id === first.recipe)!;
