@@ -157,7 +157,10 @@ function recipeToFile(recipe: Recipe): FileRecipe {
       each: writeQuantity('mass', gramsEach),
     })),
     contains: [...recipe.contains],
-    ...given<Partial<FileRecipe>>({ writtenAt: written('length', recipe.writtenAt) }),
+    ...given<Partial<FileRecipe>>({
+      inOven: inOvenToFile(recipe.inOven),
+      writtenAt: written('length', recipe.writtenAt),
+    }),
   };
 }
 
