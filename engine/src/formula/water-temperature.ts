@@ -4,6 +4,7 @@ import { type OrRefusal, refusal } from '../notice/notice.ts';
 import {
   fromCelsius,
   type Grams,
+  grams,
   type Kelvin,
   type KelvinDifference,
   kelvin,
@@ -33,12 +34,7 @@ export interface DoughHeat {
  * @source doughTemperatures (grade B), heat of flour from memory (grade D)
  */
 export function waterTemperatureFor(dough: DoughHeat): OrRefusal<Kelvin> {
-  const flourHeat = dough.flour * FLOUR_JOULES_PER_GRAM_KELVIN;
-  const waterHeat = dough.water * WATER_JOULES_PER_GRAM_KELVIN;
-  const mixed = dough.wanted - (dough.friction ?? 0);
-  const water = kelvin(
-    (mixed * (flourHeat + waterHeat) - flourHeat * dough.flourTemperature) / waterHeat,
-  );
+  const water = waterWanted(dough);
   return COLDEST <= water && water <= HOTTEST
     ? water
     : refusal(
@@ -76,5 +72,76 @@ export function ruleOfThree(room: {
 }): Kelvin {
   return kelvin(3 * room.wanted - room.flourTemperature - room.room - room.friction);
 }
+
+export interface DoughWater {
+  /** Of all the water as it goes in, ice melted; never below freezing, never what harms yeast. */
+  readonly water: Kelvin;
+  /** Part of the water that is weighed as ice. */
+  readonly ice?: Grams;
+  /** The dough that comes of it; not the wanted one where the water can't reach it. */
+  readonly dough: Kelvin;
+  readonly limit?: 'too hot for yeast' | 'all ice';
+}
+
+const MELTING_JOULES_PER_GRAM = 333.55; // heat of fusion of ice (from memory; 144 BTU a pound, iceTable)
+
+/**
+ * Water for a dough as it can be had: hot up to what yeast bears, cold by ice; the nearest dough
+ * where that is not enough.
+ *
+ * @param tap   water as it comes, for the ice    [K]
+ * @source      doughTemperatures (grade B), iceTable (grade B)
+ */
+export function doughWater(dough: DoughHeat & { readonly tap: Kelvin }): DoughWater | undefined {
+  const wanted = waterWanted(dough);
+  if (!Number.isFinite(wanted)) return undefined;
+  if (HOTTEST < wanted) {
+    return {
+      water: HOTTEST,
+      dough: doughTemperatureFrom({ ...dough, waterTemperature: HOTTEST }),
+      limit: 'too hot for yeast',
+    };
+  }
+  const fromTap = Math.min(dough.tap, HOTTEST);
+  if (COLDEST <= wanted && fromTap - wanted < WORTH_ICE_KELVIN) {
+    return { water: wanted, dough: dough.wanted };
+  }
+  const ice = iceFor({ water: dough.water, tap: kelvin(fromTap), wanted });
+  const isAll = dough.water <= ice;
+  return {
+    water: kelvin(Math.max(COLDEST, wanted)),
+    ice: grams(Math.min(ice, dough.water)),
+    dough: isAll ? allIceDough(dough) : dough.wanted,
+    ...(isAll ? { limit: 'all ice' as const } : {}),
+  };
+}
+
+/** Less than this and colder water from the tap or the shade does it. */
+const WORTH_ICE_KELVIN = 2;
+
+/**
+ * Ice that takes the place of so much water: it melts and warms as the rest cools.
+ *
+ * @param wanted  may lie below freezing: it is reckoned, as bakers' ice tables do
+ * @source        iceTable (grade B): (tap − wanted) over (tap + 112), °F
+ */
+export function iceFor(of: { water: Grams; tap: Kelvin; wanted: Kelvin }): Grams {
+  const melts = MELTING_JOULES_PER_GRAM / WATER_JOULES_PER_GRAM_KELVIN + (of.tap - COLDEST);
+  return grams(Math.max(0, (of.water * (of.tap - of.wanted)) / melts));
+}
+
+function waterWanted(dough: DoughHeat): Kelvin {
+  const flourHeat = dough.flour * FLOUR_JOULES_PER_GRAM_KELVIN;
+  const waterHeat = dough.water * WATER_JOULES_PER_GRAM_KELVIN;
+  const mixed = dough.wanted - (dough.friction ?? 0);
+  return kelvin((mixed * (flourHeat + waterHeat) - flourHeat * dough.flourTemperature) / waterHeat);
+}
+
+/** With nothing but ice for water: as cold as a dough can be made. */
+const allIceDough = (dough: DoughHeat): Kelvin =>
+  doughTemperatureFrom({
+    ...dough,
+    waterTemperature: kelvin(COLDEST - MELTING_JOULES_PER_GRAM / WATER_JOULES_PER_GRAM_KELVIN),
+  });
 
 export const handFriction = kelvinDifference(5 / 1.8); // about 5 °F by hand, one baker (grade D)

@@ -1,0 +1,150 @@
+// The rises of one dough on its day: when it is ready, with doubt, and what would hurry or slow it.
+// Sources: yeastRate, gaenzle1998, starterChart, usualYeastRise; second rise common practice (D).
+
+import type { Grams, Kelvin, Metres, Minutes } from '../../quantity/unit.ts';
+import { fromCelsius, grams, kelvin, minutes } from '../../quantity/unit.ts';
+import type { WeighedIngredient } from '../dough.ts';
+import type { RiseEstimate } from '../formula.ts';
+import { pressureRatioAt } from '../height.ts';
+import { type DoughAt, type PlaceAt, placeFrom, steadily } from './history.ts';
+import { asleepCelsius, type Leaven } from './rate.ts';
+import { placeAfter, type RiseAlong, riseAlong } from './rise-along.ts';
+import { type LeavenFound, leavenIn, workToDouble } from './work.ts';
+
+export interface RisePlan {
+  readonly leaven: Leaven;
+  /** Instant yeast over flour, or flour in the starter over all flour. */
+  readonly share: number;
+  readonly mixed: Kelvin;
+  /** Absent where the dough isn't risen within a day and a half. */
+  readonly estimate?: RiseEstimate;
+  /** Share of a rise that is done at the end of the time looked at; 1 when risen. */
+  readonly done: number;
+  /** Dough and place each half hour of the first rise. */
+  readonly along: readonly DoughAt[];
+  readonly options: readonly RiseOption[];
+}
+
+export interface RiseOption {
+  readonly do:
+    | 'more-leaven'
+    | 'less-leaven'
+    | 'warmer-dough'
+    | 'colder-dough'
+    | 'warm-box'
+    | 'cold-night';
+  /** First rise then; absent where it isn't risen within a day and a half. */
+  readonly first?: Minutes;
+  /** Later by, less than 0 for sooner; absent where one of the two is not risen. */
+  readonly later?: Minutes;
+  /** Leaven over flour, dough after mixing, or the place, whichever the option changes. */
+  readonly share?: number;
+  readonly kelvin?: Kelvin;
+  readonly minutes?: Minutes;
+}
+
+export interface RiseWish {
+  readonly mixed: Kelvin;
+  readonly mass: Grams;
+  readonly place: PlaceAt;
+  /** Where the shaped dough stands; the first place if not said. */
+  readonly shapedPlace?: PlaceAt;
+  readonly elevation: Metres;
+}
+
+export const SECOND_OF_FIRST = 0.5; // the second rise is shorter; common practice, no source
+export const BAND = { least: 0.65, most: 1.6 }; // judged; published "faster" at height: 25 … 50 %
+
+/**
+ * First and second rise along the day, and six ways to move them.
+ *
+ * @param lines   the batch; yeast or a starter in it
+ * @param wish    dough as mixed [K], its mass [g], the place over minutes [K], height [m]
+ * @returns       undefined without leaven or flour
+ */
+export function risePlan(
+  lines: readonly WeighedIngredient[],
+  wish: RiseWish,
+): RisePlan | undefined {
+  const found = leavenIn(lines);
+  if (found === undefined) return undefined;
+  const base = firstRise(found, wish);
+  return {
+    ...found,
+    mixed: wish.mixed,
+    ...(base.minutes === undefined ? {} : { estimate: estimateOf(found, wish, base) }),
+    done: base.done,
+    along: base.along.filter(({ minute }) => minute % 30 === 0),
+    options: optionsFor(found, wish, base),
+  };
+}
+
+function firstRise(found: LeavenFound, wish: RiseWish, band = 1): RiseAlong {
+  const work = workToDouble(found, pressureRatioAt(wish.elevation)) * band;
+  const { mixed, mass, place } = wish;
+  return riseAlong({ leaven: found.leaven, work, start: { mixed, mass, place } });
+}
+
+function estimateOf(found: LeavenFound, wish: RiseWish, base: RiseAlong): RiseEstimate {
+  const first = base.minutes!;
+  const longest = first * BAND.most;
+  return {
+    dough: meanDough(base, first),
+    first,
+    second: secondRise(found, wish, base),
+    least: firstRise(found, wish, BAND.least).minutes ?? minutes(first * BAND.least),
+    most: firstRise(found, wish, BAND.most).minutes ?? minutes(longest),
+  };
+}
+
+/** Dough over the time of its rise, on the mean: one number for a card. */
+function meanDough({ along }: RiseAlong, first: number): Kelvin {
+  const during = along.filter(({ minute }) => minute <= first);
+  return kelvin(during.reduce((sum, { dough }) => sum + dough, 0) / during.length);
+}
+
+/** Shaped in smaller pieces, it goes on where the first rise ended. */
+function secondRise(found: LeavenFound, wish: RiseWish, base: RiseAlong): Minutes {
+  const work = workToDouble(found, pressureRatioAt(wish.elevation)) * SECOND_OF_FIRST;
+  const place = placeAfter(wish.shapedPlace ?? wish.place, base.minutes!);
+  const start = { mixed: base.dough, mass: grams(wish.mass / 2), place };
+  const second = riseAlong({ leaven: found.leaven, work, start });
+  return second.minutes ?? minutes(base.minutes! * SECOND_OF_FIRST);
+}
+
+/** Tuned to be worth doing and to stay in what cooks do: half as much again, half; 4 K of dough. */
+const STEP = { more: 1.5, less: 0.5, kelvin: 4 };
+const WARM_BOX = { yeast: fromCelsius(30), sourdough: fromCelsius(27) }; // 80-85 °F, yeastHandout; 28 °C best
+const COLD_NIGHT = { place: fromCelsius(4), minutes: minutes(10 * 60) };
+
+function optionsFor(found: LeavenFound, wish: RiseWish, base: RiseAlong): readonly RiseOption[] {
+  const { leaven, share } = found;
+  const box = WARM_BOX[leaven];
+  const [warmer, colder] = [kelvin(wish.mixed + STEP.kelvin), kelvin(wish.mixed - STEP.kelvin)];
+  const night = placeFrom([COLD_NIGHT, { minutes: minutes(0), place: wish.place(0) }]);
+  const told = (rise: RiseAlong, option: Omit<RiseOption, 'first' | 'later'>): RiseOption => ({
+    ...option,
+    ...(rise.minutes === undefined ? {} : { first: rise.minutes }),
+    ...(rise.minutes === undefined || base.minutes === undefined
+      ? {}
+      : { later: minutes(rise.minutes - base.minutes) }),
+  });
+  const withShare = (times: number) => firstRise({ leaven, share: share * times }, wish);
+  const withWish = (change: Partial<RiseWish>) => firstRise(found, { ...wish, ...change });
+  return [
+    told(withShare(STEP.more), { do: 'more-leaven', share: share * STEP.more }),
+    told(withWish({ mixed: warmer }), { do: 'warmer-dough', kelvin: warmer }),
+    told(withWish({ place: steadily(box) }), { do: 'warm-box', kelvin: box }),
+    told(withShare(STEP.less), { do: 'less-leaven', share: share * STEP.less }),
+    told(withWish({ mixed: colder }), { do: 'colder-dough', kelvin: colder }),
+    told(withWish({ place: night }), {
+      do: 'cold-night',
+      kelvin: COLD_NIGHT.place,
+      minutes: COLD_NIGHT.minutes,
+    }),
+  ];
+}
+
+/** Is it so cold round this dough that the leaven falls asleep? */
+export const fallsAsleep = (leaven: Leaven, place: Kelvin): boolean =>
+  place <= fromCelsius(asleepCelsius(leaven) + 0.05);
