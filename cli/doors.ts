@@ -15,7 +15,7 @@ export const doorCommands = (shell: Shell, end: End): readonly Command[] =>
   [coalsCommand, layoutCommand, leftCommand, whatNowCommand].map((make) => make(shell, end));
 
 /** Oven and spot, which every door asks alike. */
-const spot = (command: Command, examples: string) =>
+export const spot = (command: Command, examples: string) =>
   command
     .requiredOption('--oven <size>', 'its diameter: "12 in"')
     .option('--deep', 'it is a deep one')

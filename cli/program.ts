@@ -10,6 +10,7 @@ import { doorCommands } from './doors.ts';
 import { EXIT_HELP, type ExitCode } from './exit.ts';
 import { GROUNDS } from './reading.ts';
 import type { Shell } from './shell.ts';
+import { stackCommand } from './stack-door.ts';
 
 export function program(shell: Shell, end: (code: ExitCode) => void): Command {
   const all = new Command('emberwright')
@@ -22,6 +23,7 @@ export function program(shell: Shell, end: (code: ExitCode) => void): Command {
   const makes = [tonightCommand, planCommand, lookOverCommand, demoCommand, recipesCommand];
   for (const make of makes) all.addCommand(make(shell, end));
   for (const door of doorCommands(shell, end)) all.addCommand(door);
+  all.addCommand(stackCommand(shell, end));
   for (const command of [all, ...all.commands]) {
     command.exitOverride().configureOutput({
       writeOut: shell.out,
@@ -40,6 +42,7 @@ Or come in halfway, with nothing set up:
   emberwright layout --oven "12 in" --above 17 --below 8
   emberwright left --oven "12 in" --coals 22
   emberwright what-now --symptom bottom-dark --oven "12 in" --above 17 --below 8
+  emberwright stack --oven "12 in" --heat "350 F"
 
 Or with a whole camp:
   emberwright demo harrow-saddle camp.json

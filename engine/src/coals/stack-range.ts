@@ -5,7 +5,7 @@ import type { HeatMethod } from '../menu/recipe.ts';
 import { type Notice, notice, type Refusal, refusal } from '../notice/notice.ts';
 import type { CoalRequest } from './coal-plan.ts';
 import { coalTrouble } from './range.ts';
-import { WANTED_HALF_RANGE } from './split.ts';
+import { isPotMethod, WANTED_HALF_RANGE } from './split.ts';
 
 interface Stack {
   readonly lower: CoalRequest;
@@ -74,7 +74,9 @@ export const stackNotices = (
 };
 
 const offNotice = ({ oven, wish }: CoalRequest, meanKelvin: number): readonly Notice[] => {
-  if (Math.abs(meanKelvin - wish.wanted) <= WANTED_HALF_RANGE) return [];
+  const off = meanKelvin - wish.wanted;
+  // Its boil caps a pot; iron that is hotter while it comes up is no fault.
+  if (Math.abs(off) <= WANTED_HALF_RANGE || (isPotMethod(wish.method) && off > 0)) return [];
   const values = { meanKelvin, wantedKelvin: wish.wanted };
   return [notice('COALS_STACK_HEAT_OFF', 'doubt', { oven: oven.id }, values)];
 };

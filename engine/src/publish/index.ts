@@ -24,6 +24,7 @@ export { handSheet } from './sheet/hand-sheet.ts';
 export { layoutSheet } from './sheet/layout-judged.ts';
 export { mealSummary } from './sheet/meal-summary.ts';
 export { provisionsSheet } from './sheet/provisions-sheet.ts';
+export { type StackAsked, stackSheet } from './sheet/stack-sheet.ts';
 export { turnPicture } from './sheet/turn-part.ts';
 export { whatNowSheet } from './sheet/what-now.ts';
 export { type Names, type SayOptions, sayFor } from './speak.ts';

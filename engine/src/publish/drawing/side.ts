@@ -5,6 +5,7 @@ import type { CampOven, Place } from '../../camp/camp.ts';
 import type { CoalSet } from '../../coals/coal-plan.ts';
 import type { OvenLoad } from '../../menu/load.ts';
 import { coalRow } from './coal-row.ts';
+import { hearth, legs, lid, type OvenShape, ovenShape, pot, WALL } from './oven-side.ts';
 import { element, group, ink, line, path, picture, shortNumber, words, wrap } from './svg.ts';
 
 export interface SideView {
@@ -31,25 +32,12 @@ const POT_LEFT = 40;
 const POT_WIDTH = 300;
 const LABEL_X = POT_LEFT + POT_WIDTH + 38;
 const LABEL_ROOM = WIDTH - LABEL_X - 6;
-const LEG_METRES = 0.05; // about 2 inches, common practice, no source
-const WALL = 7;
 /** Still 7 points where the drawing is half as wide as a sheet of paper. */
 const LABEL = 17;
 const LABEL_ROW = 19;
 
-interface Shape {
-  readonly scale: number;
-  readonly left: number;
-  readonly right: number;
-  readonly lidY: number;
-  readonly floorY: number;
-  readonly groundY: number;
-  readonly floorLeft: number;
-  readonly floorRight: number;
-}
-
 export function sideDrawing(view: SideView): string {
-  const shape = shapeOf(view.oven);
+  const shape = ovenShape(view.oven, { left: POT_LEFT, width: POT_WIDTH, lidY: 66 });
   const labels = placeLabels(view, shape);
   const height = Math.max(shape.groundY + 42, labels.bottom + 8);
   return picture({
@@ -71,77 +59,8 @@ export function sideDrawing(view: SideView): string {
   });
 }
 
-function shapeOf(oven: CampOven): Shape {
-  const scale = POT_WIDTH / oven.diameter;
-  const lidY = 66;
-  const floorY = lidY + oven.depth * scale;
-  const inset = ((oven.diameter - (oven.floorDiameter ?? (oven.diameter * 10) / 12)) / 2) * scale;
-  return {
-    scale,
-    left: POT_LEFT,
-    right: POT_LEFT + POT_WIDTH,
-    lidY,
-    floorY,
-    groundY: floorY + WALL + LEG_METRES * scale,
-    floorLeft: POT_LEFT + inset,
-    floorRight: POT_LEFT + POT_WIDTH - inset,
-  };
-}
-
-const pot = ({ left, right, lidY, floorY, floorLeft, floorRight }: Shape) =>
-  group(
-    { class: 'pot' },
-    path(
-      `M${shortNumber(left)} ${lidY}L${shortNumber(floorLeft)} ${shortNumber(floorY + WALL / 2)}` +
-        `H${shortNumber(floorRight)}L${shortNumber(right)} ${lidY}`,
-      { fill: 'none', stroke: ink.ink, 'stroke-width': WALL, 'stroke-linejoin': 'round' },
-    ),
-    // The ears that the bail hangs in.
-    path(`M${shortNumber(left - 2)} ${lidY + 12}h-14v9h12`, {
-      fill: 'none',
-      stroke: ink.ink,
-      'stroke-width': 4,
-    }),
-    path(`M${shortNumber(right + 2)} ${lidY + 12}h14v9h-12`, {
-      fill: 'none',
-      stroke: ink.ink,
-      'stroke-width': 4,
-    }),
-  );
-
-/** A slightly domed lid whose flange stands up and keeps the coals in. */
-function lid({ left, right, lidY }: Shape): string {
-  const middle = (left + right) / 2;
-  const top = lidY - 8;
-  return group(
-    { class: 'lid' },
-    path(
-      `M${shortNumber(left - 8)} ${lidY - 22}V${top}Q${shortNumber(middle)} ${top - 13} ` +
-        `${shortNumber(right + 8)} ${top}V${lidY - 22}`,
-      { fill: 'none', stroke: ink.ink, 'stroke-width': 6, 'stroke-linejoin': 'round' },
-    ),
-    path(`M${shortNumber(middle - 20)} ${top - 8}v-18q20 -13 40 0v18`, {
-      fill: 'none',
-      stroke: ink.ink,
-      'stroke-width': 6,
-    }),
-  );
-}
-
-const legs = ({ floorLeft, floorRight, floorY, groundY }: Shape) =>
-  group(
-    { class: 'legs' },
-    ...[floorLeft + 16, floorRight - 16].map((x) =>
-      path(
-        `M${shortNumber(x - 8)} ${shortNumber(floorY + 4)}h16` +
-          `L${shortNumber(x + 4)} ${shortNumber(groundY)}h-8z`,
-        { fill: ink.ink },
-      ),
-    ),
-  );
-
 /** Every coal of a set: the ring is seen as a ring, and an empty middle stays empty. */
-const setRow = (view: SideView, shape: Shape, where: 'above' | 'below') =>
+const setRow = (view: SideView, shape: OvenShape, where: 'above' | 'below') =>
   coalRow({
     fuel: view.fuel,
     set: where === 'above' ? view.above : view.below,
@@ -150,7 +69,7 @@ const setRow = (view: SideView, shape: Shape, where: 'above' | 'below') =>
     scale: shape.scale,
   });
 
-function food(view: SideView, shape: Shape): string {
+function food(view: SideView, shape: OvenShape): string {
   const { floorY, scale } = shape;
   const [left, right] = foodWidth(view, shape);
   const raw = (view.load.provedHeight ?? view.load.thickness) * scale;
@@ -186,7 +105,7 @@ function food(view: SideView, shape: Shape): string {
 }
 
 /** Pieces that lie under the cut, as wide as it cuts them; else the food as one. */
-function cutPieces(view: SideView, shape: Shape): readonly (readonly [number, number])[] {
+function cutPieces(view: SideView, shape: OvenShape): readonly (readonly [number, number])[] {
   const middle = (shape.left + shape.right) / 2;
   const cut = view.load.pieces.flatMap(
     ({ x, y, diameter }): readonly (readonly [number, number])[] => {
@@ -202,7 +121,7 @@ function cutPieces(view: SideView, shape: Shape): readonly (readonly [number, nu
 const LEAST_CUT = 8;
 
 /** A pot's food touches the wall; a disc stands free as wide as its plan area says. */
-function foodWidth(view: SideView, shape: Shape): readonly [number, number] {
+function foodWidth(view: SideView, shape: OvenShape): readonly [number, number] {
   const middle = (shape.left + shape.right) / 2;
   const whole = (shape.floorRight - shape.floorLeft) / 2 - WALL / 2;
   if (view.load.shape !== 'disc') return [middle - whole, middle + whole];
@@ -210,37 +129,8 @@ function foodWidth(view: SideView, shape: Shape): readonly [number, number] {
   return [middle - half, middle + half];
 }
 
-function hearth(kind: Place['hearth'], { left, right, groundY }: Shape): string {
-  const from = left - 26;
-  const to = right + 26;
-  if (kind === 'ground') {
-    const strokes = Array.from({ length: 20 }, (_, index) => {
-      const x = from + 8 + (index * (to - from)) / 20;
-      return line(x, groundY, x - 8, groundY + 9, { stroke: ink.soft, 'stroke-width': 1.2 });
-    });
-    return group(
-      { class: 'ground' },
-      line(from, groundY, to, groundY, { 'stroke-width': 2.5 }),
-      ...strokes,
-    );
-  }
-  const lip = kind === 'fire-pan' ? 16 : 0;
-  const foot = kind === 'fire-pan' ? 14 : 26;
-  return group(
-    { class: kind },
-    path(
-      `M${shortNumber(from)} ${shortNumber(groundY - lip)}V${shortNumber(groundY + 2)}` +
-        `H${shortNumber(to)}V${shortNumber(groundY - lip)}`,
-      { fill: 'none', stroke: ink.ink, 'stroke-width': 4 },
-    ),
-    ...[from + 30, to - 30].map((x) =>
-      line(x, groundY + 3, x, groundY + 3 + foot, { 'stroke-width': 5 }),
-    ),
-  );
-}
-
 /** Labels on the right, each on its own height, never one over another. */
-function placeLabels(view: SideView, shape: Shape) {
+function placeLabels(view: SideView, shape: OvenShape) {
   const { lidY, floorY, groundY, scale, right } = shape;
   const [, foodRight] = foodWidth(view, shape);
   const raw = (view.load.provedHeight ?? view.load.thickness) * scale;

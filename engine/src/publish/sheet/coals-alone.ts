@@ -1,8 +1,8 @@
 // Coals only: how many for this oven and this heat, where they lie, when more come, and why so many.
 
-import type { CoalPlan, CoalSet } from '../../coals/coal-plan.ts';
+import type { CoalPlan } from '../../coals/coal-plan.ts';
 import { shovelsFor } from '../../coals/fuel.ts';
-import type { BigFigure, Block, SheetDocument, StepRow } from '../document.ts';
+import type { Block, SheetDocument, StepRow } from '../document.ts';
 import type { Say } from '../say.ts';
 import { fraction } from '../speak-number.ts';
 import { checksBlocks } from './check-phrases.ts';
@@ -14,8 +14,8 @@ import {
   placementLine,
   sentenceCase,
   turnBrief,
-  type Where,
 } from './phrases.ts';
+import { setFigure } from './set-figure.ts';
 import { whyBlocks } from './why-part.ts';
 
 export function coalsAloneSheet(
@@ -25,7 +25,10 @@ export function coalsAloneSheet(
   const { coals, door } = asked;
   const wood = isWood(coals);
   const blocks: readonly Block[] = [
-    { type: 'figures', figures: [figure(coals.above, 'above'), figure(coals.below, 'below')] },
+    {
+      type: 'figures',
+      figures: [setFigure(coals.above, 'above'), setFigure(coals.below, 'below')],
+    },
     {
       type: 'placement',
       lines: [placementLine(coals.above, 'above', wood), placementLine(coals.below, 'below', wood)],
@@ -52,12 +55,6 @@ export function coalsAloneSheet(
   const wanted = (coals.wanted.low + coals.wanted.high) / 2;
   const title = `Coals for ${say.oven(wanted)}`;
   return doorSheet(door, { kind: 'coals-alone', title, blocks, notices: coals.notices }, say);
-}
-
-function figure(set: CoalSet, where: Where): BigFigure {
-  if (set.shovels === undefined) return { figure: String(set.pieces), label: where };
-  const unit = set.shovels > 1 ? 'shovels' : 'shovel';
-  return { figure: fraction(set.shovels, 2), label: `${unit} ${where}` };
 }
 
 function stepRows(coals: CoalPlan, say: Say): readonly StepRow[] {

@@ -1,0 +1,140 @@
+// `emberwright stack`: two ovens one on the other; the coals of each layer.
+
+import {
+  type CampOven,
+  isRefusal,
+  kelvin,
+  minutes,
+  type StackRequest,
+  sayFor,
+  stackOvens,
+  stackSheet,
+  usualLoad,
+} from '#engine';
+import type { ExitCode } from '../exit.ts';
+import { type Fire, type FireOptions, fireOf, refuse, sayTo, tell } from '../fire.ts';
+import { coalsOf } from '../fuel-reading.ts';
+import { minutesOf, oneOf, quantityOf, readerOf } from '../reading.ts';
+import type { Shell } from '../shell.ts';
+
+interface StackOptions extends FireOptions {
+  readonly upperOven?: string;
+  readonly upperDeep?: true;
+  readonly heat?: string;
+  readonly upperHeat?: string;
+  readonly minutes?: string;
+  readonly upperMinutes?: string;
+  readonly method?: string;
+  readonly coldOven?: true;
+  readonly below?: string;
+  readonly between?: string;
+  readonly above?: string;
+}
+
+const USUAL_MINUTES = 40;
+const USUAL_HEAT = '350 F';
+const STACKED = ['bake', 'roast', 'simmer'] as const;
+
+export function stack(options: StackOptions, shell: Shell): ExitCode {
+  const told = { options, shell };
+  const lower = fireOf(options, shell);
+  if (isRefusal(lower)) return refuse(lower, undefined, told);
+  const { upperDeep: deep, ...plain } = options;
+  const { deep: _, ...rest } = plain;
+  const isSame = options.upperOven === undefined && !deep;
+  const upper = isSame
+    ? lower
+    : fireOf(
+        { ...rest, oven: options.upperOven ?? options.oven, ...(deep ? { deep } : {}) },
+        shell,
+      );
+  if (isRefusal(upper)) return refuse(upper, undefined, told);
+  const requests = requestsOf(options, { lower, upper });
+  const stacked = stackOvens(requests);
+  if (isRefusal(stacked)) return refuse(stacked, requests.upper.oven, told);
+  const asked = {
+    door: { ...lower.door, alsoAssumed: assumedOf(options) },
+    lower: requests.lower.oven,
+    upper: requests.upper.oven,
+    hearth: lower.camp.place.hearth,
+    stack: stacked,
+  };
+  const ovens = [requests.lower.oven, requests.upper.oven];
+  const reader = readerOf(options, /in|"|ft/i.test(options.oven) ? 'us' : 'metric');
+  const say = sayFor({ ...reader, plan: { camp: { ovens, hands: [] }, menu: { dishes: [] } } });
+  return tell(() => stackSheet(asked, say), lower, told);
+}
+
+interface Both {
+  readonly lower: Fire;
+  readonly upper: Fire;
+}
+
+function requestsOf(options: StackOptions, { lower, upper }: Both) {
+  const method = oneOf('--method', options.method ?? 'bake', STACKED);
+  const heat = options.heat ?? USUAL_HEAT;
+  const stay = minutesOf('--minutes', options.minutes, USUAL_MINUTES);
+  const { kind } = lower.camp.fuel;
+  const pin = (where: string, text: string | undefined, side: 'above' | 'below') =>
+    text === undefined ? {} : { [side]: coalsOf(where, text, kind) };
+  const made = (
+    fire: Fire,
+    part: Pick<StackRequest['lower'], 'loadId' | 'oven' | 'pins'>,
+    wanted: number,
+  ) => ({
+    ...part,
+    air: fire.air,
+    place: fire.camp.place,
+    screened: fire.screened,
+    fuel: fire.camp.fuel,
+    load: usualLoad(fire, method),
+    ironAtStart: fire.air.temperature,
+    wish: {
+      method,
+      wanted: kelvin(wanted),
+      minutes: minutes(stay),
+      preheat: method !== 'simmer' && !options.coldOven,
+    },
+  });
+  const upperStay = minutesOf('--upper-minutes', options.upperMinutes, stay);
+  const below = made(
+    lower,
+    {
+      loadId: 'lower-food',
+      oven: placed(lower.oven, 'lower'),
+      pins: {
+        ...pin('--below', options.below, 'below'),
+        ...pin('--between', options.between, 'above'),
+      },
+    },
+    quantityOf('--heat', heat, 'temperature', USUAL_HEAT),
+  );
+  const over = made(
+    upper,
+    {
+      loadId: 'upper-food',
+      oven: placed(upper.oven, 'upper'),
+      pins: pin('--above', options.above, 'above'),
+    },
+    quantityOf('--upper-heat', options.upperHeat ?? heat, 'temperature', USUAL_HEAT),
+  );
+  return { lower: below, upper: { ...over, wish: { ...over.wish, minutes: minutes(upperStay) } } };
+}
+
+const placed = (oven: CampOven, where: 'lower' | 'upper'): CampOven => ({
+  ...oven,
+  id: where,
+  name: `the ${where} oven`,
+});
+
+const assumedOf = (options: StackOptions): readonly string[] => [
+  'a usual dough or pot in each',
+  ...(options.method === undefined ? ['a bake'] : []),
+  ...(options.heat === undefined
+    ? [
+        `${sayTo(options).oven(kelvin(quantityOf('--heat', USUAL_HEAT, 'temperature', USUAL_HEAT)))} wanted`,
+      ]
+    : []),
+  ...(options.upperOven === undefined ? ['both ovens of one size'] : []),
+  ...(options.minutes === undefined ? [`${USUAL_MINUTES} min in the oven`] : []),
+];

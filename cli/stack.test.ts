@@ -1,0 +1,92 @@
+// Two ovens stacked, as printed: the engine's counts by layer, its span, its cautions.
+
+import { describe, expect, it } from 'vitest';
+import { isRefusal, kelvin, minutes, stackOvens, usualLoad } from '#engine';
+import { fireOf } from './fire.ts';
+import { run } from './run.ts';
+import { realShell } from './shell.ts';
+
+const shell = { ...realShell(), today: '2026-09-01', nowMinutes: 720, columns: 100 };
+
+function command(...words: readonly string[]) {
+  let out = '';
+  let error = '';
+  const exit = run(words, {
+    ...shell,
+    out: (text) => {
+      out += text;
+    },
+    error: (text) => {
+      error += text;
+    },
+  });
+  return { exit, out, error, flat: out.replaceAll(/\s+/g, ' ') };
+}
+
+const UNSAYABLE = /NaN|undefined|Infinity|\[object|not known|no words yet/;
+
+const stacked = (oven: string, minutesIn = 40) => {
+  const fire = fireOf({ oven }, shell);
+  if (isRefusal(fire)) throw new Error(fire.code);
+  const request = (loadId: string) => ({
+    loadId,
+    oven: { ...fire.oven, id: loadId },
+    air: fire.air,
+    place: fire.camp.place,
+    screened: false,
+    fuel: fire.camp.fuel,
+    load: usualLoad(fire, 'bake'),
+    ironAtStart: fire.air.temperature,
+    pins: {},
+    wish: {
+      method: 'bake' as const,
+      wanted: kelvin((350 + 459.67) / 1.8),
+      minutes: minutes(minutesIn),
+      preheat: true,
+    },
+  });
+  const stack = stackOvens({ lower: request('lower'), upper: request('upper') });
+  if (isRefusal(stack)) throw new Error(stack.code);
+  return stack;
+};
+
+describe('emberwright stack', () => {
+  it.each(['10 in', '12 in', '14 in'])(
+    'of %s prints each layer, all of them and the span saved',
+    (oven) => {
+      const { lower, between, upper, coals, apart, saved, savedAtLeast } = stacked(oven);
+      const { exit, flat } = command('stack', '--oven', oven, '--heat', '350 F');
+      expect(exit).toBe(0);
+      expect(flat).toContain(`${lower.below} below ${between} between ${upper.above} on top`);
+      expect(flat).toContain(`${coals} in all where side by side would take ${apart}`);
+      expect(flat).toContain(`${savedAtLeast} to ${saved} fewer`);
+      expect(flat).not.toMatch(UNSAYABLE);
+    },
+  );
+
+  it('says what to mind: no third, lifting apart, ash at the lower lid, and where each coal is drawn', () => {
+    const { out, flat } = command('stack', '--oven', '12 in', '--heat', '350 F');
+    expect(out).toMatch(/never three/);
+    expect(flat).toMatch(/upper oven straight up and off/);
+    expect(flat).toMatch(/A tilted lid spills ash/);
+    expect(flat).toMatch(/\[Drawing: Two ovens one on the other/);
+    expect(flat).toMatch(/Published savings are 15 to 20 coals/);
+  });
+
+  it('speaks metric, shovels for wood, and keeps the cook’s own counts', () => {
+    const wood = command('stack', '--oven', '30 cm', '--heat', '190 C', '--fuel', 'wood');
+    expect(wood.out).toMatch(/shovels? between/);
+    expect(wood.out).not.toMatch(/briquette|°F/);
+    const own = command('stack', '--oven', '12 in', '--between', '14', '--below', '9');
+    expect(own.flat).toMatch(/9 below 14 between/);
+  });
+
+  it('ends with 1 and says why two can not be stacked (stackLike)', () => {
+    const large = command('stack', '--oven', '10 in', '--upper-oven', '12 in');
+    expect(large.exit).toBe(1);
+    expect(large.error).toMatch(/larger than the oven under it/);
+    const unlike = command('stack', '--oven', '12 in', '--heat', '350 F', '--upper-heat', '450 F');
+    expect(unlike.error).toMatch(/want different heat/);
+    expect(command('stack', '--oven', '12 in', '--method', 'fry').error).toMatch(/--method/);
+  });
+});
