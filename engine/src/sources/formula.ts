@@ -34,13 +34,6 @@ export const formulaSources = {
     grade: 'B',
     note: 'Read in part; by lactose and protein.',
   },
-  lloyd2004: {
-    title: 'Effect of long-term storage on baking powder functionality',
-    by: 'Lloyd, Ogden, Pike, Utley',
-    year: 2004,
-    where: 'abstract: biscuits 3.0 to 3.4 cm high with powder, 2.1 cm without',
-    grade: 'A',
-  },
   yeastKinds: {
     title: 'Fresh yeast 1, active dry 0.4, instant 0.33, by weight',
     by: 'bakers, printed alike on many pages',

@@ -36,6 +36,14 @@ export const numericsSources = {
     grade: 'D',
     note: 'From memory; the closed form is checked by substitution.',
   },
+  lawson1974: {
+    title: 'Solving Least Squares Problems',
+    by: 'C. L. Lawson, R. J. Hanson',
+    year: 1974,
+    where: 'ch. 23, algorithm NNLS',
+    grade: 'D',
+    note: 'From memory; every answer of the tests is proved by the conditions of its optimum.',
+  },
   golub2013: {
     title: 'Matrix Computations',
     by: 'G. H. Golub, C. F. Van Loan',

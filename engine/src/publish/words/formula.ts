@@ -2,10 +2,17 @@
 
 import type { NoticeValues } from '../../notice/notice.ts';
 import type { Words } from '../say.ts';
+import { decimal } from '../speak-number.ts';
+import { formulaBenchWords } from './formula-bench.ts';
+
+/** Soda and cream of tartar for the powder; a small scale shows a tenth. */
+const instead = (values: NoticeValues) =>
+  `${decimal(num(values, 'sodaGrams'), 1)} g of soda with ${decimal(num(values, 'tartarGrams'), 1)} g of cream of tartar`;
 
 const num = (values: NoticeValues, key: string) => Number(values[key]);
 
 export const formulaWords: Words = {
+  ...formulaBenchWords,
   FORMULA_HEIGHT_CUT: (values, _about, say) =>
     `At ${say.height(num(values, 'elevationMetres'))} the same gas takes more room, so the leavening ` +
     `is ${say.percent(num(values, 'cutRatio'))} less; the old amount stands beside the new.`,
@@ -34,6 +41,26 @@ export const formulaWords: Words = {
   FORMULA_RISE_WARM: (values, _about, say) =>
     `At ${say.degrees(num(values, 'doughKelvin'))} the dough is too warm for a sound estimate: put it ` +
     'in the shade and look early.',
+  FORMULA_RISE_STOPPED: (values, _about, say) =>
+    `At ${say.degrees(num(values, 'placeKelvin'))} this dough stands still: in a day and a half it does ` +
+    `${say.percent(num(values, 'doneRatio'))} of its rise.` +
+    (values.boxMinutes === undefined
+      ? ' Make another bread, or raise it at home.'
+      : ` Nearest that works: a box at ${say.degrees(num(values, 'boxKelvin'))}, where it is risen after ` +
+        `${say.minutes(num(values, 'boxMinutes'))}.`),
+  FORMULA_WATER_CAPPED: (values, _about, say) =>
+    `Water of ${say.degrees(num(values, 'waterKelvin'))} is the limit; the dough then comes to ` +
+    `${say.degrees(num(values, 'doughKelvin'))}. Bring the flour nearer to that first.`,
+  FORMULA_POWDER_WEAK: (values) =>
+    `The powder fizzes weakly and no one can say what it still lifts. Take new, or ${instead(values)} instead.`,
+  FORMULA_POWDER_DEAD: (values) =>
+    `The powder does not fizz and lifts nothing. Take ${instead(values)} instead.`,
+  FORMULA_POWDER_OLD: (values) =>
+    `The powder has been open for ${num(values, 'months')} months: damp, not time, spoils it, so test it. ` +
+    'Half a teaspoon in a quarter cup of hot water must fizz hard.',
+  FORMULA_SODA_LEFT: (values, _about, say) =>
+    `About ${decimal(num(values, 'sodaGrams'), 1)} g of soda finds no acid, ` +
+    `${say.percent(num(values, 'leftRatio'))} of the flour: bitter, soapy, and yellowish brown inside.`,
   FORMULA_WATER_OUT_OF_REACH: (values, _about, say) =>
     `No water between ice and what kills yeast makes a dough of ` +
     `${say.degrees(num(values, 'wantedKelvin'))} with flour at ` +

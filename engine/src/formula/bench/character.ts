@@ -1,0 +1,155 @@
+// What a recipe is as a dough: its figures with their doubt, and how thick it is.
+// Sources: bakersPercent; battersAndDoughs for thickness. Weakness: figures take the larder's
+// average food; a tin, a brand or a wet day differs.
+
+import { type OrRefusal, refusal } from '../../notice/notice.ts';
+import { type Grams, grams, type Ratio, ratio } from '../../quantity/unit.ts';
+import { type DoughShare, flourIn, shareOf, type WeighedIngredient } from '../dough.ts';
+import { asDryYeast } from '../swap/yeasts.ts';
+import { doubtOf } from './doubt.ts';
+
+/** Shares of flour and meal. Yeast is told as active dry yeast, so that kinds can be compared. */
+export const figureNames = [
+  'hydration',
+  'fat',
+  'salt',
+  'sugar',
+  'powder',
+  'soda',
+  'yeast',
+] as const;
+export type FigureName = (typeof figureNames)[number];
+
+/** As weighed; and what it may be where cups and spoons were used instead of a scale. */
+export interface DoughFigure {
+  readonly share: Ratio;
+  readonly low: Ratio;
+  readonly high: Ratio;
+}
+
+export type DoughThickness = 'pour-batter' | 'drop-batter' | 'soft-dough' | 'stiff-dough';
+
+export interface DoughCharacter {
+  readonly flour: Grams;
+  readonly batch: Grams;
+  readonly figures: Readonly<Record<FigureName, DoughFigure>>;
+  readonly thickness: DoughThickness;
+  /** Where cups leave it open: what it may turn out as. */
+  readonly mayBe: readonly DoughThickness[];
+}
+
+/**
+ * A recipe's figures as shares of its flour.
+ *
+ * @refuses  FORMULA_AMOUNT_IMPOSSIBLE — an amount is negative or no number
+ * @refuses  FORMULA_FLOUR_MISSING — nothing to count the rest against
+ * @refuses  FORMULA_WETTER_THAN_BATTER — past any batter; names the water that would still do
+ */
+export function characterOf(lines: readonly WeighedIngredient[]): OrRefusal<DoughCharacter> {
+  const wrong = lines.find((line) => !Number.isFinite(line.grams) || line.grams < 0);
+  if (wrong !== undefined) return impossible(wrong);
+  const flour = flourIn(lines);
+  if (!(0 < flour)) return withoutFlour(lines);
+  const figures = figuresOf(lines, flour);
+  if (MOST_WATER < figures.hydration.share) return tooWet(figures.hydration.share, flour);
+  const { share, low, high } = figures.hydration;
+  return {
+    flour,
+    batch: grams(lines.reduce((sum, line) => sum + line.grams, 0)),
+    figures,
+    thickness: thicknessFor(share),
+    mayBe: [...new Set([thicknessFor(low), thicknessFor(high)])].filter(
+      (each) => each !== thicknessFor(share),
+    ),
+  };
+}
+
+/** What one gram adds to a figure. */
+export function figureShare(line: WeighedIngredient, figure: FigureName): number {
+  const share = shareOf(line.ingredient);
+  if (figure === 'yeast') return share.yeast * asDryYeast(line.ingredient);
+  return share[PART_OF_FIGURE[figure]];
+}
+
+const PART_OF_FIGURE: Readonly<Record<Exclude<FigureName, 'yeast'>, keyof DoughShare>> = {
+  hydration: 'water',
+  fat: 'fat',
+  salt: 'salt',
+  sugar: 'sugar',
+  powder: 'powder',
+  soda: 'soda',
+};
+
+/** One cup of liquid to one of sifted flour is a pour batter: 237 to 116 g (herr41); and doubt. */
+export const MOST_WATER = 2.5;
+const POUR_BATTER_WATER = 237 / 116;
+
+/**
+ * By water to flour. Two school books of cookery give cups of liquid to cups of flour: 1 : 1 to
+ * 1 1/2 pours, 1 : 2 drops, 1 : 2 2/3 or 1 : 3 is a soft dough, with more flour it is stiff; at
+ * 237 g to 125 g that is 126, 95, 71 or 63 %. Bread bakers call 57 % and less stiff.
+ *
+ * Where books leave a gap the bound lies halfway between (ours).
+ *
+ * @source  battersAndDoughs (grade B) and hydrationClasses (grade B)
+ */
+export function thicknessFor(hydration: number): DoughThickness {
+  if (1.1 <= hydration) return 'pour-batter'; // between 95 and 126 %
+  if (0.83 <= hydration) return 'drop-batter'; // between 71 and 95 %
+  return hydration < 0.575 ? 'stiff-dough' : 'soft-dough'; // hydrationClasses, as in dough.ts
+}
+
+function figuresOf(lines: readonly WeighedIngredient[], flour: number): DoughCharacter['figures'] {
+  const flourDoubt = doubtIn(lines, (line) => shareOf(line.ingredient).flour, flour);
+  const entries = figureNames.map((name): [FigureName, DoughFigure] => {
+    const amount = lines.reduce((sum, line) => sum + figureShare(line, name) * line.grams, 0);
+    const own = squaresIn(lines, (line) => figureShare(line, name), amount);
+    // Errors of separate spoons are independent; flour is scooped by one hand, so its cups add up.
+    const doubt = Math.hypot(own, flourDoubt); // root of the sum of squares
+    const share = amount / flour;
+    return [
+      name,
+      { share: ratio(share), low: ratio(share / (1 + doubt)), high: ratio(share * (1 + doubt)) },
+    ];
+  });
+  return Object.fromEntries(entries) as DoughCharacter['figures'];
+}
+
+type ShareOfLine = (line: WeighedIngredient) => number;
+
+function doubtIn(lines: readonly WeighedIngredient[], share: ShareOfLine, whole: number): number {
+  const parts = lines.map((line) => share(line) * line.grams * doubtOf(line.ingredient));
+  return parts.reduce((sum, part) => sum + part, 0) / whole;
+}
+
+function squaresIn(lines: readonly WeighedIngredient[], share: ShareOfLine, whole: number): number {
+  if (!(0 < whole)) return 0;
+  return Math.hypot(
+    ...lines.map((line) => (share(line) * line.grams * doubtOf(line.ingredient)) / whole),
+  );
+}
+
+const impossible = ({ ingredient, grams: mass }: WeighedIngredient) =>
+  refusal(
+    'FORMULA_AMOUNT_IMPOSSIBLE',
+    [ingredient.name],
+    { ingredient: ingredient.name },
+    { massGrams: mass },
+  );
+
+/** The nearest thing that works: the flour that this much water makes into a soft dough. */
+function withoutFlour(lines: readonly WeighedIngredient[]) {
+  const water = lines.reduce((sum, line) => sum + shareOf(line.ingredient).water * line.grams, 0);
+  const nearest = 0 < water ? water / SOFT_DOUGH_WATER : 0;
+  return refusal('FORMULA_FLOUR_MISSING', ['flour'], {}, { flourGrams: Math.round(nearest) });
+}
+
+const SOFT_DOUGH_WATER = 0.63; // one of liquid to three of flour, battersAndDoughs
+
+const tooWet = (hydration: number, flour: number) =>
+  refusal(
+    'FORMULA_WETTER_THAN_BATTER',
+    ['water', 'flour'],
+    {},
+    { hydrationRatio: hydration, waterGrams: Math.round(POUR_BATTER_WATER * flour) },
+  );

@@ -1,0 +1,158 @@
+// Two or more versions side by side: what differs, and what that does to the bread.
+// Sources: each effect names its own; a difference whose effect nobody has written down is shown
+// as a number alone.
+
+import { foodOf } from '../../menu/needs.ts';
+import { type Notice, notice } from '../../notice/notice.ts';
+import { type Grams, grams } from '../../quantity/unit.ts';
+import type { WeighedIngredient } from '../dough.ts';
+import { type DoughCharacter, type FigureName, figureNames } from './character.ts';
+
+export interface Version {
+  readonly name: string;
+  readonly lines: readonly WeighedIngredient[];
+  readonly character: DoughCharacter;
+}
+
+export interface Comparison {
+  readonly versions: readonly Version[];
+  /** One a food, in the order of the first version; grams per version, undefined where it is not in. */
+  readonly lines: readonly ComparedLine[];
+  /** Per later version: what differs from the first, and what that does. */
+  readonly differences: readonly (readonly Difference[])[];
+}
+
+export interface ComparedLine {
+  readonly name: string;
+  readonly amounts: readonly (Grams | undefined)[];
+  /** Of each version's own flour, 1 = 100 %. */
+  readonly shares: readonly (number | undefined)[];
+}
+
+export interface Difference {
+  readonly figure?: FigureName;
+  readonly was: number;
+  readonly now: number;
+  /** What it does, with its source; none where no source says. */
+  readonly effect?: Notice;
+}
+
+export function compareVersions(versions: readonly Version[]): Comparison {
+  const [first, ...later] = versions;
+  if (first === undefined) throw new RangeError('nothing to compare');
+  return {
+    versions,
+    lines: comparedLines(versions),
+    differences: later.map((version) => [
+      ...figureDifferences(first.character, version.character),
+      ...foodDifferences(first, version),
+    ]),
+  };
+}
+
+function comparedLines(versions: readonly Version[]): readonly ComparedLine[] {
+  const names = [...new Set(versions.flatMap(({ lines }) => lines.map(nameOf)))];
+  return names.map((name) => {
+    const amounts = versions.map(({ lines }) => {
+      const own = lines.filter((line) => nameOf(line) === name);
+      return own.length === 0 ? undefined : grams(own.reduce((sum, line) => sum + line.grams, 0));
+    });
+    const shares = amounts.map((amount, at) =>
+      amount === undefined ? undefined : amount / versions[at]!.character.flour,
+    );
+    return { name, amounts, shares };
+  });
+}
+
+/** The same food under two names is one line; "sugar (fruit)" is not the sugar of the dough. */
+const nameOf = ({ ingredient }: WeighedIngredient) =>
+  /\(/.test(ingredient.name) ? ingredient.name : (foodOf(ingredient)?.name ?? ingredient.name);
+
+/** Smaller changes are not worth a word: a tenth of it, and half a percent of flour. Ours. */
+const WORTH = { ofItself: 0.1, least: 0.005, leavening: 0.001 };
+
+function figureDifferences(first: DoughCharacter, other: DoughCharacter): readonly Difference[] {
+  return figureNames.flatMap((figure) => {
+    const was = first.figures[figure].share;
+    const now = other.figures[figure].share;
+    const least = ['powder', 'soda', 'yeast', 'salt'].includes(figure)
+      ? WORTH.leavening
+      : WORTH.least;
+    if (Math.abs(now - was) < Math.max(least, WORTH.ofItself * was)) return [];
+    const effect = effectOf(figure, was, now);
+    return [{ figure, was, now, ...(effect === undefined ? {} : { effect }) }];
+  });
+}
+
+function effectOf(figure: FigureName, wasRatio: number, nowRatio: number): Notice | undefined {
+  const isMore = wasRatio < nowRatio;
+  const values = { wasRatio, nowRatio };
+  switch (figure) {
+    case 'hydration':
+      return isMore
+        ? notice('FORMULA_EFFECT_WETTER', 'note', {}, { ...values, source: 'hydrationClasses' })
+        : notice('FORMULA_EFFECT_STIFFER', 'note', {}, { ...values, source: 'hydrationClasses' });
+    case 'fat':
+      return isMore
+        ? notice('FORMULA_EFFECT_FAT_MORE', 'note', {}, { ...values, source: 'fatShortens' })
+        : notice('FORMULA_EFFECT_FAT_LESS', 'note', {}, { ...values, source: 'fatShortens' });
+    case 'salt':
+      return isMore
+        ? notice('FORMULA_EFFECT_SALT_MORE', 'note', {}, { ...values, source: 'breadIngredients' })
+        : undefined;
+    case 'sugar':
+      return isMore
+        ? notice('FORMULA_EFFECT_SUGAR_MORE', 'note', {}, { ...values, source: 'breadIngredients' })
+        : undefined;
+    case 'powder':
+      return isMore
+        ? notice('FORMULA_EFFECT_POWDER_MORE', 'note', {}, { ...values, source: 'lloyd2004' })
+        : notice('FORMULA_EFFECT_POWDER_LESS', 'note', {}, { ...values, source: 'lloyd2004' });
+    default:
+      return undefined;
+  }
+}
+
+function foodDifferences(first: Version, other: Version): readonly Difference[] {
+  return FOODS.flatMap(({ code, source, isIt }) => {
+    const [was, now] = [first, other].map((version) => shareThat(version, isIt)) as [
+      number,
+      number,
+    ];
+    if (now - was < WORTH.least) return [];
+    return [{ was, now, effect: notice(code, 'note', {}, { source }) }];
+  });
+}
+
+const shareThat = ({ lines, character }: Version, isIt: (key: string) => boolean) =>
+  lines
+    .filter(({ ingredient }) => isIt(foodOf(ingredient)?.key ?? ''))
+    .reduce((sum, line) => sum + line.grams, 0) / character.flour;
+
+const FOODS = [
+  {
+    code: 'FORMULA_EFFECT_MILK',
+    source: 'milkInBread',
+    isIt: (key: string) => /^(milk|dry-milk|buttermilk)/.test(key),
+  },
+  {
+    code: 'FORMULA_EFFECT_BUTTER',
+    source: 'solidFats',
+    isIt: (key: string) => /^(butter-|margarine)/.test(key),
+  },
+  {
+    code: 'FORMULA_EFFECT_PURE_FAT',
+    source: 'solidFats',
+    isIt: (key: string) => /^(lard|shortening)/.test(key),
+  },
+  {
+    code: 'FORMULA_EFFECT_EGG',
+    source: 'breadIngredients',
+    isIt: (key: string) => /^egg/.test(key),
+  },
+  {
+    code: 'FORMULA_EFFECT_WHOLEMEAL',
+    source: 'breadIngredients',
+    isIt: (key: string) => /^(whole-wheat|rye)/.test(key),
+  },
+] as const;
