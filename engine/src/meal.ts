@@ -5,6 +5,7 @@ import type { BakePlan } from './bake/bake-plan.ts';
 import type { Air, Camp } from './camp/camp.ts';
 import type { CoalPlan } from './coals/coal-plan.ts';
 import type { Formula } from './formula/formula.ts';
+import type { DishLeavening } from './formula/leaven/dish-leavening.ts';
 import type { DishPortions, OvenLoad } from './menu/load.ts';
 import type { Menu, MenuDish } from './menu/menu.ts';
 import type { Recipe } from './menu/recipe.ts';
@@ -35,6 +36,8 @@ export interface DishPlan {
   readonly recipe: Recipe;
   readonly portions: DishPortions;
   readonly formula: Formula;
+  /** Gas, height tables, rise along the day; undefined for a dish without flour. */
+  readonly leavening?: DishLeavening;
   readonly loads: readonly LoadPlan[];
   readonly safety: DishSafety;
   readonly notices: readonly Notice[];

@@ -15,7 +15,7 @@ import {
   layCoals,
 } from './coals/index.ts';
 import type { Formula } from './formula/formula.ts';
-import { formulaFor } from './formula/index.ts';
+import { dishLeavening, formulaFor } from './formula/index.ts';
 import type { Assumption, DishPlan, LoadPlan, MealPlan } from './meal.ts';
 import {
   campForTonight,
@@ -200,13 +200,16 @@ function planDish(wish: DishWish): OrRefusal<DishPlan> {
   const airThen = airAt(camp, clockMinutes(dish.serveAt - LEAD_BEFORE_SERVING), {
     screened: false,
   });
-  const formula = formulaFor({
-    dish,
-    recipe,
-    factor: portions.factor,
-    elevation: camp.place.elevation,
-    air: airThen.temperature,
-  });
+  const { formula, leavening } = leavened(
+    wish,
+    formulaFor({
+      dish,
+      recipe,
+      factor: portions.factor,
+      elevation: camp.place.elevation,
+      air: airThen.temperature,
+    }),
+  );
   stage('safety');
   const safety = dishSafety({ dish, recipe, formula, camp });
   const loads: LoadPlan[] = [];
@@ -217,8 +220,26 @@ function planDish(wish: DishWish): OrRefusal<DishPlan> {
     if (isRefusal(outcome)) return { ...outcome, about: { ...outcome.about, dish: dish.id } };
     loads.push(outcome);
   }
-  const notices = [...portions.notices, ...(fit?.notices ?? []), ...formula.notices];
-  return { dish, recipe, portions, formula, loads, safety, notices };
+  const notices = [
+    ...portions.notices,
+    ...(fit?.notices ?? []),
+    ...formula.notices,
+    ...leavening.notices,
+  ];
+  return { dish, recipe, portions, formula, leavening, loads, safety, notices };
+}
+
+/** The rise along the air of its day takes the place of the one in still air. */
+function leavened({ camp, dish, recipe }: DishWish, formula: Formula) {
+  const leavening = dishLeavening({
+    formula,
+    recipe,
+    elevation: camp.place.elevation,
+    serveAt: dish.serveAt,
+    airAt: (at) => airAt(camp, clockMinutes(at), { screened: false }).temperature,
+  });
+  const rise = leavening.rise?.estimate;
+  return { leavening, formula: rise === undefined ? formula : { ...formula, rise } };
 }
 
 /** Air for dough and fire is read this long before serving, until the timetable knows better. */

@@ -59,6 +59,7 @@ export const riseRange = (dough: Kelvin): 'cold' | 'good' | 'warm' => {
  * the rise (judged). In a box it is as warm as the box.
  */
 export const doughTemperature = (air: Kelvin, box?: Kelvin): Kelvin =>
-  box ?? kelvin((MIXED + air) / 2);
+  box ?? kelvin((MIXED_DOUGH + air) / 2);
 
-const MIXED = fromCelsius(25); // 75 … 78 °F, doughTemperatures (grade B)
+/** A dough as it leaves the cook's hands. */
+export const MIXED_DOUGH = fromCelsius(25); // 75 … 78 °F, doughTemperatures (grade B)

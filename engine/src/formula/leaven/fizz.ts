@@ -1,6 +1,7 @@
 // Is the powder still good? Half a teaspoon in a quarter cup of hot water tells; a date does not:
 // eight powders up to 29 years old, kept dry, had lost nothing (lloyd2004), and damp spoils one in
 // weeks. No law of loss with damp is published, so a weak fizz widens the doubt and no more.
+// Sources: fizzTest, lloyd2004, legalPowder.
 
 import { type Grams, grams } from '../../quantity/unit.ts';
 import { leaveningAcid } from './table.ts';

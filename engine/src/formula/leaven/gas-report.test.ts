@@ -23,7 +23,7 @@ const report = (amounts: Readonly<Record<string, number>>, pressure = SEA) =>
   gasReport(lines(amounts), { dough: DOUGH, pressure })!;
 
 describe('acids', () => {
-  it.each(acids.rows as readonly (readonly [string, number, number | null])[])(
+  it.each(acids.rows as unknown as readonly (readonly [string, number, number | null])[])(
     'neutralise as printed in neutralisingValues: %s %d',
     (key, printed, other) => {
       const { neutralisingValue } = leaveningAcid(key)!;

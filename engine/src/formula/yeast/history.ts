@@ -1,5 +1,6 @@
 // The temperature of a dough over time: it starts as it was mixed and follows the place it stands in.
-// A lump of one temperature (a bowl is stirred by nobody, so its rim runs ahead of its middle).
+// A lump of one temperature by Newton's cooling (plain physics, no source); its surface heat transfer
+// is judged. Weak spot: nobody stirs a bowl, so its rim runs ahead of its middle.
 
 import { type Grams, type Kelvin, kelvin, type Minutes, minutes } from '../../quantity/unit.ts';
 

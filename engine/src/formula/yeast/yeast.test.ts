@@ -43,7 +43,7 @@ const planIn = (of: ReturnType<typeof lines>, place: (minute: number) => Kelvin,
 const still = (celsius: number) => steadily(fromCelsius(celsius));
 
 describe('speed of yeast', () => {
-  it.each(sourdough.rows as readonly (readonly [string, number, number])[])(
+  it.each(sourdough.rows as unknown as readonly (readonly [string, number, number])[])(
     'of sourdough is that of gaenzle1998: %s at %d °C is %d of its best',
     (organism, celsius, rate) => {
       const of = organism === 'yeast' ? wildYeastRate : lactobacilliRate;

@@ -1,0 +1,201 @@
+// What raises one dish on its day: gas, height, rise, water for the dough, starter, in one place.
+// Sources: those of gas-report.ts, height-advice.ts, yeast/ and water-temperature.ts.
+
+import { pressureAtElevation } from '../../camp/air.ts';
+import type { Recipe, StepKind } from '../../menu/recipe.ts';
+import { type Notice, notice } from '../../notice/notice.ts';
+import {
+  type ClockMinutes,
+  type Grams,
+  grams,
+  type Kelvin,
+  type Metres,
+  minutes,
+} from '../../quantity/unit.ts';
+import { flourIn, isFlour } from '../dough.ts';
+import type { Formula } from '../formula.ts';
+import { type HeightCompared, heightCompared } from '../height-advice.ts';
+import { MIXED_DOUGH } from '../rise.ts';
+import { type DoughWater, doughWater, handFriction } from '../water-temperature.ts';
+import { steadily } from '../yeast/history.ts';
+import { type RiseOption, type RisePlan, risePlan } from '../yeast/rise-plan.ts';
+import { type StarterDay, starterDays } from '../yeast/starter.ts';
+import { isStarter } from '../yeast/work.ts';
+import { type GasReport, gasReport } from './gas-report.ts';
+import { type PowderKept, powderNotices } from './powder-notices.ts';
+
+export interface DishLeavening {
+  readonly gas?: GasReport;
+  /** Published tables beside the law; absent low down and for a dish without leavening. */
+  readonly height?: HeightCompared;
+  readonly rise?: RisePlan;
+  /** For the dough temperature that the rise counts on. */
+  readonly water?: DoughWater;
+  readonly starter?: readonly StarterDay[];
+  readonly notices: readonly Notice[];
+}
+
+export interface LeaveningWish {
+  readonly formula: Formula;
+  readonly recipe: Recipe;
+  readonly elevation: Metres;
+  readonly serveAt: ClockMinutes;
+  /** Air in the open by the camp's clock. */
+  readonly airAt: (at: number) => Kelvin;
+  readonly powder?: PowderKept;
+}
+
+/**
+ * Everything about the leavening of one batch.
+ *
+ * @notice FORMULA_RISE_STOPPED, FORMULA_WATER_CAPPED, FORMULA_SODA_LEFT, FORMULA_POWDER_*
+ */
+export function dishLeavening(wish: LeaveningWish): DishLeavening {
+  const { formula, elevation, powder } = wish;
+  if (!(0 < formula.flour)) return { notices: [] };
+  const pressure = pressureAtElevation(elevation);
+  const rise = yeastRise(wish);
+  const gas = gasReport(formula.lines, {
+    dough: wish.airAt(wish.serveAt - BAKE_MINUTES),
+    pressure,
+    ...(powder?.fizz === undefined ? {} : { fizz: powder.fizz }),
+  });
+  const height = heightOf(wish, gas !== undefined);
+  const water = rise === undefined ? undefined : waterOf(wish, rise.mixAt);
+  const starter = rise === undefined ? undefined : starterOf(wish, rise.mixAt);
+  return {
+    ...(gas === undefined ? {} : { gas }),
+    ...(height === undefined ? {} : { height }),
+    ...(rise === undefined ? {} : { rise: rise.plan }),
+    ...(water === undefined ? {} : { water }),
+    ...(starter === undefined ? {} : { starter }),
+    notices: [
+      ...riseNotices(formula, rise?.plan, water),
+      ...(gas === undefined ? [] : powderNotices(formula, gas, powder)),
+    ],
+  };
+}
+
+/** From shaped dough into the oven to the table, as long as nobody knows better (judged). */
+const BAKE_MINUTES = 75;
+const GUESSED_RISE_MINUTES = 120;
+
+interface DatedRise {
+  readonly plan: RisePlan;
+  readonly mixAt: number;
+}
+
+/** The rise depends on when it begins, and that on how long it is: two rounds settle it. */
+function yeastRise(wish: LeaveningWish): DatedRise | undefined {
+  if (wish.recipe.kind !== 'yeast-bread') return undefined;
+  let mixAt = wish.serveAt - BAKE_MINUTES - GUESSED_RISE_MINUTES;
+  let plan = riseFrom(wish, mixAt);
+  for (let round = 0; round < 2 && plan?.estimate !== undefined; round += 1) {
+    mixAt = wish.serveAt - BAKE_MINUTES - plan.estimate.first - plan.estimate.second;
+    plan = riseFrom(wish, mixAt);
+  }
+  return plan === undefined ? undefined : { plan, mixAt };
+}
+
+function riseFrom({ formula, recipe, elevation, airAt }: LeaveningWish, mixAt: number) {
+  const open = (minute: number) => airAt(mixAt + minute);
+  const kept = (kind: StepKind) => {
+    const at = recipe.steps.find((step) => step.kind === kind && step.keptAt)?.keptAt;
+    return at === undefined ? undefined : steadily(at);
+  };
+  return risePlan(formula.lines, {
+    mixed: kept('rise')?.(0) ?? MIXED_DOUGH,
+    mass: formula.batch,
+    place: kept('rise') ?? open,
+    shapedPlace: kept('second-rise') ?? open,
+    elevation,
+  });
+}
+
+function heightOf({ formula, recipe, elevation }: LeaveningWish, hasGas: boolean) {
+  const hasYeast = formula.lines.some(({ ingredient }) => ingredient.part === 'yeast');
+  if (!hasGas && !hasYeast) return undefined;
+  const written = powderTeaspoonsForTwoCups(formula);
+  const isYeast = recipe.kind === 'yeast-bread' && hasYeast;
+  return heightCompared(elevation, {
+    leavens: isYeast ? 'yeast' : 'powder',
+    ...(written === undefined ? {} : { teaspoonsForTwoCups: written }),
+  });
+}
+
+const TEASPOON_GRAMS = 4.6; // of powder, sr28 NDB 18369
+const TWO_CUPS_GRAMS = 250; // sr28 NDB 20081
+
+/** As the recipe wrote it, before any cut. */
+function powderTeaspoonsForTwoCups({ lines, changes, flour }: Formula): number | undefined {
+  const powder = lines
+    .filter(({ ingredient }) => ingredient.part === 'powder')
+    .reduce((sum, line) => {
+      const was = changes.find(({ ingredient }) => ingredient === line.ingredient.name)?.was;
+      return sum + (was ?? line.grams);
+    }, 0);
+  return 0 < powder ? (powder / TEASPOON_GRAMS / flour) * TWO_CUPS_GRAMS : undefined;
+}
+
+/** Flour and water are as warm as the air they stood in. */
+function waterOf({ formula, recipe, airAt }: LeaveningWish, mixAt: number) {
+  const keptAt = recipe.steps.find((step) => step.kind === 'rise' && step.keptAt)?.keptAt;
+  const water = wetIn(formula);
+  if (!(0 < water)) return undefined;
+  const air = airAt(mixAt);
+  return doughWater({
+    wanted: keptAt ?? MIXED_DOUGH,
+    flour: grams(flourIn(formula.lines.filter(({ ingredient }) => isFlour(ingredient)))),
+    flourTemperature: air,
+    water,
+    friction: handFriction,
+    tap: air,
+  });
+}
+
+const wetIn = ({ lines }: Formula): Grams =>
+  grams(
+    lines
+      .filter(({ ingredient }) => ingredient.part === 'water' || ingredient.part === 'liquid')
+      .reduce((sum, line) => sum + line.grams, 0),
+  );
+
+function starterOf({ formula, airAt }: LeaveningWish, mixAt: number) {
+  const wanted = formula.lines
+    .filter(({ ingredient }) => isStarter(ingredient))
+    .reduce((sum, line) => sum + line.grams, 0);
+  if (!(0 < wanted)) return undefined;
+  return starterDays(grams(wanted), { place: (minute) => airAt(mixAt + minute) });
+}
+
+function riseNotices(
+  { dish, recipe }: Formula,
+  plan: RisePlan | undefined,
+  water: DoughWater | undefined,
+): readonly Notice[] {
+  const about = { dish, recipe };
+  const stopped = plan !== undefined && plan.estimate === undefined;
+  return [
+    ...(stopped ? [notice('FORMULA_RISE_STOPPED', 'stop', about, stoppedValues(plan))] : []),
+    ...(water?.limit === undefined
+      ? []
+      : [
+          notice('FORMULA_WATER_CAPPED', 'doubt', about, {
+            waterKelvin: water.water,
+            doughKelvin: water.dough,
+          }),
+        ]),
+  ];
+}
+
+/** How far it gets, and the nearest thing that works. */
+export function stoppedValues({ done, along, options }: RisePlan) {
+  const box = options.find((option): option is RiseOption => option.do === 'warm-box');
+  return {
+    placeKelvin: along.at(-1)?.place ?? MIXED_DOUGH,
+    doneRatio: done,
+    ...(box?.first === undefined || box.kelvin === undefined
+      ? {}
+      : { boxKelvin: box.kelvin, boxMinutes: minutes(box.first) }),
+  };
+}
