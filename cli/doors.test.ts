@@ -189,7 +189,7 @@ describe('emberwright what-now', () => {
         const felt = `about ${says('us').difference(Math.abs(effect))} `;
         const found = flat.indexOf(felt, from);
         expect(found, `${symptom}: ${felt}`).toBeGreaterThan(from);
-        expect(flat.slice(found, found + 60)).toContain(`in ${after} min)`);
+        expect(flat.slice(found, found + 60)).toContain(`in ${after} min`);
         from = found + 1;
       }
       expect(flat).not.toMatch(UNSAYABLE);

@@ -46,8 +46,8 @@ export const meanStrength = (fromBurnt: number, toBurnt: number): number =>
     : meanRoot(Math.min(1, fromBurnt), toBurnt) / CHART_MEAN;
 
 /**
- * What a coal delivers under its own ash, beside one whose ash was knocked off. Every page says to
- * knock it off and none says what that brings, so it stays 1: no effect is claimed.
+ * What a coal delivers under its own ash, beside what the charts count on: 1, since their coals lay
+ * under theirs. What knocking it off may bring stands in ash.ts.
  */
 export const ASH_STRENGTH = 1;
 

@@ -230,6 +230,8 @@ export interface Move {
   readonly effect: KelvinDifference;
   /** Minutes until most of it is felt. */
   readonly after: Minutes;
+  /** Where the effect rests on a guess: it may be nothing, and is hardly more than this. */
+  readonly most?: KelvinDifference;
 }
 
 export interface Unevenness {

@@ -113,6 +113,11 @@ export const coalsCodes = {
     when: 'Coals that the cook counts are older than they live here.',
     next: 'Count them as ash and light others.',
   },
+  COALS_NO_FIRE: {
+    kind: 'notice',
+    when: 'What glows gives less than one young coal: no move can help.',
+    next: 'Light as many coals as are said, now; keep the lid on until they have ashed over.',
+  },
   COALS_NOTHING_FITS: {
     kind: 'notice',
     when: 'No kind of dish can be cooked on what these coals still give.',

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Change, coalRequest } from '../../validation/coals/requests.ts';
-import { isRefusal, type OrRefusal } from '../notice/notice.ts';
+import { isRefusal, type Notice, type OrRefusal } from '../notice/notice.ts';
 import { fromFahrenheit, kelvin, metresPerSecond, minutes } from '../quantity/unit.ts';
+import { withAshOff } from './ash.ts';
 import { coalsCodes } from './codes.ts';
 import { type FireState, fireNow, type LyingCoals, runOn } from './fire-state.ts';
 import { ovenBody } from './geometry.ts';
@@ -183,7 +184,7 @@ describe('the coals that are left', () => {
 
   it('bake bread with a good set, and nothing once they are ash', () => {
     expect(left(40).ways.flatMap((way) => way.kinds)).toContain('yeast-bread');
-    expect(codes(left(22, 120))).toEqual(['COALS_NOTHING_FITS']);
+    expect(codes(left(22, 120))).toEqual(['COALS_NO_FIRE']);
   });
 
   it('hold a lower heat for longer than a higher one', () => {
@@ -299,5 +300,74 @@ describe('a rescue', () => {
       for (const move of answer.moves) expect(Number.isFinite(move.effect)).toBe(true);
       expect(held(rescue({ symptom, state: bare }))).toEqual(answer);
     }
+  });
+});
+
+describe('a fire that is out', () => {
+  const bare = (change: Change = {}, lit = 120): FireState => ({
+    ...stateOf(lying(17, 8, lit), change),
+    loadInMinutesAgo: minutes(30),
+  });
+  const noticeOf = (answer: { readonly notices?: readonly Notice[] }) => answer.notices?.[0];
+
+  it('is said plainly for every trouble, with no move: light so many, ashed over after 15 to 25 min (chimneyMinutes)', () => {
+    for (const symptom of SYMPTOMS) {
+      const answer = held(rescue({ symptom, state: bare() }));
+      expect(answer.moves).toEqual([]);
+      const notice = noticeOf(answer);
+      expect(notice?.code).toBe('COALS_NO_FIRE');
+      expect(Number(notice?.values.minutes)).toBeGreaterThanOrEqual(15);
+      expect(Number(notice?.values.minutes)).toBeLessThanOrEqual(25);
+      expect(Number(notice?.values.coals)).toBeGreaterThan(15);
+    }
+  });
+
+  it('loses heat till the new coals are there, more in wind, and never below the air', () => {
+    const falls = (wind: number) => {
+      const iron = fromFahrenheit(350);
+      const values = noticeOf(
+        held(rescue({ symptom: 'late', state: { ...bare({ wind }), ironNow: iron } })),
+      )?.values;
+      return [Number(values?.ovenKelvin), Number(values?.thenKelvin)] as const;
+    };
+    const [still, windy] = [falls(0), falls(3)];
+    expect(still[1]).toBeLessThan(still[0] - 50);
+    expect(windy[1]).toBeLessThan(still[1]);
+    expect(windy[1]).toBeGreaterThan(290);
+  });
+
+  it('is told of a layout and of coals left too, and of a feeder fire by its own lead', () => {
+    expect(codes(judged({}, 17, 8, 200))[0]).toBe('COALS_NO_FIRE');
+    const { oven, air, place, screened, fuel } = coalRequest({ wood: true });
+    const spot = { oven, air, place, screened, fuel };
+    const left = held(whatCanIDoWith({ ...spot, pieces: 0, litMinutesAgo: minutes(30) }));
+    expect(left.ways).toEqual([]);
+    expect(noticeOf(left)?.values.minutes).toBe(45);
+  });
+});
+
+describe('ash knocked off', () => {
+  const moveOf = (symptom: Symptom, lit: number) =>
+    held(
+      rescue({ symptom, state: { ...stateOf(lying(17, 8, lit)), loadInMinutesAgo: minutes(12) } }),
+    ).moves.find((move) => move.do === 'knock-ash');
+
+  it('is offered with what one report makes of it, and at most a few times that (ashKnocked: 21 F in two minutes)', () => {
+    const move = moveOf('coals-dying', 40);
+    expect(move?.effect).toBeGreaterThan(0);
+    expect(move?.effect).toBeLessThan(21 / 1.8);
+    expect(move?.most).toBeGreaterThan(move?.effect ?? 0);
+  });
+
+  it('is not offered of coals that have just ashed over, nor where they would be gone the sooner', () => {
+    expect(moveOf('coals-dying', 18)).toBeUndefined();
+    expect(moveOf('coals-dying', 78)).toBeUndefined();
+  });
+
+  it('makes no heat: a coal gives as much as before, only sooner', () => {
+    const { setting } = held(fireNow(stateOf(lying(17, 8, 40))));
+    const bared = withAshOff(setting);
+    const heat = (of: typeof setting) => of.strengthAbove * of.burnoutMinutes;
+    expect(heat(bared)).toBeCloseTo(heat(setting), 9);
   });
 });

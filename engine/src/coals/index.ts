@@ -30,8 +30,8 @@ export {
 export { type Rescue, type RescueMove, rescue, type Symptom } from './rescue.ts';
 export { ironAfter } from './reuse.ts';
 export { simpleLoad } from './simple-load.ts';
-export { type StackPlan, type StackRequest, type StackSets, stackOvens } from './stack.ts';
 export { isPotMethod } from './split.ts';
+export { type StackPlan, type StackRequest, type StackSets, stackOvens } from './stack.ts';
 export { usualLoad } from './usual-load.ts';
 export {
   type CoalsLeft,

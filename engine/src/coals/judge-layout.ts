@@ -16,6 +16,7 @@ import { curveOf } from './curve.ts';
 import { beliefsFor } from './factors.ts';
 import { type FireNow, type FireState, fireNow, liveCoals, runOn } from './fire-state.ts';
 import { heatNeedFor } from './need.ts';
+import { noFire } from './no-fire.ts';
 import { COALS_RANGE, siteNotices } from './range.ts';
 import type { OvenMoment } from './run.ts';
 import { isBaked, WANTED_HALF_RANGE } from './split.ts';
@@ -59,12 +60,13 @@ export const judgeLayout = (question: LayoutQuestion): OrRefusal<LayoutJudgement
     runOn(changed, moment, ahead),
   );
   const counted = moments.filter((each) => each.minute > (ahead.loadInMinute ?? 0));
+  const out = noFire(question, now);
   return {
     curve: curveOf(request.load, moments, runs),
     mean: kelvin(meanOf(counted)),
     heldMinutes: counted.filter((each) => isHeld(each, question.wanted)).length,
     notices: [
-      judged(question, now, counted),
+      out ?? judged(question, now, counted),
       ...layoutNotices(question, now),
       ...siteNotices(request),
     ],

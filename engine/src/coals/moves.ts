@@ -1,8 +1,9 @@
 // What can a cook do about the heat, and what does each move bring? Each is run, not guessed.
-// Source: replay.ts. Weak spot: knocking ash off is left out, nobody says how much it brings.
+// Source: replay.ts. Weak spot: what knocking ash off brings is a guess (ash.ts), and told as one.
 
 import { windAtOven } from '../camp/air.ts';
 import { kelvinDifference, metresPerSecond, minutes } from '../quantity/unit.ts';
+import { ASH_GAIN, hasAsh, withAshOff } from './ash.ts';
 import type { CoalRequest, Move } from './coal-plan.ts';
 import type { Counted } from './count.ts';
 import { beliefsFor, believed } from './factors.ts';
@@ -39,7 +40,7 @@ export const movesAt = (wish: MoveWish): MoveChoice => {
   const priced = (plain: PlainMove) => moveWith(wish, plain, { from, usual });
   return {
     ifHot: usefulFirst(takes(wish, from).map(priced)),
-    ifCool: usefulFirst([...adds(wish, from), ...screens(wish)].map(priced)),
+    ifCool: usefulFirst([...adds(wish, from), ...screens(wish), ...ashes(from)].map(priced)),
   };
 };
 
@@ -52,6 +53,7 @@ const usefulFirst = (moves: readonly Move[]): readonly Move[] => {
   const size = (move: Move) => Math.abs(move.effect);
   const most = Math.max(0, ...moves.map(size));
   return moves
+    .filter((move) => move.do !== 'knock-ash' || move.effect > 0) // bared coals may be gone too soon
     .filter((move) => size(move) >= Math.max(FELT_KELVIN, USEFUL_SHARE * most))
     .sort((one, other) => size(other) - size(one) || one.after - other.after);
 };
@@ -113,6 +115,9 @@ const screens = ({ request }: MoveWish): readonly PlainMove[] =>
     ? [{ do: 'screen-wind', coals: 0 }]
     : [];
 
+const ashes = ({ coals }: OvenMoment): readonly PlainMove[] =>
+  hasAsh(coals) ? [{ do: 'knock-ash', coals: 0 }] : [];
+
 /** Move coals from below to the lid: the bread's last minutes. */
 export const finishAbove = (wish: MoveWish): Move | undefined => {
   const from = wish.counted.run.moments[wish.minute];
@@ -137,21 +142,30 @@ const moveWith = (
   plain: PlainMove,
   run: { readonly from: OvenMoment; readonly usual: readonly OvenMoment[] },
 ): Move => {
-  const changed = watched(wish, settingAfter(wish, plain), momentAfter(run.from, plain));
-  const changes = changed.map((moment, index) => {
-    return moment.ovenKelvin - (run.usual[index]?.ovenKelvin ?? moment.ovenKelvin);
-  });
-  const largest = changes.reduce((far, each) => (Math.abs(each) > Math.abs(far) ? each : far), 0);
+  const after = momentAfter(run.from, plain);
+  const changesWith = (setting: RunSetting) =>
+    watched(wish, setting, after).map(
+      (moment, index) => moment.ovenKelvin - (run.usual[index]?.ovenKelvin ?? moment.ovenKelvin),
+    );
+  const changes = changesWith(settingAfter(wish, plain));
+  const largest = farthest(changes);
   const felt = changes.findIndex((each) => Math.abs(each) >= FELT_SHARE * Math.abs(largest));
+  const atMost = () => farthest(changesWith(withAshOff(wish.setting, ASH_GAIN.most)));
   return {
     ...plain,
     ...(wish.request.fuel.kind === 'wood-coals' ? { shovels: shovelsFor(plain.coals) } : {}),
     effect: kelvinDifference(largest),
     after: minutes(Math.max(1, felt)),
+    ...(plain.do === 'knock-ash' ? { most: kelvinDifference(atMost()) } : {}),
   };
 };
 
+/** The change that is farthest from none. */
+export const farthest = (changes: readonly number[]): number =>
+  changes.reduce((far, each) => (Math.abs(each) > Math.abs(far) ? each : far), 0);
+
 const settingAfter = ({ request, setting }: MoveWish, plain: PlainMove): RunSetting => {
+  if (plain.do === 'knock-ash') return withAshOff(setting);
   if (plain.do !== 'screen-wind') return setting;
   const one = metresPerSecond(1);
   const shelter = windAtOven(one, true) / windAtOven(one, false);

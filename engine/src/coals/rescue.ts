@@ -1,9 +1,9 @@
 // It is going wrong: three moves in order, each run from the fire as it stands now. No plan needed.
 // Source: run.ts for the effects; which move helps which trouble is common practice, no source.
-// Weak spot: what knocking ash off and raising the oven bring is ours; nobody has measured either.
+// Weak spot: what knocking ash off (ash.ts) and raising the oven (riser.ts) bring, nobody has measured.
 
 import { windAtOven } from '../camp/air.ts';
-import { isRefusal, type OrRefusal } from '../notice/notice.ts';
+import { isRefusal, type Notice, type OrRefusal } from '../notice/notice.ts';
 import {
   type KelvinDifference,
   kelvinDifference,
@@ -11,11 +11,13 @@ import {
   metresPerSecond,
   minutes,
 } from '../quantity/unit.ts';
+import { ASH_GAIN, hasAsh, withAshOff } from './ash.ts';
 import { beliefsFor, believed } from './factors.ts';
 import { standingRoom } from './feeding.ts';
 import { type FireNow, type FireState, fireNow, liveCoals, runOn } from './fire-state.ts';
 import { shovelsFor } from './fuel.ts';
-import { momentAfter } from './moves.ts';
+import { farthest, momentAfter } from './moves.ts';
+import { noFire } from './no-fire.ts';
 import {
   type SideEffect,
   type SideMove,
@@ -23,6 +25,7 @@ import {
   sideEffect,
   sideSight,
 } from './rescue-side.ts';
+import { riserFactor } from './riser.ts';
 import { coalWidth, roomFor } from './room.ts';
 import type { CoalGroup, OvenMoment, RunSetting } from './run.ts';
 import { siteFor } from './site.ts';
@@ -67,6 +70,8 @@ export interface RescueMove {
   readonly browning?: Minutes;
   /** Minutes until most of it is felt. */
   readonly after: Minutes;
+  /** Where the effect rests on a guess: it may be nothing, and is hardly more than this. */
+  readonly most?: KelvinDifference;
 }
 
 export type Feels = 'oven' | 'lid' | 'floor' | 'side' | 'load';
@@ -75,6 +80,8 @@ export interface Rescue {
   readonly symptom: Symptom;
   /** Three, in the order in which they are tried; fewer where less can be done. */
   readonly moves: readonly RescueMove[];
+  /** COALS_NO_FIRE, where no move can help. */
+  readonly notices?: readonly Notice[];
 }
 
 type Try = readonly [RescueMove['do'], Feels];
@@ -132,6 +139,8 @@ export const rescue = (asked: {
   const { symptom, state } = asked;
   const now = fireNow(state);
   if (isRefusal(now)) return now;
+  const out = noFire(state, now);
+  if (out) return { symptom, moves: [], notices: [out] };
   const usual = runOn(now.setting, now.moment, { minutes: WATCH_MINUTES });
   if (symptom === 'one-side-hot') return { symptom, moves: sideMoves(state, now, usual) };
   const moves: RescueMove[] = [];
@@ -139,10 +148,14 @@ export const rescue = (asked: {
     const coals = coalsFor(move, state, now);
     if (moves.length === MOVES || coals === undefined) continue;
     const found = tried({ move, feels, coals }, state, now, usual);
-    if (Math.abs(found.effect) >= FELT_KELVIN) moves.push(found);
+    if (isWorthIt(found)) moves.push(found);
   }
   return { symptom, moves };
 };
+
+/** Bared coals burn up sooner: what would leave the oven cooler by that is no help. */
+const isWorthIt = ({ do: move, effect }: RescueMove): boolean =>
+  (move === 'knock-ash' ? effect : Math.abs(effect)) >= FELT_KELVIN;
 
 const HANDFUL = { pieces: 1, wood: 4 } as const; // half a shovel
 const MOST_MOVED = 6; // as in moves.ts
@@ -167,6 +180,7 @@ const coalsFor = (move: RescueMove['do'], state: FireState, now: FireNow): numbe
   if (move === 'screen-wind')
     return state.screened || state.air.wind < LEAST_WIND_TO_SCREEN ? undefined : 0;
   if (move === 'wait') return now.moment.load === undefined ? undefined : 0;
+  if (move === 'knock-ash') return hasAsh(now.moment.coals) ? 0 : undefined;
   return live('above') + live('below') > 0 ? 0 : undefined;
 };
 
@@ -180,6 +194,8 @@ interface Tried {
   readonly move: RescueMove['do'];
   readonly feels: Feels;
   readonly coals: number;
+  /** Ash off at the upper end of what it may bring. */
+  readonly isMost?: boolean;
 }
 
 const tried = (
@@ -189,7 +205,8 @@ const tried = (
   usual: readonly OvenMoment[],
 ): RescueMove => {
   const changes = changesOf({ move, feels, coals }, state, now, usual);
-  const largest = changes.reduce((far, each) => (Math.abs(each) > Math.abs(far) ? each : far), 0);
+  const largest = farthest(changes);
+  const atMost = () => farthest(changesOf({ move, feels, coals, isMost: true }, state, now, usual));
   const felt = changes.findIndex((each) => Math.abs(each) >= FELT_SHARE * Math.abs(largest));
   return {
     do: move,
@@ -198,11 +215,12 @@ const tried = (
     feels,
     effect: kelvinDifference(largest),
     after: minutes(Math.max(1, felt)),
+    ...(move === 'knock-ash' ? { most: kelvinDifference(atMost()) } : {}),
   };
 };
 
 const changesOf = (
-  { move, feels, coals }: Tried,
+  { move, feels, coals, isMost = false }: Tried,
   state: FireState,
   now: FireNow,
   usual: readonly OvenMoment[],
@@ -211,7 +229,7 @@ const changesOf = (
   // Waiting is measured against now: what the food gains if it is left in.
   if (move === 'wait') return usual.map((moment) => felt(moment) - felt(now.moment));
   const changed = runOn(
-    settingAfter(move, state, now),
+    isMost ? withAshOff(now.setting, ASH_GAIN.most) : settingAfter(move, state, now),
     momentAfter(now.moment, { do: move, coals }),
     {
       minutes: WATCH_MINUTES,
@@ -294,24 +312,21 @@ const screenShare = (): number => {
   return windAtOven(one, true) / windAtOven(one, false);
 };
 
-/** Ours: ash knocked off lets a coal give this much more. */
-const ASH_GAIN = 1.1;
-/** Ours: an oven raised on a tall stand takes this share of what its coals below gave it. */
-const RAISED_SHARE = 0.6;
+/** Two inches: bricks on their side, or a low trivet under the legs; common practice, no source. */
+const RISER_METRES = 0.05;
 
 const settingAfter = (
   move: RescueMove['do'],
   state: FireState,
   { setting, request }: FireNow,
 ): RunSetting => {
-  if (move === 'knock-ash')
-    return {
-      ...setting,
-      strengthAbove: setting.strengthAbove * ASH_GAIN,
-      strengthBelow: setting.strengthBelow * ASH_GAIN,
-    };
-  if (move === 'raise-oven')
-    return { ...setting, strengthBelow: setting.strengthBelow * RAISED_SHARE };
+  if (move === 'knock-ash') return withAshOff(setting);
+  if (move === 'raise-oven') {
+    const riser = request.conditions?.riser ?? 0;
+    const gap = (height: number) => riserFactor(setting.body, height);
+    const share = gap(riser + RISER_METRES) / gap(riser);
+    return { ...setting, strengthBelow: setting.strengthBelow * share };
+  }
   if (move !== 'screen-wind') return setting;
   const wind = metresPerSecond(state.air.wind * screenShare());
   const screened = { ...request, air: { ...request.air, wind }, screened: true };

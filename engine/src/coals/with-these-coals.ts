@@ -7,6 +7,7 @@ import { fromFahrenheit, type Kelvin, kelvin, type Minutes, minutes } from '../q
 import { type FireState, fireNow, type LyingCoals, runOn } from './fire-state.ts';
 import type { Load } from './load.ts';
 import { roomOf, spilled } from './need.ts';
+import { noFire } from './no-fire.ts';
 import type { OvenMoment } from './run.ts';
 import { shareAboveFor, WANTED_HALF_RANGE } from './split.ts';
 import { usualLoad } from './usual-load.ts';
@@ -66,9 +67,12 @@ const AT_BOIL: readonly (readonly [RecipeKind, number])[] = [
  * What these coals still do in this oven, by method: how hot for how long, and what that cooks.
  *
  * @refuses  as fireNow
+ * @notice   COALS_NO_FIRE — nothing glows, and there are no ways
  * @notice   COALS_NOTHING_FITS — no kind of dish can be cooked on them
  */
 export const whatCanIDoWith = (left: CoalsLeft): OrRefusal<Possibilities> => {
+  const out = withoutFire(left);
+  if (out !== undefined) return isRefusal(out) ? out : { ways: [], notices: [out] };
   const ways: Possibility[] = [];
   for (const method of METHODS) {
     const way = wayOf(left, method);
@@ -78,6 +82,15 @@ export const whatCanIDoWith = (left: CoalsLeft): OrRefusal<Possibilities> => {
   const isNothing = ways.every((way) => way.kinds.length === 0);
   const about = { oven: left.oven.id };
   return { ways, notices: isNothing ? [notice('COALS_NOTHING_FITS', 'doubt', about)] : [] };
+};
+
+const withoutFire = (left: CoalsLeft): OrRefusal<Notice> | undefined => {
+  const coals = [
+    { place: 'above', pieces: left.pieces, litMinutesAgo: left.litMinutesAgo },
+  ] as const;
+  const state = { ...left, method: 'bake', coals, load: usualLoad(left, 'bake') } as const;
+  const now = fireNow(state);
+  return isRefusal(now) ? now : noFire(state, now);
 };
 
 const wayOf = (left: CoalsLeft, method: HeatMethod): OrRefusal<Possibility> => {

@@ -155,6 +155,13 @@ export const coalsSources = {
     grade: 'A',
     note: 'its fourth power and the square root of the wind agree: both double',
   },
+  ashKnocked: {
+    title: 'Ash tapped off the coals of a smoker: its air rose from 234 to 255 °F in two minutes',
+    by: 'a post on a smoking forum',
+    year: 2014,
+    grade: 'C',
+    note: 'one evening, another kind of cooker; nothing of the kind was found for a camp oven',
+  },
   groundSaps: {
     title: 'Bare damp or cold earth takes heat from the coals below',
     by: 'a scout troop’s page; an extension agent in a newspaper, 2021',

@@ -16,8 +16,9 @@ export function coalsLeftSheet(asked: CoalsLeftAsked, say: Say): SheetDocument {
   const { door, pieces, possibilities } = asked;
   const much = coalsWord(pieces, door.fuel);
   const title = `With ${much}${door.fuel === 'wood-coals' ? '' : ' coals'} left`;
+  const from = 'From now; each way starts with a cold oven, baked food goes in after 15 min.';
   const blocks = [
-    paragraph('From now; each way starts with a cold oven, baked food goes in after 15 min.'),
+    ...(possibilities.ways.length > 0 ? [paragraph(from)] : []),
     ...possibilities.ways.flatMap((way) => wayBlocks(way, door, say)),
   ];
   const { notices } = possibilities;

@@ -146,9 +146,14 @@ export function movePhrase(move: Move, wood: boolean, say: Say): string {
   const effect =
     Math.abs(move.effect) < 0.5
       ? 'hardly felt'
-      : `about ${say.difference(Math.abs(move.effect))} ${way} in ${say.minutes(move.after)}`;
+      : `about ${say.difference(Math.abs(move.effect))} ${way} in ${say.minutes(move.after)}` +
+        guessPhrase(move, say);
   return `${moveWords(move, wood)} (${effect})`;
 }
+
+/** `: a guess, 0 to 30 °F`; nothing where the effect is reckoned. */
+export const guessPhrase = ({ most }: Pick<Move, 'most'>, say: Say): string =>
+  most === undefined ? '' : `: a guess, 0 to ${say.difference(Math.abs(most))}`;
 
 /** The move alone, where its effect has been told before. */
 export function moveWords(move: Move, wood: boolean): string {

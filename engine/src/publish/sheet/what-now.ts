@@ -7,7 +7,7 @@ import { degrees, minutes } from '../../quantity/unit.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import type { Say } from '../say.ts';
 import { type Door, doorSheet, laidPhrase, paragraph } from './door.ts';
-import { moveWords, sentenceCase, shovelsWord, turnPhrase } from './phrases.ts';
+import { guessPhrase, moveWords, sentenceCase, shovelsWord, turnPhrase } from './phrases.ts';
 
 export interface WhatNowAsked {
   readonly door: Door;
@@ -18,12 +18,17 @@ export interface WhatNowAsked {
 
 export function whatNowSheet(asked: WhatNowAsked, say: Say): SheetDocument {
   const { door, rescue } = asked;
-  const blocks: readonly Block[] = [
-    paragraph(`With ${laidPhrase(asked, door.fuel)}. Try them in this order, and wait between.`),
-    ...movesBlocks(rescue, door, say),
-  ];
+  const { notices = [] } = rescue;
+  const laid = `With ${laidPhrase(asked, door.fuel)}.`;
+  const blocks: readonly Block[] =
+    notices.length > 0
+      ? [paragraph(laid)]
+      : [
+          paragraph(`${laid} Try them in this order, and wait between.`),
+          ...movesBlocks(rescue, door, say),
+        ];
   const title = LOOKS[rescue.symptom];
-  return doorSheet(door, { kind: 'what-now', title, blocks, notices: [] }, say);
+  return doorSheet(door, { kind: 'what-now', title, blocks, notices }, say);
 }
 
 const LOOKS: Readonly<Record<Symptom, string>> = {
@@ -93,7 +98,8 @@ function effectPhrase(move: RescueMove, say: Say): string {
     const swap = move.do === 'turn' ? 'the sides change places; ' : '';
     return `${swap}${laterPhrase(move)}the hot side about ${much} less hot in ${wait}`;
   }
-  return `${FELT[feels]} about ${much} ${effect < 0 ? 'cooler' : 'hotter'} in ${wait}`;
+  const way = effect < 0 ? 'cooler' : 'hotter';
+  return `${FELT[feels]} about ${much} ${way} in ${wait}${guessPhrase(move, say)}`;
 }
 
 /** Of the top; less than a minute in twenty can't be told. */

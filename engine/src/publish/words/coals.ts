@@ -19,6 +19,26 @@ const gives: Sentence = (values, about, say) =>
   `${capital(say.ovenName(about.oven ?? ''))}: expect about ${say.oven(number(values, 'meanKelvin'))} ` +
   `where ${say.oven(number(values, 'wantedKelvin'))} is wanted.`;
 
+const noFire: Sentence = (values, about, say) => {
+  const wood = values.fuel === 'wood-coals';
+  const wait = say.minutes(number(values, 'minutes'));
+  const light = wood
+    ? `Feed the fire now: its first shovels come in about ${wait}.`
+    : `Light ${number(values, 'coals')} now; they have ashed over in about ${wait}.`;
+  const [from, to] = [number(values, 'ovenKelvin'), number(values, 'thenKelvin')];
+  const falls =
+    Math.abs(from - to) < 3
+      ? `${capital(say.ovenName(about.oven ?? ''))} is cold.`
+      : `Till then ${say.ovenName(about.oven ?? '')} falls from ${say.oven(from)} to ${say.oven(to)}: lid on.`;
+  const laid = wood ? 'With them on' : `With ${counts(values)}`;
+  const again =
+    values.minute === undefined
+      ? ''
+      : ` ${laid} it is at ${say.oven(number(values, 'wantedKelvin'))} ` +
+        `${say.minutes(number(values, 'minute'))} later.`;
+  return `There is no fire to work with. ${light} ${falls}${again}`;
+};
+
 const belowIsFull: Sentence = (values, about, say) => {
   const oven = say.ovenName(about.oven ?? '');
   const all =
@@ -107,6 +127,7 @@ export const coalsWords: Words = {
       : `${counts(values)}: a third below is usual for bread, or the bottom burns.`,
   COALS_SPENT: () =>
     'Some of these coals are older than they live in this wind: count them as ash.',
+  COALS_NO_FIRE: (values, about, say) => noFire(values, about, say),
   COALS_NOTHING_FITS: () => 'These coals no longer cook a dish: light others.',
   COALS_AGE_IMPOSSIBLE: () =>
     'That age can not be: say about how many minutes ago the coals were lit, or the food went in.',
