@@ -5,6 +5,7 @@ import { bakeCodes } from './bake/index.ts';
 import { campCodes } from './camp/index.ts';
 import { coalsCodes } from './coals/index.ts';
 import { formulaCodes } from './formula/index.ts';
+import { larderCodes } from './larder/index.ts';
 import { menuCodes } from './menu/index.ts';
 import { provisionsCodes } from './provisions/index.ts';
 import { safetyCodes } from './safety/index.ts';
@@ -39,6 +40,7 @@ export * from './publish/index.ts';
 /** Every code that the engine can say, by stage. */
 export const codeLists = {
   camp: campCodes,
+  larder: larderCodes,
   menu: menuCodes,
   formula: formulaCodes,
   coals: coalsCodes,

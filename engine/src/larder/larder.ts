@@ -10,7 +10,7 @@ import type { Food, FoodPart, Measure } from './food.ts';
 
 const SODIUM_IN_TABLE_SALT = 38758; // mg in 100 g, sr28 NDB 02047
 
-interface LarderRow {
+export interface LarderRow {
   readonly key: string;
   readonly name: string;
   readonly ndb?: string;
@@ -42,7 +42,7 @@ export const foodWithKey = (key: string): Food | undefined => byKey.get(key);
  * a spoon of salt counts as all salt. Sodium in powder and soda counts here as well; a formula
  * leaves those two out.
  */
-function foodFromRow(row: LarderRow): Food {
+export function foodFromRow(row: LarderRow): Food {
   return {
     key: row.key,
     name: row.name,

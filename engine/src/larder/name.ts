@@ -35,7 +35,7 @@ function namesOf(all: readonly Food[]): ReadonlyMap<string, Food> {
   return names;
 }
 
-const wordsOf = (text: string): readonly string[] =>
+export const wordsOf = (text: string): readonly string[] =>
   text
     .toLowerCase()
     .replace(/\([^)]*\)/g, ' ')
@@ -46,7 +46,7 @@ const wordsOf = (text: string): readonly string[] =>
     .map(singular);
 
 /** Crude but even-handed: the same rule is used on both sides of the match. */
-const singular = (word: string) =>
+export const singular = (word: string) =>
   word
     .replace(/ies$/, 'y')
     .replace(/(lea|loa|hal)ves$/, '$1f')

@@ -46,6 +46,11 @@ export const units = {
   'us-fluid-ounce': exactly<CubicMetres>(473_176_473, 16_000_000_000_000),
   'us-tablespoon': exactly<CubicMetres>(473_176_473, 32_000_000_000_000),
   'us-teaspoon': exactly<CubicMetres>(157_725_491, 32_000_000_000_000),
+  // volume [m³]: the imperial gallon is 4.546 09 litres, 8 pints of 20 fluid ounces, nist-sp811 app. B
+  'imperial-gallon': exactly<CubicMetres>(454_609, 100_000_000),
+  'imperial-quart': exactly<CubicMetres>(454_609, 400_000_000),
+  'imperial-pint': exactly<CubicMetres>(454_609, 800_000_000),
+  'imperial-fluid-ounce': exactly<CubicMetres>(454_609, 16_000_000_000),
 
   // length [m]: the inch of 1959 is 25.4 mm, nist-hb44 app. C
   metre: exactly<Metres>(1, 1),

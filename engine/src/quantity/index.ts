@@ -27,3 +27,21 @@ export {
 } from './read.ts';
 // Which number is this?
 export * from './unit.ts';
+export {
+  type AmountTerm,
+  amountAt,
+  type Fullness,
+  fullness,
+  type PieceSize as WrittenPieceSize,
+  type Span,
+  type WrittenAmount,
+} from './written-amount.ts';
+export { matchAt, numberAt, type WrittenNumber } from './written-number.ts';
+export {
+  type Manner,
+  otherSize,
+  sizeOfWritten,
+  unitAt,
+  type WrittenSize,
+  type WrittenUnit,
+} from './written-unit.ts';

@@ -24,6 +24,19 @@ export const larderSources = {
     grade: 'D',
     note: 'Given to foods by their nature, from memory of the lists; labels to check are common practice.',
   },
+  labelEnergy: {
+    title:
+      'Energy and salt on food labels: 4, 9 and 4 kcal/g, fibre 2 kcal/g, salt is sodium times 2.5',
+    by: 'Regulation (EU) 1169/2011 annexes I and XIV; 21 CFR 101.9(c)(1)',
+    grade: 'D',
+    note: 'From memory; American labels count fibre as carbohydrate, European ones do not.',
+  },
+  labelRounding: {
+    title: 'How labels round, and how far they may be off: a fifth',
+    by: '21 CFR 101.9(c) and (g)',
+    grade: 'D',
+    note: 'From memory: fat to half a gram, carbohydrate and protein to a gram, energy to 10 kcal.',
+  },
   larderFromMemory: {
     title: 'Foods that the release does not have',
     by: 'us, from memory',

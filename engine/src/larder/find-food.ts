@@ -1,0 +1,241 @@
+// Which food does a line of a recipe mean, in which form, and what else could it be? A word that
+// means several foods shows its choices; a word that turns one food into another ("almond",
+// "soup") makes the food unknown, which is safer than wheat for what is called almond.
+// Sources: words by common practice, no source.
+
+import choiceTable from '../../data/larder-choices.json' with { type: 'json' };
+import type { Manner } from '../quantity/index.ts';
+import type { Span } from '../quantity/written-amount.ts';
+import { allFoods, anyFoodWithKey } from './all-foods.ts';
+import type { Food } from './food.ts';
+import { type FormsFound, formsIn } from './form.ts';
+import { wordsOf } from './name.ts';
+import { nearestFoods } from './nearest.ts';
+import { isLink, type Word, wordsIn } from './words.ts';
+
+export interface FoodSearch {
+  /** Undefined where no name that we know stands there, or a word turns it into another food. */
+  readonly food?: Food;
+  /** The words that were looked for, as they stand in the line. */
+  readonly name: string;
+  /** Where the food's name stands; the whole place where it was not found. */
+  readonly span: Span;
+  readonly forms: FormsFound;
+  /** Other foods that the word may mean; for an unknown food, those that come nearest. */
+  readonly choices: readonly Food[];
+  /** A second food named in the same line: "salt and pepper", "lard or butter". */
+  readonly also: readonly Food[];
+  /** Words of the food's own part that nobody understood. */
+  readonly unread: readonly Word[];
+}
+
+export interface SearchOptions {
+  readonly manner: Manner;
+  /** It comes out of a can or jar, so that "black beans" are the cooked ones. */
+  readonly isCanned?: boolean;
+  /** The cook's own foods, found before the larder's. */
+  readonly own?: readonly Food[];
+}
+
+/** The food named between two places of a line, with its form and its choices. */
+export function findFood(text: string, place: Span, options: SearchOptions): FoodSearch {
+  const words = wordsIn(text, place);
+  const found = bestName(words, options);
+  if (found === undefined) return unknown(text, place, words);
+  const part = found.words[0]!.part;
+  const forms = formsIn(
+    words.filter((each) => !found.words.includes(each)),
+    part,
+  );
+  const left = words.filter((each) => !found.words.includes(each) && !forms.words.includes(each));
+  const own = left.filter((each) => each.part === part && !isLink(each));
+  if (own.some((each) => turnsFood(each, found))) return unknown(text, place, words, found.food);
+  const food = chosen(found, options.manner);
+  return {
+    food,
+    name: text.slice(found.words[0]!.from, found.words.at(-1)!.to),
+    span: { from: found.words[0]!.from, to: found.words.at(-1)!.to },
+    forms,
+    choices: otherFoods(found, food),
+    also: secondFoods(words, found, options),
+    unread: own.filter((each) => !HARMLESS.has(each.word) && !/^\d+$/.test(each.word)),
+  };
+}
+
+function unknown(text: string, place: Span, words: readonly Word[], near?: Food): FoodSearch {
+  const part = words[0]?.part ?? 0;
+  const own = words.filter((each) => each.part === part);
+  const span = own.length === 0 ? place : { from: own[0]!.from, to: own.at(-1)!.to };
+  const name = text.slice(span.from, span.to);
+  const nearest = nearestFoods(name).filter((food) => food.key !== near?.key);
+  return {
+    name,
+    span,
+    forms: formsIn(words, part),
+    choices: near === undefined ? nearest : [near, ...nearest].slice(0, 3),
+    also: [],
+    unread: [],
+  };
+}
+
+// --- Names ------------------------------------------------------------------------------------------
+
+interface Name {
+  readonly words: readonly string[];
+  readonly food: Food;
+}
+
+interface NameFound {
+  readonly food: Food;
+  readonly name: string;
+  readonly words: readonly Word[];
+}
+
+const namesOf = (all: readonly Food[]): readonly Name[] =>
+  all.flatMap((food) =>
+    [food.name, food.key.replaceAll('-', ' '), ...food.alsoCalled]
+      .map((name) => ({ words: wordsOf(name), food }))
+      .filter(({ words }) => 0 < words.length),
+  );
+
+const NAMES = namesOf(allFoods);
+const PLAIN_NAMES: ReadonlySet<string> = new Set(NAMES.map(({ words }) => words.join(' ')));
+
+function bestName(words: readonly Word[], options: SearchOptions): NameFound | undefined {
+  const known = new Set(words.map(({ word }) => word));
+  if (options.isCanned) known.add('canned');
+  const own = namesOf(options.own ?? []);
+  let best: { readonly found: NameFound; readonly score: number } | undefined;
+  for (const name of [...own, ...NAMES]) {
+    if (!name.words.every((word) => known.has(word) || canBeLeft(word, name))) continue;
+    const at = placesOf(name, words, options.isCanned === true);
+    if (at === undefined) continue;
+    const score = scoreOf(name, at, own.includes(name));
+    if (best !== undefined && score <= best.score) continue;
+    best = { found: { food: name.food, name: name.words.join(' '), words: at }, score };
+  }
+  return best?.found;
+}
+
+/** "Of" and "with" inside a name need not be written. */
+const canBeLeft = (word: string, { words }: Name) =>
+  2 < words.length && (word === 'of' || word === 'with' || word === 'and');
+
+/** More words first, then in one piece, then earlier in the line. */
+function scoreOf(name: Name, at: readonly Word[], isOwn: boolean): number {
+  const inOnePiece = at.every((each, index) => index === 0 || at[index - 1]!.to + 2 >= each.from);
+  const early = 1 - Math.min(0.9, at[0]!.from / 500);
+  const { part } = at[0]!;
+  return (
+    name.words.length * 10 + (inOnePiece ? 3 : 0) + early + (isOwn ? 5 : 0) - 12 * Math.min(2, part)
+  );
+}
+
+/** Where a name's words stand: side by side, else strewn over the line. What the can says is said. */
+function placesOf(name: Name, words: readonly Word[], isCanned: boolean) {
+  const asked = name.words.filter((word) => !(isCanned && word === 'canned'));
+  const run = runOf(asked, words);
+  if (run !== undefined) return run;
+  const needed = asked.filter((word) => !canBeLeft(word, name));
+  if (needed.length < 2) return undefined;
+  const found = needed.map((word) => words.find((each) => each.word === word));
+  return found.every((each) => each !== undefined)
+    ? found.toSorted((one, other) => one.from - other.from)
+    : undefined;
+}
+
+function runOf(asked: readonly string[], words: readonly Word[]): readonly Word[] | undefined {
+  const crosses = asked.some((word) => LINKED.has(word));
+  const first = words.findIndex((start, at) =>
+    asked.every((word, index) => {
+      const each = words[at + index];
+      return each?.word === word && (crosses || each.part === start.part);
+    }),
+  );
+  return first < 0 || asked.length === 0 ? undefined : words.slice(first, first + asked.length);
+}
+
+const LINKED: ReadonlySet<string> = new Set(['and', 'with', 'in', 'for']);
+
+// --- Choices ----------------------------------------------------------------------------------------
+
+interface ChoiceRow {
+  readonly word: string;
+  readonly usual: string;
+  readonly british?: string;
+  readonly others: readonly string[];
+}
+
+const CHOICES: ReadonlyMap<string, ChoiceRow> = new Map(
+  (choiceTable.rows as readonly ChoiceRow[]).map((row) => [wordsOf(row.word).join(' '), row]),
+);
+
+function chosen({ name, food }: NameFound, manner: Manner): Food {
+  const row = CHOICES.get(name);
+  const key = manner === 'us' ? row?.usual : (row?.british ?? row?.usual);
+  return (key === undefined ? undefined : anyFoodWithKey(key)) ?? food;
+}
+
+function otherFoods({ name }: NameFound, food: Food): readonly Food[] {
+  const row = CHOICES.get(name);
+  if (row === undefined) return [];
+  return [row.usual, ...row.others].flatMap((key) => {
+    const other = anyFoodWithKey(key);
+    return other === undefined || other.key === food.key ? [] : [other];
+  });
+}
+
+/** Behind "or" or "and": a second food, by its own name. */
+function secondFoods(words: readonly Word[], found: NameFound, options: SearchOptions) {
+  const link = words.find((each) => isLink(each) && found.words.at(-1)!.to <= each.from);
+  if (link === undefined || (link.word !== 'or' && link.word !== 'and')) return [];
+  const rest = words.filter((each) => link.to <= each.from && each.part === link.part);
+  const second = bestName(rest, { manner: options.manner });
+  return second === undefined || second.food.key === found.food.key
+    ? []
+    : [chosen(second, options.manner)];
+}
+
+// --- Words that matter, and words that don't -----------------------------------------------------------
+
+/** Behind or before a food's name these make another food of it. Common practice, no source. */
+const TURNS: ReadonlySet<string> = new Set(
+  (
+    'vegan plant imitation substitute replacer alternative flavored flavoured flavoring flavouring ' +
+    'soup sauce noodle cracker bread cake mix seasoning dressing spread crust paste vinegar wrap ' +
+    'tortilla bun roll filling cookie biscuit pudding cereal bar candy liqueur essence syrup wine ' +
+    'almond coconut cashew hemp soy soya oat rice pea hazelnut peanut chickpea lupin banana pumpkin ' +
+    'apple cocoa walnut pecan sesame sunflower quinoa teff sorghum tapioca cassava amaranth millet'
+  ).split(' '),
+);
+
+/** A word beside the name that is a food of its own or makes another food of it. */
+function turnsFood(each: Word, { words, food }: NameFound): boolean {
+  const isBeside = words.some(
+    (one) => Math.abs(one.from - each.to) <= 2 || Math.abs(each.from - one.to) <= 2,
+  );
+  if (!isBeside || HARMLESS.has(each.word)) return false;
+  if (wordsOfFood(food).includes(each.word)) return false;
+  return TURNS.has(each.word) || PLAIN_NAMES.has(each.word);
+}
+
+const wordsOfFood = ({ name, alsoCalled }: Food) => [name, ...alsoCalled].flatMap(wordsOf);
+
+/** Said of a food without changing what it is or weighs. */
+const HARMLESS: ReadonlySet<string> = new Set(
+  (
+    'a an the of or and some good best quality fresh freshly ripe firm tart sweet sour organic local ' +
+    'natural pure real raw dry dried fine finely coarse coarsely thin thinly thick thickly roughly ' +
+    'lightly firmly well big little extra more plenty about each any your favorite favourite my our ' +
+    'all purpose plain regular ordinary common clean cut up torn deep new old young lean fat boneless ' +
+    'bone trimmed cored pitted seeded stoned unpeeled washed scrubbed toasted roasted smoked cured ' +
+    'salted unsalted unsweetened sweetened enriched bleached unbleached white yellow brown red green ' +
+    'black golden dark light low full reduced free non gluten sodium de la el con para mas very ' +
+    'piece size sized bite lb inch if needed as optional taste bought home homemade store camp ' +
+    'instant active rapid quick fast acting double single strength stone milled strong canned tinned ' +
+    'bottled powdered liquid evaporated tap clear hard kosher table level heaping measured total ' +
+    'certified labelled labeled unflavored unflavoured long short grain medium head can tin packet ' +
+    'bag jar package bunch clove stalk rib sprig egg-sized handful nice plump tender baby garden ' +
+    'waxy floury mealy baking cooking eating fatty streaky thawed rendered leaf ground half prepared'
+  ).split(' '),
+);
