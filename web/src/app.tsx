@@ -2,6 +2,7 @@
 
 import { lazy, Suspense } from 'react';
 import { Link, Route, Switch, useLocation } from 'wouter';
+import { type DoorName, doors } from './fire/answers.ts';
 import { Mark } from './parts/Mark.tsx';
 import { NewVersion } from './parts/NewVersion.tsx';
 import { Page } from './parts/Page.tsx';
@@ -12,6 +13,7 @@ import { TonightPage } from './tonight/TonightPage.tsx';
 
 // The front door opens without them; the service worker keeps them for offline use all the same.
 const CampPage = lazy(() => import('./camp/CampPage.tsx'));
+const FirePage = lazy(() => import('./fire/FirePage.tsx'));
 const CampsPage = lazy(() => import('./camps/CampsPage.tsx'));
 
 export function App() {
@@ -43,6 +45,9 @@ function Screens() {
     <Switch>
       <Route path="/" component={TonightPage} />
       <Route path="/camps" component={CampsPage} />
+      <Route path="/fire/:door?">
+        {({ door }) => <FirePage door={isDoor(door) ? door : 'what-now'} />}
+      </Route>
       <Route path="/:shelf/:id/*?">
         {({ shelf, id }) =>
           shelf === 'camp' || shelf === 'demo' ? (
@@ -57,9 +62,13 @@ function Screens() {
   );
 }
 
+const isDoor = (door: string | undefined): door is DoorName =>
+  (doors as readonly (string | undefined)[]).includes(door);
+
 function Masthead() {
   const [path] = useLocation();
   const isTonight = path === '/';
+  const isFire = path.startsWith('/fire');
   return (
     <header className="masthead-rule">
       <div className="masthead">
@@ -75,7 +84,12 @@ function Masthead() {
               </Link>
             </li>
             <li>
-              <Link href="/camps" aria-current={isTonight ? undefined : 'page'}>
+              <Link href="/fire" aria-current={isFire ? 'page' : undefined}>
+                At the fire
+              </Link>
+            </li>
+            <li>
+              <Link href="/camps" aria-current={isTonight || isFire ? undefined : 'page'}>
                 Camps
               </Link>
             </li>

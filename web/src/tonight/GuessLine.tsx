@@ -58,7 +58,12 @@ const starts: Words<'recipe' | 'hot' | 'cold'> = {
 };
 const probes: Words<'no' | 'yes'> = { no: 'no thermometer', yes: 'a thermometer' };
 
-export function GuessLine({ wish, change }: ChoiceProps) {
+interface GuessLineProps extends ChoiceProps {
+  /** Only what a fire depends on: no hands, no thermometer, no start. */
+  readonly isSpotOnly?: boolean;
+}
+
+export function GuessLine({ wish, change, isSpotOnly = false }: GuessLineProps) {
   return (
     <section className="guesses" aria-labelledby="guesses">
       <h2 id="guesses">Guessed, until you say</h2>
@@ -100,33 +105,39 @@ export function GuessLine({ wish, change }: ChoiceProps) {
           onChoose={(ground) => change({ ground })}
         />
         <HeightGuess wish={wish} change={change} />
-        <Guess
-          label="Hands"
-          words={hands}
-          usual="1"
-          value={wordOrNot<'1' | '2' | '3'>(wish.hands)}
-          onChoose={(count) => change({ hands: numberOrNot(count) })}
-        />
-        <Guess
-          label="Thermometer"
-          words={probes}
-          usual="no"
-          value={wish.thermometer ? 'yes' : undefined}
-          onChoose={(word) => change({ thermometer: word === 'yes' ? true : undefined })}
-        />
-        <Guess
-          label="Oven at the start"
-          words={starts}
-          usual="recipe"
-          value={wish.startsHot === undefined ? undefined : wish.startsHot ? 'hot' : 'cold'}
-          onChoose={(word) =>
-            change({ startsHot: word === undefined ? undefined : word === 'hot' })
-          }
-        />
+        {isSpotOnly ? null : <CookGuesses wish={wish} change={change} />}
       </div>
       <HeightField wish={wish} change={change} />
-      <p className="field-hint">The oven is greased.</p>
+      {isSpotOnly ? null : <p className="field-hint">The oven is greased.</p>}
     </section>
+  );
+}
+
+function CookGuesses({ wish, change }: ChoiceProps) {
+  return (
+    <>
+      <Guess
+        label="Hands"
+        words={hands}
+        usual="1"
+        value={wordOrNot<'1' | '2' | '3'>(wish.hands)}
+        onChoose={(count) => change({ hands: numberOrNot(count) })}
+      />
+      <Guess
+        label="Thermometer"
+        words={probes}
+        usual="no"
+        value={wish.thermometer ? 'yes' : undefined}
+        onChoose={(word) => change({ thermometer: word === 'yes' ? true : undefined })}
+      />
+      <Guess
+        label="Oven at the start"
+        words={starts}
+        usual="recipe"
+        value={wish.startsHot === undefined ? undefined : wish.startsHot ? 'hot' : 'cold'}
+        onChoose={(word) => change({ startsHot: word === undefined ? undefined : word === 'hot' })}
+      />
+    </>
   );
 }
 

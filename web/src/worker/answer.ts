@@ -11,6 +11,8 @@ export async function answerTo(question: Question): Promise<Answers[Question['as
       return readyRecipes.map(({ id, name, kind }) => ({ id, name, kind }));
     case 'tonight':
       return tonightAnswer(question.wish, question.voice, await recipeOf(question.wish.what));
+    case 'fire':
+      return (await import('./fire.ts')).fireAnswer(question);
     default:
       return (await import('./camps.ts')).campAnswer(question);
   }

@@ -15,7 +15,7 @@ import type {
 } from './messages.ts';
 import { plannedTonight } from './tonight.ts';
 
-type CampQuestion = Exclude<Question, { ask: 'ready-recipes' | 'tonight' }>;
+type CampQuestion = Exclude<Question, { ask: 'ready-recipes' | 'tonight' | 'fire' }>;
 
 export function campAnswer(question: CampQuestion): Answers[CampQuestion['ask']] {
   switch (question.ask) {

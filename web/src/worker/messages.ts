@@ -1,6 +1,14 @@
 // What the app asks of the planning worker, and what it answers. Plain data: it is copied across.
 
-import type { AirWord, Ground, Measures, NoticeLevel, SheetDocument, WindSign } from '#engine';
+import type {
+  AirWord,
+  Ground,
+  Measures,
+  NoticeLevel,
+  SheetDocument,
+  Symptom,
+  WindSign,
+} from '#engine';
 
 /** How the sheets are to be spoken. */
 export interface Voice {
@@ -15,7 +23,13 @@ export type Question =
   | { readonly ask: 'meal'; readonly file: string; readonly voice: Voice }
   | { readonly ask: 'tonight'; readonly wish: TonightWish; readonly voice: Voice }
   | { readonly ask: 'grow'; readonly wish: TonightWish }
-  | { readonly ask: 'ready-recipe'; readonly id: string };
+  | { readonly ask: 'ready-recipe'; readonly id: string }
+  | {
+      readonly ask: 'fire';
+      readonly spot: FireSpot;
+      readonly wish: FireWish;
+      readonly voice: Voice;
+    };
 
 export interface Answers {
   readonly 'ready-recipes': readonly ReadyRecipe[];
@@ -27,6 +41,8 @@ export interface Answers {
   readonly grow: CampEntry | undefined;
   /** A ready recipe as a camp file holds it; nothing where there is none of this name. */
   readonly 'ready-recipe': Readonly<Record<string, unknown>> | undefined;
+  /** Also where the wish is refused: the sheet then says why. */
+  readonly fire: SheetDocument;
 }
 
 export type AnswerTo<Asked extends Question> = Answers[Asked['ask']];
@@ -146,6 +162,52 @@ export interface OwnRecipe {
 export type OwnKind = 'yeast-bread' | 'quick-bread' | 'biscuit' | 'corn-bread';
 
 export type TonightHeight = { readonly metres: number } | { readonly boilsKelvin: number };
+
+/** An oven and the spot it stands on, as the front door has them. */
+export type FireSpot = Omit<
+  TonightWish,
+  'what' | 'nowMinutes' | 'eatAtMinutes' | 'hands' | 'thermometer' | 'startsHot'
+>;
+
+export type FireMethod = 'bake' | 'roast' | 'simmer' | 'boil' | 'fry' | 'keep-warm';
+
+/** Coals as they lie: whole briquettes, or shovels of wood coals. */
+export interface Laid {
+  readonly above: number;
+  readonly below: number;
+}
+
+/** Questions about coals that need no camp and no recipe. */
+export type FireWish =
+  | {
+      readonly door: 'coals';
+      readonly method: FireMethod;
+      readonly heatKelvin: number;
+      readonly minutes: number;
+    }
+  | ({
+      readonly door: 'layout';
+      readonly method: FireMethod;
+      readonly heatKelvin: number;
+      readonly litMinutes: number;
+      /** Undefined: the oven is still empty, the food goes in after a quarter of an hour. */
+      readonly minutesIn?: number;
+    } & Laid)
+  | { readonly door: 'left'; readonly coals: number; readonly litMinutes: number }
+  | ({
+      readonly door: 'what-now';
+      readonly symptom: Symptom;
+      readonly method: FireMethod;
+      readonly litMinutes: number;
+      readonly minutesIn: number;
+    } & Laid)
+  | {
+      readonly door: 'stack';
+      readonly method: 'bake' | 'roast' | 'simmer';
+      readonly heatKelvin: number;
+      readonly minutes: number;
+      readonly upperInches: number;
+    };
 
 export interface Posted {
   readonly id: number;

@@ -96,7 +96,7 @@ function answersFrom(wish: TonightWish, own: Recipe | undefined): TonightAnswers
   };
 }
 
-const INCH_METRES = 0.0254;
+export const INCH_METRES = 0.0254;
 
 function foodFrom(
   { what }: TonightWish,
@@ -128,14 +128,16 @@ const ownNames: Readonly<Partial<Record<Recipe['kind'], string>>> = {
   'corn-bread': 'Your corn bread',
 };
 
-function heightFrom(height: TonightWish['height']): Pick<TonightAnswers, 'elevation'> {
+export function heightFrom(height: TonightWish['height']): Pick<TonightAnswers, 'elevation'> {
   if (height === undefined) return {};
   if ('metres' in height) return { elevation: metres(height.metres) };
   const found = elevationForBoiling(kelvin(height.boilsKelvin));
   return isRefusal(found) ? {} : { elevation: found.elevation };
 }
 
-function fuelFrom({ fuel, pieceGrams }: TonightWish): { readonly fuel?: Fuel } {
+export function fuelFrom({ fuel, pieceGrams }: Pick<TonightWish, 'fuel' | 'pieceGrams'>): {
+  readonly fuel?: Fuel;
+} {
   if (fuel === 'wood-coals') return { fuel: { kind: 'wood-coals', lead: FEEDER_LEAD } };
   if (pieceGrams === undefined) return {};
   return { fuel: { kind: 'briquettes', pieceMass: grams(pieceGrams), isMeasured: true } };

@@ -1,0 +1,272 @@
+// Questions about coals alone: one oven and its spot, no camp and no recipe. A part of its own, fetched
+// when the first of them is asked.
+
+import {
+  type Air,
+  type Assumption,
+  airAt,
+  airFromWord,
+  type Camp,
+  type CampOven,
+  campForTonight,
+  campSafety,
+  clockMinutes,
+  coalsAloneSheet,
+  coalsLeftSheet,
+  coalsOnShovels,
+  type Door,
+  isPotMethod,
+  isRefusal,
+  judgeLayout,
+  type Kelvin,
+  kelvin,
+  type LyingCoals,
+  layCoals,
+  layoutSheet,
+  minutes,
+  type OrRefusal,
+  type Refusal,
+  readyRecipes,
+  refusalText,
+  rescue,
+  type Say,
+  type SheetDocument,
+  sayFor,
+  stackOvens,
+  stackSheet,
+  usualLoad,
+  wantedOvenFor,
+  whatCanIDoWith,
+  whatNowSheet,
+  windFromSign,
+} from '#engine';
+import type { FireMethod, FireSpot, FireWish, Laid, Question, Voice } from './messages.ts';
+import { fuelFrom, heightFrom, INCH_METRES } from './tonight.ts';
+
+/** The sheet of one question, or a sheet that says why it is refused. */
+export function fireAnswer({
+  spot,
+  wish,
+  voice,
+}: Extract<Question, { ask: 'fire' }>): SheetDocument {
+  const fire = fireOf(spot);
+  if (isRefusal(fire)) return refusedSheet(fire, voiceOf(voice, []));
+  const say = voiceOf(voice, [fire.oven]);
+  const sheet = sheetFor(wish, spot, fire, voice);
+  return isRefusal(sheet) ? refusedSheet(sheet, say) : sheet;
+}
+
+interface Fire {
+  readonly camp: Camp;
+  readonly oven: CampOven;
+  readonly air: Air;
+  readonly screened: boolean;
+  readonly door: Door;
+}
+
+/** The spot as the front door would have it; the bread it is asked with is of no account here. */
+function fireOf(spot: FireSpot): OrRefusal<Fire> {
+  const { ovenInches, ovenStyle: style, air, wind, ground, windScreens = 0 } = spot;
+  const screened = windScreens > 0;
+  const made = campForTonight({
+    what: 'biscuits',
+    oven: { diameterMetres: ovenInches * INCH_METRES, style },
+    when: {},
+    date: spot.today,
+    timeZone: spot.timeZone,
+    now: NOW,
+    weather: {
+      ...(air === undefined ? {} : { airKelvin: airFromWord(air).air }),
+      ...(wind === undefined ? {} : { windMetresPerSecond: windFromSign(wind).wind }),
+    },
+    ...heightFrom(spot.height),
+    ...fuelFrom(spot),
+    ...(ground === undefined ? {} : { ground }),
+    ...(screened ? { windScreens } : {}),
+  });
+  if (isRefusal(made)) return made;
+  const { camp, menu, assumed, notices } = made;
+  const oven = camp.ovens[0]!;
+  const door: Door = {
+    oven,
+    fuel: camp.fuel.kind,
+    assumed: assumed.filter(({ what }) => OF_THE_SPOT.has(what)),
+    notices,
+    strip: campSafety({ camp, menu }).strip,
+  };
+  return { camp, oven, air: airAt(camp, NOW, { screened }), screened, door };
+}
+
+/** The weather holds, so any clock does. */
+const NOW = clockMinutes(0);
+const OF_THE_SPOT: ReadonlySet<Assumption['what']> = new Set<Assumption['what']>([
+  ...(['fuel', 'piece-mass', 'air', 'wind', 'ground', 'elevation', 'depth', 'screen'] as const),
+]);
+
+const voiceOf = (voice: Voice, ovens: readonly CampOven[]): Say =>
+  sayFor({ ...voice, plan: { camp: { ovens, hands: [] }, menu: { dishes: [] } } });
+
+function refusedSheet(refused: Refusal, say: Say): SheetDocument {
+  return {
+    kind: 'fire',
+    title: 'This can’t be done as it stands',
+    blocks: [
+      { type: 'notice', level: 'stop', text: refusalText(refused, say), code: refused.code },
+    ],
+  };
+}
+
+type Of<DoorName extends FireWish['door']> = Extract<FireWish, { door: DoorName }>;
+
+function sheetFor(
+  wish: FireWish,
+  spot: FireSpot,
+  fire: Fire,
+  voice: Voice,
+): OrRefusal<SheetDocument> {
+  const say = voiceOf(voice, [fire.oven]);
+  switch (wish.door) {
+    case 'coals':
+      return coalsAlone(wish, fire, say);
+    case 'layout':
+      return layout(wish, fire, say);
+    case 'left':
+      return left(wish, fire, say);
+    case 'what-now':
+      return whatNow(wish, fire, say);
+    case 'stack':
+      return stack(wish, spot, fire, voice);
+  }
+}
+
+const placeOf = ({ camp, oven, air, screened }: Fire) => ({
+  oven,
+  air,
+  place: camp.place,
+  screened,
+  fuel: camp.fuel,
+});
+
+/** Whole briquettes as they are; shovels of wood coals as the engine counts them. */
+const piecesOf = (amount: number, { camp }: Fire) =>
+  camp.fuel.kind === 'wood-coals' ? coalsOnShovels(amount) : Math.round(amount);
+
+function lyingOf({ above, below }: Laid, litMinutes: number): readonly LyingCoals[] {
+  const litMinutesAgo = minutes(litMinutes);
+  return [
+    { place: 'above', pieces: above, litMinutesAgo },
+    { place: 'below', pieces: below, litMinutesAgo },
+  ];
+}
+
+const USUAL_FOOD = 'a usual dough or pot for this oven';
+
+/** A pot is kept at its boil; every other food at the heat that is said. */
+function wantedOf(heatKelvin: number, method: FireMethod, { air }: Fire): Kelvin {
+  const pot = readyRecipes.find((recipe) => recipe.method === 'simmer');
+  return isPotMethod(method) && method !== 'fry' && pot !== undefined
+    ? wantedOvenFor({ recipe: pot, air })
+    : kelvin(heatKelvin);
+}
+
+const requestOf = (
+  { method, heatKelvin, minutes: stay }: Pick<Of<'coals'>, 'method' | 'heatKelvin' | 'minutes'>,
+  fire: Fire,
+) => {
+  const wanted = wantedOf(heatKelvin, method, fire);
+  const preheat = method === 'bake' || method === 'roast';
+  return {
+    ...placeOf(fire),
+    loadId: 'food',
+    wish: { method, wanted, minutes: minutes(stay), preheat },
+    load: usualLoad(fire, method),
+    ironAtStart: method === 'keep-warm' ? wanted : fire.air.temperature,
+    pins: {},
+  };
+};
+
+function coalsAlone(wish: Of<'coals'>, fire: Fire, say: Say): OrRefusal<SheetDocument> {
+  const coals = layCoals(requestOf(wish, fire));
+  if (isRefusal(coals)) return coals;
+  const door = { ...fire.door, alsoAssumed: [USUAL_FOOD] };
+  return coalsAloneSheet({ door, coals }, say);
+}
+
+const WAIT_MINUTES = 15;
+const LOOK_MINUTES = 60;
+
+function layout(wish: Of<'layout'>, fire: Fire, say: Say): OrRefusal<SheetDocument> {
+  const { method, litMinutes, minutesIn } = wish;
+  const laid = { above: piecesOf(wish.above, fire), below: piecesOf(wish.below, fire) };
+  const wanted = wantedOf(wish.heatKelvin, method, fire);
+  const judgement = judgeLayout({
+    ...placeOf(fire),
+    method,
+    coals: lyingOf(laid, litMinutes),
+    load: usualLoad(fire, method),
+    ...(minutesIn === undefined
+      ? { loadInMinute: minutes(WAIT_MINUTES) }
+      : { loadInMinutesAgo: minutes(minutesIn) }),
+    wanted,
+    minutes: minutes(LOOK_MINUTES),
+  });
+  if (isRefusal(judgement)) return judgement;
+  const alsoAssumed = [
+    USUAL_FOOD,
+    ...(minutesIn === undefined ? [`food in after ${WAIT_MINUTES} min`] : []),
+    `looked at for ${LOOK_MINUTES} min`,
+  ];
+  return layoutSheet({ door: { ...fire.door, alsoAssumed }, ...laid, wanted, judgement }, say);
+}
+
+function left(wish: Of<'left'>, fire: Fire, say: Say): OrRefusal<SheetDocument> {
+  const pieces = piecesOf(wish.coals, fire);
+  const possibilities = whatCanIDoWith({
+    ...placeOf(fire),
+    pieces,
+    litMinutesAgo: minutes(wish.litMinutes),
+  });
+  if (isRefusal(possibilities)) return possibilities;
+  return coalsLeftSheet({ door: fire.door, pieces, possibilities }, say);
+}
+
+function whatNow(wish: Of<'what-now'>, fire: Fire, say: Say): OrRefusal<SheetDocument> {
+  const { symptom, method, litMinutes, minutesIn } = wish;
+  const laid = { above: piecesOf(wish.above, fire), below: piecesOf(wish.below, fire) };
+  const found = rescue({
+    symptom,
+    state: {
+      ...placeOf(fire),
+      method,
+      coals: lyingOf(laid, litMinutes),
+      load: usualLoad(fire, method),
+      loadInMinutesAgo: minutes(minutesIn),
+    },
+  });
+  if (isRefusal(found)) return found;
+  const door = { ...fire.door, alsoAssumed: [USUAL_FOOD] };
+  return whatNowSheet({ door, ...laid, rescue: found }, say);
+}
+
+function stack(
+  wish: Of<'stack'>,
+  spot: FireSpot,
+  fire: Fire,
+  voice: Voice,
+): OrRefusal<SheetDocument> {
+  const over = fireOf({ ...spot, ovenInches: wish.upperInches });
+  if (isRefusal(over)) return over;
+  const placed = (each: Fire, where: 'lower' | 'upper') => ({
+    ...requestOf(wish, each),
+    loadId: `${where}-food`,
+    oven: { ...each.oven, id: where, name: `the ${where} oven` },
+  });
+  const requests = { lower: placed(fire, 'lower'), upper: placed(over, 'upper') };
+  const ovens = { lower: requests.lower.oven, upper: requests.upper.oven };
+  const say = voiceOf(voice, Object.values(ovens));
+  const stacked = stackOvens(requests);
+  if (isRefusal(stacked)) return refusedSheet(stacked, say);
+  const door = { ...fire.door, alsoAssumed: ['a usual dough or pot in each'] };
+  const { hearth } = fire.camp.place;
+  return stackSheet({ door, ...ovens, hearth, stack: stacked }, say);
+}
