@@ -74,9 +74,9 @@ function withCarriers(lines: readonly WeighedIngredient[], wishes: readonly Wish
 }
 
 // A wish counts ten thousand times a share that nobody asked for; water, fat, salt and leavening that
-// were not asked for count ten times as much as the share of one ingredient; a wish that gives way, three.
+// were not asked for count thirty times as much as the share of one ingredient; a wish that gives way, ten.
 // Where no mass is wished the flour stays about what it was.
-const WEIGHT = { wish: 1e4, kept: 10, givesWay: 3, share: 1, size: 0.01 };
+const WEIGHT = { wish: 1e4, kept: 30, givesWay: 10, share: 1, size: 0.01 };
 const KEPT: readonly FigureName[] = ['hydration', 'fat', 'salt', 'powder', 'soda', 'yeast'];
 
 function solveFor(
