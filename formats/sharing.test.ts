@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { checkTimetable, type MealPlan, planMeal, timetableRequestOf } from '#engine';
-import { demoCamps } from '#formats';
+import { demoCamps } from './index.ts';
 
 const demo = demoCamps('2026-09-08').find((each) => each.camp.id === 'harrow-saddle')!;
 

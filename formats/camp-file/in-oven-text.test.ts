@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { inOvenOf, isRefusal, planMeal } from '#engine';
-import { demoCamps, fromEngine, readCampFile } from '#formats';
+import { demoCamps, fromEngine, readCampFile } from '../index.ts';
 
 const [demo] = demoCamps('2026-09-08');
 const file = fromEngine(demo!.camp, demo!.menu);

@@ -6,6 +6,7 @@ import { cubicMetres, grams } from '../quantity/unit.ts';
 import { bagsFor } from './bags.ts';
 import type { DishToProvide } from './dish-to-provide.ts';
 import { fuelNeedFor } from './fuel.ts';
+import { kitFor } from './kit.ts';
 import type { Bag, FuelNeed, Provisions, ShoppingLine } from './provisions.ts';
 import { shoppingFor } from './shopping.ts';
 import { campHours, drinkingLitres, waterNeedsFor, waterTripsFor } from './water.ts';
@@ -33,6 +34,7 @@ export function provisionsFor(asked: {
     water,
     waterInAll: cubicMetres(water.reduce((sum, need) => sum + need.volume, 0)),
     ...(camp.place.water === undefined ? {} : { waterTrips: waterTripsFor(water) }),
+    kit: kitFor(dishes),
     foodMass: grams(shopping.reduce((sum, line) => sum + line.grams, 0)),
     notices: [
       ...fuelNotices(camp, fuel),

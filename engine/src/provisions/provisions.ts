@@ -1,5 +1,6 @@
 // What has to be bought, weighed at home and carried.
 
+import type { Tool } from '../bake/index.ts';
 import type { Allergen } from '../camp/camp.ts';
 import type { Notice } from '../notice/notice.ts';
 import type { CookMeasure } from '../quantity/cook-measure.ts';
@@ -15,6 +16,8 @@ export interface Provisions {
   /** Walks to the water with two cans of ten litres; undefined where the camp names no water. */
   readonly waterTrips?: number;
   readonly foodMass: Grams;
+  /** What the work at the ovens wants; left out only where a plan was made by hand. */
+  readonly kit?: readonly KitLine[];
   readonly notices: readonly Notice[];
 }
 
@@ -30,6 +33,13 @@ export interface ShoppingLine {
   readonly keep: 'dry' | 'cool' | 'cold' | 'frozen';
   readonly dishes: readonly string[];
   readonly checkLabel: readonly Allergen[];
+}
+
+/** A tool or a thing to use up, and for which dishes. */
+export interface KitLine {
+  readonly tool: Tool;
+  readonly count: number;
+  readonly dishes: readonly string[];
 }
 
 /** A dry mix weighed at home. */

@@ -6,15 +6,11 @@ export const WASH_HANDS = 1;
 export const FETCH_WATER = 15;
 export const LIGHT_CHIMNEY = 2;
 export const LIGHT_FEEDER = 5;
-export const GREASE = 2;
 export const WIPE_OVEN = 3;
-export const LOAD = 2;
-export const LOAD_PIECES = 3;
 export const CHECK = 1;
 export const TURN = 1;
 export const STIR = 1;
 export const PROBE = 1;
-export const TAKE_OUT = 2;
 /** Wash-up: so much, and so much more for each dish. */
 export const WASH_UP = 5;
 export const WASH_UP_DISH = 3;

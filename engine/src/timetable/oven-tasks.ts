@@ -1,6 +1,7 @@
 // The work round one oven load, timed by its coal plan: grease, load, lay coals, brown, take out.
 // Minute zero is "coals on": the end of laying.
 
+import { handlingOf, handMinutes } from '../bake/index.ts';
 import type { RecipeStep } from '../menu/recipe.ts';
 import { notice } from '../notice/notice.ts';
 import { drawCoals } from './coal-draws.ts';
@@ -53,8 +54,9 @@ function coreTasks(at: OvenWork, rise: RecipeStep | undefined) {
   const { work, dish } = at;
   const loadIn = Math.max(0, Math.round(work.coals.loadInMinute));
   const loadStep = stepOf(dish, 'load');
-  const loadMinutes = work.load.shape === 'pieces' ? habits.LOAD_PIECES : habits.LOAD;
-  const grease = add(at, 'grease', habits.GREASE, { skill: 'new' });
+  const steps = handlingOf({ ...dish, load: work.load, isHot: loadIn > 0 });
+  const loadMinutes = handMinutes(steps, 'in');
+  const grease = add(at, 'grease', handMinutes(steps, 'before'), { skill: 'new' });
   const lay = layTask(at);
   const load = add(at, 'load', loadMinutes, {
     say: loadStep?.say,
@@ -66,7 +68,7 @@ function coreTasks(at: OvenWork, rise: RecipeStep | undefined) {
     people: 0,
     say: stepOf(dish, 'cook')?.say,
   });
-  const takeOut = takeOutTask(at, loadIn + minutes);
+  const takeOut = takeOutTask(at, loadIn + minutes, handMinutes(steps, 'out'));
   if (loadIn > 0) {
     builder.lag(grease, lay, { least: 0, most: habits.GREASE_TO_OVEN });
     builder.lag(lay, load, { least: loadIn, most: loadIn + habits.OUT_LATE });
@@ -120,9 +122,9 @@ function layTask(at: OvenWork): number {
   return lay;
 }
 
-function takeOutTask(at: OvenWork, minute: number): number {
+function takeOutTask(at: OvenWork, minute: number, usual: number): number {
   const step = stepOf(at.dish, 'take-out');
-  const minutes = step ? Math.min(10, Math.max(1, step.minutes)) : habits.TAKE_OUT;
+  const minutes = step ? Math.min(10, Math.max(1, step.minutes)) : usual;
   return add(at, 'take-out', minutes, {
     say: step?.say,
     people: liftPeople(at),

@@ -2,13 +2,15 @@
 // cutting, keeping warm. Common practice, no source, except where a line says otherwise.
 
 import type { DoneTarget } from '../../bake/bake-plan.ts';
+import { handlingOf } from '../../bake/index.ts';
 import type { CampOven } from '../../camp/camp.ts';
 import type { DishPlan, LoadPlan } from '../../meal.ts';
 import type { Notice } from '../../notice/notice.ts';
 import type { Block, FactRow } from '../document.ts';
 import type { Say } from '../say.ts';
 import { signPhrase } from './check-phrases.ts';
-import { isBread, isLined, loadNoun } from './moments.ts';
+import { beforeLines, cutLines, type Handled, outOfOvenLines } from './handling-lines.ts';
+import { isBread, loadNoun } from './moments.ts';
 import { listed, sentenceCase } from './phrases.ts';
 
 /** Nominal size from which a full oven is a two-person lift. */
@@ -22,44 +24,37 @@ export interface InAndOut {
 }
 
 export function inOutBlocks(dish: DishPlan, { part, oven, ...kit }: InAndOut, say: Say) {
+  const handled = { dish, part, steps: stepsOf(dish, part), say };
   const blocks: readonly Block[] = [
     { type: 'heading', text: 'Into the oven', half: true },
-    { type: 'list', tick: true, items: intoLines(dish, part, oven) },
+    { type: 'list', tick: true, items: intoLines(handled, oven) },
     { type: 'heading', text: 'Done when', half: true },
     ...doneBlocks(dish, part, kit.hasThermometer, say),
     { type: 'heading', text: 'Out of the oven', half: true },
-    { type: 'list', tick: true, items: outLines(dish, oven, say) },
+    { type: 'list', tick: true, items: outLines(handled, oven) },
   ];
   return blocks;
 }
 
-function intoLines(dish: DishPlan, { coals }: LoadPlan, oven: CampOven): readonly string[] {
+const stepsOf = ({ recipe, dish }: DishPlan, { load, coals }: LoadPlan) =>
+  handlingOf({ recipe, dish, load, isHot: coals.loadInMinute > 0 });
+
+function intoLines(handled: Handled, oven: CampOven): readonly string[] {
+  const { dish, part } = handled;
   const lines = [
     oven.keptFreeOf.length > 0 ? 'Own spoon, own cloth, own board; hands washed first.' : undefined,
-    ...greaseLines(dish),
-    coals.loadInMinute > 0
-      ? `Hot oven: lid to the stand, ${intoHot(dish)}, gloves on both hands, lid straight back.`
+    ...beforeLines(handled),
+    part.coals.loadInMinute > 0
+      ? `Hot oven: lid to the stand, ${intoHot(handled)}, gloves on both hands, lid straight back.`
       : `Cold oven: ${intoCold(dish)}, then lay the coals.`,
     'Handle of the lid east and west, chalk mark to the north, as in the drawing.',
   ];
   return lines.filter((line) => line !== undefined);
 }
 
-/** A pot is wiped, biscuits lie on fat, a loaf on paper: one of them, never two. */
-function greaseLines(dish: DishPlan): readonly string[] {
-  if (loadNoun(dish) === 'pot') return ['Wipe the oven with oil before any coals are on.'];
-  if (!isLined(dish))
-    return [
-      `Grease floor${isBread(dish) ? ', wall and the inside of the lid' : ' and wall'} thinly before any coals are on.`,
-    ];
-  return [
-    'Grease wall and the inside of the lid thinly before any coals are on; none on the floor.',
-    'On the floor a circle of baking paper a hand wider, with two long tabs to lift by.',
-  ];
-}
-
-function intoHot(dish: DishPlan): string {
-  if (isLined(dish)) return 'lower the dough in by the tabs';
+function intoHot({ dish, steps }: Handled): string {
+  if (steps.some(({ work }) => work === 'tip-from-tin')) return 'set the tin on its rack';
+  if (steps.some(({ work }) => work === 'lay-paper')) return 'lower the dough in by the tabs';
   if (loadNoun(dish) === 'dough') return 'set the dough on the floor piece by piece';
   return loadNoun(dish) === 'batter' ? 'pour the batter in' : 'set it in';
 }
@@ -156,37 +151,19 @@ const boilNote = ({ cappedByBoil, wantedCore }: DoneTarget, say: Say): readonly 
     ? [`the recipe says ${say.degrees(wantedCore)}; water boils lower here, so it never gets there`]
     : [];
 
-function outLines(dish: DishPlan, oven: CampOven, say: Say): readonly string[] {
+function outLines(handled: Handled, oven: CampOven): readonly string[] {
+  const { dish, say } = handled;
   const isHeavy = oven.diameter >= TWO_PERSON_METRES && oven.depth >= TWO_PERSON_DEPTH_METRES;
   const { rest, canWait } = dish.recipe.target;
   const lines = [
     'Lid with its coals to the lid stand first, never face down on the ground.',
     isHeavy ? 'This oven is lifted by two people.' : undefined,
-    ...(isBread(dish)
-      ? [
-          `${liftOut(dish)} If it sticks: lid on, no coals, five minutes, and try again.`,
-          `${dish.recipe.kind === 'biscuit' ? 'Stand them' : 'Tap the bottom, stand it'} on a rack so that steam does not soften the crust.`,
-          ...cutLines(dish),
-        ]
-      : []),
+    ...outOfOvenLines(handled),
+    ...cutLines(handled),
     rest > 0 ? `Let it rest ${say.minutes(rest)} before it is cut.` : undefined,
     canWait > 0
       ? `It may wait ${say.minutes(canWait)}${isBread(dish) ? ' wrapped in a dry cloth' : ' with the lid on'}; after that it is worse.`
       : 'It does not wait: serve it at once.',
   ];
   return lines.filter((line) => line !== undefined);
-}
-
-function liftOut(dish: DishPlan): string {
-  if (isLined(dish)) return 'A thin knife round the edge; lift out by the tabs.';
-  return dish.recipe.kind === 'biscuit'
-    ? 'A broad blade under each, one after the other.'
-    : 'A thin knife round the edge, a board over it, turn both over.';
-}
-
-function cutLines({ recipe, dish }: DishPlan): readonly string[] {
-  return recipe.division
-    .filter(({ shape }) => dish.pieces === undefined || dish.pieces.includes(shape))
-    .filter(({ portionsEach }) => Math.round(portionsEach) > 1)
-    .map(({ shape, portionsEach }) => `Cut each ${shape} in ${Math.round(portionsEach)}.`);
 }

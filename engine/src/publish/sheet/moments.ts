@@ -1,6 +1,7 @@
 // When does each thing happen to one load? Minutes count from "coals on"; the clock stands beside.
 
 import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
+import { inOvenOf } from '../../menu/index.ts';
 import { coalsOnAt, minuteOnSheet } from './load-jobs.ts';
 
 export interface Moments {
@@ -56,13 +57,6 @@ export function loadNoun({ recipe }: Pick<DishPlan, 'recipe'>): string {
 export const isBread = ({ recipe }: Pick<DishPlan, 'recipe'>) =>
   ['yeast-bread', 'quick-bread', 'biscuit', 'corn-bread'].includes(recipe.kind);
 
-/**
- * Baking paper, or a greased floor: never both. What the recipe says decides; a dough that it says
- * nothing of lies on paper, biscuits and batter on fat (common practice, no source).
- */
-export function isLined({ recipe }: Pick<DishPlan, 'recipe'>): boolean {
-  if (loadNoun({ recipe }) !== 'dough') return false;
-  const said = recipe.steps.map(({ say }) => say.toLowerCase()).join(' ');
-  if (/\bpaper\b/.test(said)) return true;
-  return !/\b(greased|oiled|buttered)\b/.test(said) && recipe.kind !== 'biscuit';
-}
+/** Baking paper, or a greased floor: never both. By the dish, the recipe, its words or its kind. */
+export const isLined = ({ recipe, dish }: Pick<DishPlan, 'recipe' | 'dish'>): boolean =>
+  inOvenOf(recipe, dish).contact === 'paper';

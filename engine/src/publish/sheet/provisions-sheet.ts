@@ -1,5 +1,6 @@
 // What to buy, weigh at home and carry: food by shelf, fuel with its spare, water by use.
 
+import type { Tool } from '../../bake/index.ts';
 import type { MealPlan } from '../../meal.ts';
 import type { FuelNeed, ShoppingLine } from '../../provisions/provisions.ts';
 import type { Block, FactRow, SheetDocument } from '../document.ts';
@@ -49,6 +50,7 @@ export function provisionsSheet(plan: MealPlan, say: Say): SheetDocument {
         })),
       },
       ...gearBlocks(plan),
+      ...kitBlocks(plan, say),
       ...assumedBlocks(plan, say),
     ],
   };
@@ -144,6 +146,52 @@ function gearBlocks({ camp }: MealPlan): readonly Block[] {
   ];
   return [
     { type: 'heading', text: 'Carry', half: true },
+    { type: 'list', tick: true, items },
+  ];
+}
+
+const TOOL: Readonly<Record<Tool, readonly [one: string, many: string]>> = {
+  gloves: ['pair of gloves to the forearm', 'pairs of gloves to the forearm'],
+  'lid-lifter': ['lid lifter', 'lid lifters'],
+  'lid-stand': ['lid stand', 'lid stands'],
+  'fat-and-brush': ['fat, and a brush or cloth for it', 'fat, and brushes for it'],
+  'baking-paper': ['circle of baking paper with tabs', 'circles of baking paper with tabs'],
+  'oven-rack': [
+    'rack that fits on the floor of the oven',
+    'racks that fit on the floor of an oven',
+  ],
+  tin: ['tin', 'tins'],
+  'coarse-meal': ['bag of coarse meal for the floor', 'bags of coarse meal for the floor'],
+  fork: ['fork', 'forks'],
+  'thin-knife': ['thin knife', 'thin knives'],
+  'broad-blade': ['broad blade', 'broad blades'],
+  board: ['board', 'boards'],
+  'cooling-rack': ['rack to cool bread on', 'racks to cool bread on'],
+  'bread-knife': ['bread knife', 'bread knives'],
+  'dry-cloth': ['dry cloth to keep bread in', 'dry cloths to keep bread in'],
+};
+
+const OWN_WORD: Readonly<Partial<Record<Tool, RegExp>>> = {
+  gloves: /glove/i,
+  'lid-lifter': /lifter/i,
+  'baking-paper': /baking paper/i,
+  'bread-knife': /bread knife/i,
+};
+
+/** What the camp lists by itself is not asked for twice. */
+function kitBlocks({ camp, provisions }: MealPlan, say: Say): readonly Block[] {
+  const { kit = [] } = provisions;
+  const items = kit
+    .filter(({ tool }) => tool !== 'lid-stand' || camp.gear.lidStands === 0)
+    .filter(({ tool }) => !camp.gear.others.some((item) => OWN_WORD[tool]?.test(item)))
+    .map(({ tool, count, dishes }) => {
+      const [one, many] = TOOL[tool];
+      const named = dishes.length > 3 ? `${dishes.length} dishes` : listed(dishes.map(say.dish));
+      return `${count} ${count === 1 ? one : many}: ${named}`;
+    });
+  if (items.length === 0) return [];
+  return [
+    { type: 'heading', text: 'At the ovens', half: true },
     { type: 'list', tick: true, items },
   ];
 }

@@ -1,0 +1,45 @@
+// What has to lie ready at the ovens: gloves, lifter, rack, paper and what else the handling wants.
+// Source: bake/handling, common practice, no source.
+
+import { handlingOf, type Tool } from '../bake/index.ts';
+import type { DishToProvide } from './dish-to-provide.ts';
+import type { KitLine } from './provisions.ts';
+
+/** Used for one oven at a time and by everybody: one pair, one piece is enough for all. */
+const SHARED: readonly Tool[] = [
+  'gloves',
+  'lid-lifter',
+  'lid-stand',
+  'fat-and-brush',
+  'fork',
+  'thin-knife',
+  'broad-blade',
+  'board',
+  'bread-knife',
+];
+
+/**
+ * By tool, as they are needed in the order of the work; ids of the dishes beside each. A dish that is
+ * kept free of something has its own of everything.
+ */
+export function kitFor(dishes: readonly DishToProvide[]): readonly KitLine[] {
+  const kit = new Map<Tool, { loads: number; dishes: Map<string, { freeFrom: boolean }> }>();
+  for (const { recipe, dish, loads } of dishes) {
+    for (const { load, coals } of loads) {
+      if (load === undefined) continue;
+      const steps = handlingOf({ recipe, dish, load, isHot: coals.loadInMinute > 0 });
+      for (const tool of new Set(steps.flatMap(({ tools }) => tools))) {
+        const line = kit.get(tool) ?? { loads: 0, dishes: new Map() };
+        line.dishes.set(dish.id, dish);
+        kit.set(tool, { ...line, loads: line.loads + 1 });
+      }
+    }
+  }
+  return [...kit].map(([tool, line]) => ({
+    tool,
+    count: SHARED.includes(tool)
+      ? new Set([...line.dishes.values()].map(({ freeFrom }) => freeFrom)).size
+      : line.loads,
+    dishes: [...line.dishes.keys()],
+  }));
+}
