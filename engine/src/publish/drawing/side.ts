@@ -3,6 +3,7 @@
 
 import type { CampOven, Place } from '../../camp/camp.ts';
 import type { CoalSet } from '../../coals/coal-plan.ts';
+import { contactFigures } from '../../menu/index.ts';
 import type { OvenLoad } from '../../menu/load.ts';
 import { coalRow } from './coal-row.ts';
 import { hearth, legs, lid, type OvenShape, ovenShape, pot, WALL } from './oven-side.ts';
@@ -69,8 +70,15 @@ const setRow = (view: SideView, shape: OvenShape, where: 'above' | 'below') =>
     scale: shape.scale,
   });
 
+/** Where the food stands: on the floor, or as high above it as its rack or meal is. */
+function standsAt({ load }: SideView, { floorY, scale }: OvenShape): number {
+  const isLifted = load.shape !== 'pot' && load.inOven !== undefined;
+  return isLifted ? floorY - contactFigures(load.inOven.contact).height * scale : floorY;
+}
+
 function food(view: SideView, shape: OvenShape): string {
-  const { floorY, scale } = shape;
+  const { scale } = shape;
+  const floorY = standsAt(view, shape);
   const [left, right] = foodWidth(view, shape);
   const raw = (view.load.provedHeight ?? view.load.thickness) * scale;
   const risen = view.load.risenHeight * scale;
@@ -101,6 +109,27 @@ function food(view: SideView, shape: OvenShape): string {
     risen > raw + 2 ? boxes(risen, 30, { fill: 'none', 'stroke-dasharray': '4 3' }) : '',
     boxes(raw, view.load.shape === 'pot' ? 2 : 12, { fill: ink.oat }),
     view.isLined ? paper : '',
+    under(view, shape),
+  );
+}
+
+/** A rack on its feet, or a bed of meal, between the food and the floor. */
+function under(view: SideView, shape: OvenShape): string {
+  const contact = view.load.shape === 'pot' ? undefined : view.load.inOven?.contact;
+  const top = standsAt(view, shape);
+  const [left, right] = foodWidth(view, shape);
+  const stroke = { stroke: ink.steel, 'stroke-width': 2 };
+  if (contact === 'meal') {
+    const bed = { x: left - 8, y: top, width: right - left + 16, height: shape.floorY - top };
+    return element('rect', { class: 'meal', ...bed, fill: ink.soft, 'stroke-width': 0 });
+  }
+  if (contact !== 'rack' && contact !== 'tin') return '';
+  return group(
+    { class: 'rack' },
+    line(left - 8, top + 1, right + 8, top + 1, stroke),
+    ...[left - 4, (left + right) / 2, right + 4].map((x) =>
+      line(x, top + 1, x, shape.floorY - 1, stroke),
+    ),
   );
 }
 
@@ -131,7 +160,8 @@ function foodWidth(view: SideView, shape: OvenShape): readonly [number, number] 
 
 /** Labels on the right, each on its own height, never one over another. */
 function placeLabels(view: SideView, shape: OvenShape) {
-  const { lidY, floorY, groundY, scale, right } = shape;
+  const { lidY, groundY, scale, right } = shape;
+  const floorY = standsAt(view, shape);
   const [, foodRight] = foodWidth(view, shape);
   const raw = (view.load.provedHeight ?? view.load.thickness) * scale;
   const risen = view.load.risenHeight * scale;

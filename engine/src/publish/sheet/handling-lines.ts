@@ -32,7 +32,7 @@ export function beforeLines({ dish, steps, say }: Handled): readonly string[] {
     'lay-paper': `${steps.some(({ work }) => work === 'set-rack' || work === 'strew-meal') ? 'On it' : 'On the floor'} a circle of baking paper a hand wider, with two long tabs to lift by.`,
     'grease-tin': 'Grease the tin well, paper on its bottom; fill it no more than two thirds.',
     'heat-lid': `Lid on its stand with its coals on it ${say.minutes(lidHeatMinutes)} before, then onto the oven. The minutes and counts here don't know of it: look for top colour early.`,
-    dock: 'Prick it right through with a fork, an inch apart all over, so that it rises level.',
+    dock: `Prick it right through with a fork, ${say.length(0.0254)} apart all over, so that it rises level.`,
   };
   return steps.flatMap(({ when, work }) => (when === 'before' ? (said[work] ?? []) : []));
 }

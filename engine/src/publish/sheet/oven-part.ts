@@ -3,6 +3,8 @@
 import type { CampOven } from '../../camp/camp.ts';
 import type { Check, CoalSet } from '../../coals/coal-plan.ts';
 import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
+import type { FloorContact } from '../../menu/index.ts';
+import type { OvenLoad } from '../../menu/load.ts';
 import type { BigFigure, Block } from '../document.ts';
 import { compassPoint } from '../drawing/around.ts';
 import { curveDrawing } from '../drawing/curve.ts';
@@ -169,7 +171,7 @@ function side({ plan, dish, part, say }: OvenPart, oven: CampOven, wood: boolean
   const rises = load.risenHeight > height * 1.05;
   const labels = {
     lid: `Lid ${say.length(oven.depth)} above the floor, coals inside its flange`,
-    food: `${sentenceCase(noun)} ${say.length(height)} high ${load.provedHeight === undefined ? 'as it goes in' : 'proved, as the bake begins'}`,
+    food: `${sentenceCase(noun)} ${say.length(height)} high ${load.provedHeight === undefined ? 'as it goes in' : 'proved, as the bake begins'}${restsOn(load)}`,
     ...(rises
       ? { risen: `Risen ${say.length(load.risenHeight)}, ${say.length(load.headroom)} to the lid` }
       : {}),
@@ -190,6 +192,15 @@ function side({ plan, dish, part, say }: OvenPart, oven: CampOven, wood: boolean
   });
   return { svg, alt };
 }
+
+const RESTS_ON: Readonly<Partial<Record<FloorContact, string>>> = {
+  rack: ', on a rack',
+  tin: ', in its tin on a rack',
+  meal: ', on coarse meal',
+};
+
+const restsOn = ({ shape, inOven }: OvenLoad): string =>
+  shape === 'pot' || inOven === undefined ? '' : (RESTS_ON[inOven.contact] ?? '');
 
 const CUT = 'Coals in the cut are whole; those before and behind it are outlines.';
 
