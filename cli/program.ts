@@ -1,6 +1,7 @@
 // The commands and their help. Help teaches: every command shows what a cook would type.
 
 import { Command } from 'commander';
+import { breadCommands } from './breads.ts';
 import { demo } from './commands/demo.ts';
 import { lookOver } from './commands/look-over.ts';
 import { plan } from './commands/plan.ts';
@@ -8,6 +9,7 @@ import { listRecipes } from './commands/recipes.ts';
 import { tonight } from './commands/tonight.ts';
 import { doorCommands } from './doors.ts';
 import { EXIT_HELP, type ExitCode } from './exit.ts';
+import { formulaCommand } from './formula-door.ts';
 import { GROUNDS } from './reading.ts';
 import type { Shell } from './shell.ts';
 import { stackCommand } from './stack-door.ts';
@@ -22,7 +24,9 @@ export function program(shell: Shell, end: (code: ExitCode) => void): Command {
     .addHelpText('after', `\n${FIRST_STEPS}\n\n${EXIT_HELP}\n`);
   const makes = [tonightCommand, planCommand, lookOverCommand, demoCommand, recipesCommand];
   for (const make of makes) all.addCommand(make(shell, end));
+  all.addCommand(formulaCommand(shell, end));
   for (const door of doorCommands(shell, end)) all.addCommand(door);
+  for (const bread of breadCommands(shell, end)) all.addCommand(bread);
   all.addCommand(stackCommand(shell, end));
   for (const command of [all, ...all.commands]) {
     command.exitOverride().configureOutput({
@@ -43,6 +47,10 @@ Or come in halfway, with nothing set up:
   emberwright left --oven "12 in" --coals 22
   emberwright what-now --symptom bottom-dark --oven "12 in" --above 17 --below 8
   emberwright stack --oven "12 in" --heat "350 F"
+
+Or with a dough:
+  emberwright leaven --what biscuits --height "6500 ft"
+  emberwright rise --what rolls --air "45 F"
 
 Or with a whole camp:
   emberwright demo harrow-saddle camp.json

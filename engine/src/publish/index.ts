@@ -9,11 +9,15 @@ export type {
   StepRow,
 } from './document.ts';
 export { noticeText, refusalText } from './notice-text.ts';
+export { type Gathered, gathered } from './render/gather.ts';
 export { type HtmlOptions, printBook, renderHtml, sheetHtml } from './render/html.ts';
 export { SHEET_STYLE } from './render/style.ts';
 export { renderText, type TextOptions } from './render/text.ts';
 export type { Measures, Say, Sentence, Words } from './say.ts';
 export { bagLabels } from './sheet/bag-labels.ts';
+export { type BenchAsked, benchSheet } from './sheet/bench/bench-sheet.ts';
+export { swapSheet } from './sheet/bench/swap-sheet.ts';
+export { targetSheet } from './sheet/bench/target-sheet.ts';
 export { coalsAloneSheet } from './sheet/coals-alone.ts';
 export { coalsLeftSheet } from './sheet/coals-left.ts';
 export { daySheet } from './sheet/day-sheet.ts';
@@ -23,6 +27,7 @@ export { fireAndCareSheet } from './sheet/fire-and-care.ts';
 export { handSheet } from './sheet/hand-sheet.ts';
 export { layoutSheet } from './sheet/layout-judged.ts';
 export { mealSummary } from './sheet/meal-summary.ts';
+export { leavenSheet, type OneBread, riseSheet } from './sheet/one-bread.ts';
 export { provisionsSheet } from './sheet/provisions-sheet.ts';
 export { type StackAsked, stackSheet } from './sheet/stack-sheet.ts';
 export { turnPicture } from './sheet/turn-part.ts';

@@ -35,7 +35,7 @@ export function withGrams(line: WeighedIngredient, mass: number): WeighedIngredi
 }
 
 /** As a cook would measure it; its grams where there is no measure for it. */
-function measureText(key: string | undefined, mass: number, asWritten = ''): string {
+export function measureText(key: string | undefined, mass: number, asWritten = ''): string {
   const food = key === undefined ? undefined : foodWithKey(key);
   const measure = food === undefined ? undefined : householdMeasure(food, grams(mass), asWritten);
   return measure === undefined ? `${spokenGrams(mass)} g` : cookMeasureText(measure, 'plain');

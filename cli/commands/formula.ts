@@ -1,0 +1,133 @@
+// `emberwright formula`: what a recipe is as a dough, beside another, with targets, with swaps.
+
+import {
+  balanceOf,
+  benchSheet,
+  characterOf,
+  isRefusal,
+  massToFill,
+  nominalOven,
+  type Recipe,
+  type Refusal,
+  readyRecipeWithId,
+  refusalText,
+  renderText,
+  type Say,
+  type SheetDocument,
+  sayFor,
+  solveTargets,
+  swapName,
+  swapped,
+  swapSheet,
+  swapsFor,
+  targetSheet,
+  type Version,
+  type WeighedIngredient,
+} from '#engine';
+import { campFrom } from '../camp-reading.ts';
+import { EXIT, type ExitCode, wrongUse } from '../exit.ts';
+import { targetsOf } from '../formula-reading.ts';
+import { quantityOf, type ReaderOptions, readerOf } from '../reading.ts';
+import { recipeFrom } from '../recipe-reading.ts';
+import type { Shell } from '../shell.ts';
+
+export interface FormulaOptions extends ReaderOptions {
+  readonly recipe?: string;
+  readonly beside?: readonly string[];
+  readonly target?: readonly string[];
+  readonly mass?: string;
+  readonly fill?: string;
+  readonly hold?: readonly string[];
+  readonly swap?: string;
+}
+
+export function formula(what: string, options: FormulaOptions, shell: Shell): ExitCode {
+  const recipe = recipeOf(what, options.recipe, shell);
+  const say = sayFor({
+    ...readerOf(options, 'metric'),
+    plan: { camp: { ovens: [], hands: [] }, menu: { dishes: [] } },
+  });
+  const lines = linesOf(recipe);
+  if (options.swap !== undefined) return toldSwap(recipe, options.swap, { say, shell });
+  const targets = targetsOf({ ...options, mass: massWish(recipe, options) }, lines);
+  if (targets !== undefined) {
+    const outcome = solveTargets(lines, targets);
+    print(targetSheet(`${recipe.name}: what goes in`, outcome, say), shell);
+    return isRefusal(outcome) ? EXIT.stopped : EXIT.fine;
+  }
+  return toldBench(recipe, options.beside ?? [], { say, shell });
+}
+
+interface Told {
+  readonly say: Say;
+  readonly shell: Shell;
+}
+
+const print = (sheet: SheetDocument, shell: Shell) =>
+  shell.out(renderText(sheet, { width: shell.columns }));
+
+function stop(refusal: Refusal, { say, shell }: Told): ExitCode {
+  shell.error(`Stop: ${refusalText(refusal, say)}\n`);
+  return EXIT.stopped;
+}
+
+const linesOf = ({ ingredients }: Recipe): readonly WeighedIngredient[] =>
+  ingredients.map((ingredient) => ({ ingredient, grams: ingredient.grams }));
+
+/** A ready recipe by its name, one of a camp, or the recipe of a file. */
+function recipeOf(what: string, id: string | undefined, shell: Shell): Recipe {
+  const ready = readyRecipeWithId(what);
+  if (ready !== undefined) return ready;
+  if (id === undefined) return recipeFrom(what, shell);
+  const { recipes } = campFrom(what, shell).menu;
+  const found = recipes.find((recipe) => recipe.id === id);
+  if (found !== undefined) return found;
+  const known = recipes.map((recipe) => recipe.id).join(', ');
+  throw wrongUse('--recipe', `"${id}"`, `one of ${known}`, 'Write its id as in the camp file.');
+}
+
+function toldBench(recipe: Recipe, names: readonly string[], told: Told): ExitCode {
+  const recipes = [recipe, ...names.map((name) => recipeOf(name, undefined, told.shell))];
+  const versions: Version[] = [];
+  for (const { name, ingredients } of recipes) {
+    const lines = ingredients.map((ingredient) => ({ ingredient, grams: ingredient.grams }));
+    const character = characterOf(lines);
+    if (isRefusal(character)) return stop(character, told);
+    versions.push({ name, lines, character });
+  }
+  const [version, ...beside] = versions;
+  if (version === undefined) throw new RangeError('a bench has a version');
+  const balance = balanceOf(version.lines, version.character, recipe.kind);
+  const title = `${recipe.name} as a formula`;
+  print(benchSheet({ title, version, beside, balance }, told.say), told.shell);
+  return EXIT.fine;
+}
+
+/** "butter=lard": the line that has the first word in its name becomes the second. */
+function toldSwap(recipe: Recipe, text: string, told: Told): ExitCode {
+  const [from = '', to = ''] = text.split('=').map((part) => part.trim().toLowerCase());
+  const lines = linesOf(recipe);
+  const line = lines.findIndex(({ ingredient }) => ingredient.name.toLowerCase().includes(from));
+  if (from === '' || to === '' || line === -1) {
+    const names = lines.map(({ ingredient }) => ingredient.name).join(', ');
+    throw wrongUse('--swap', `"${text}"`, `one of its own foods (${names}) = another`, SWAP_HELP);
+  }
+  const offers = swapsFor(lines).filter((offer) => offer.line === line);
+  const offer = offers.find((each) => each.to === to || swapName(each.to).includes(to));
+  const answer = swapped(lines, { line, to: offer?.to ?? to });
+  if (isRefusal(answer)) return stop(answer, told);
+  const name = lines[line]!.ingredient.name;
+  const title = `${recipe.name}: ${swapName(offer?.to ?? to)} for ${name}`;
+  print(swapSheet(title, answer, told.say), told.shell);
+  return EXIT.fine;
+}
+
+const SWAP_HELP = 'Write --swap "lard=butter".';
+
+/** The mass that is wished, or that fills an oven at the recipe's own thickness. */
+function massWish(recipe: Recipe, { mass, fill }: FormulaOptions): number | undefined {
+  if (mass !== undefined) return quantityOf('--mass', mass, 'mass', '540 g');
+  if (fill === undefined) return undefined;
+  const diameter = quantityOf('--fill', fill, 'length', '10 in');
+  return massToFill(nominalOven(diameter as Parameters<typeof nominalOven>[0]), recipe);
+}

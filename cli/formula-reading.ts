@@ -1,0 +1,79 @@
+// Targets as a cook types them: "62 % water", "540 g", and what is held.
+
+import {
+  type FigureName,
+  type FormulaTargets,
+  grams,
+  type HeldLine,
+  type Ratio,
+  ratio,
+  type WeighedIngredient,
+} from '#engine';
+import { wrongUse } from './exit.ts';
+import { quantityOf } from './reading.ts';
+
+interface TargetOptions {
+  readonly target?: readonly string[];
+  readonly mass: number | undefined;
+  readonly hold?: readonly string[];
+}
+
+/** Undefined where nothing is wished. */
+export function targetsOf(
+  { target = [], mass, hold = [] }: TargetOptions,
+  lines: readonly WeighedIngredient[],
+): FormulaTargets | undefined {
+  if (target.length === 0 && mass === undefined && hold.length === 0) return undefined;
+  const figures: Partial<Record<FigureName, Ratio>> = {};
+  for (const text of target) {
+    const [figure, share] = figureWish(text);
+    figures[figure] = ratio(share);
+  }
+  return {
+    ...(mass === undefined ? {} : { batch: grams(mass) }),
+    figures,
+    held: hold.map((text) => heldLine(text, lines)),
+  };
+}
+
+const FIGURES: Readonly<Record<string, FigureName>> = {
+  water: 'hydration',
+  hydration: 'hydration',
+  fat: 'fat',
+  salt: 'salt',
+  sugar: 'sugar',
+  powder: 'powder',
+  'baking powder': 'powder',
+  soda: 'soda',
+  'baking soda': 'soda',
+  yeast: 'yeast',
+};
+
+function figureWish(text: string): readonly [FigureName, number] {
+  const [, number, word = ''] = /^(-?\d+(?:\.\d+)?) ?%? ?([a-z ]+)$/i.exec(text.trim()) ?? [];
+  const figure = FIGURES[word.trim().toLowerCase()];
+  if (number === undefined || figure === undefined) {
+    throw wrongUse(
+      '--target',
+      `"${text}"`,
+      'a percentage of the flour and what of: water, fat, salt, sugar, powder, soda or yeast',
+      'Write --target "62 % water".',
+    );
+  }
+  return [figure, Number(number) / 100];
+}
+
+/** "lard" stays as it is; "flour=400 g" becomes so much and stays. */
+function heldLine(text: string, lines: readonly WeighedIngredient[]): HeldLine {
+  const [word = '', weight] = text.split('=').map((part) => part.trim());
+  const line = lines.findIndex(({ ingredient }) =>
+    ingredient.name.toLowerCase().includes(word.toLowerCase()),
+  );
+  const found = lines[line];
+  if (word === '' || found === undefined) {
+    const names = lines.map(({ ingredient }) => ingredient.name).join(', ');
+    throw wrongUse('--hold', `"${text}"`, `one of ${names}`, 'Write --hold lard.');
+  }
+  const held = weight === undefined ? found.grams : quantityOf('--hold', weight, 'mass', '400 g');
+  return { line, grams: grams(held) };
+}

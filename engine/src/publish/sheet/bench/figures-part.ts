@@ -1,0 +1,144 @@
+// A formula's figures: as weighed, as cups may make it, and beside published formulas.
+
+import type { Balance, BalancedFigure } from '../../../formula/bench/balance.ts';
+import {
+  type DoughCharacter,
+  type DoughFigure,
+  type DoughThickness,
+  type FigureName,
+  figureNames,
+} from '../../../formula/bench/character.ts';
+import { withGrams } from '../../../formula/bench/line.ts';
+import type { Block, FactRow } from '../../document.ts';
+import type { Say } from '../../say.ts';
+import { decimal, NO_BREAK } from '../../speak-number.ts';
+import { paragraph } from '../door.ts';
+import { listed, sentenceCase } from '../phrases.ts';
+
+export const figureWords: Readonly<Record<FigureName, string>> = {
+  hydration: 'Water',
+  fat: 'Fat',
+  salt: 'Salt',
+  sugar: 'Sugar, with that of milk',
+  powder: 'Baking powder',
+  soda: 'Baking soda',
+  yeast: 'Yeast, as active dry',
+};
+
+const thicknessWords: Readonly<Record<DoughThickness, string>> = {
+  'pour-batter': 'a batter that pours',
+  'drop-batter': 'a batter that drops from the spoon',
+  'soft-dough': 'a soft dough',
+  'stiff-dough': 'a stiff dough',
+};
+
+const feelWords = {
+  slack: 'Slack for its kind: wetter than any published one.',
+  right: 'Right for its kind.',
+  stiff: 'Stiff for its kind: drier than any published one.',
+} as const;
+
+/** A percentage of flour, to a tenth. */
+export const shareText = (share: number) => `${decimal(100 * share, 1)}${NO_BREAK}%`;
+
+/** Grams as a scale shows them. */
+export const gramsText = (mass: number) =>
+  `${decimal(mass, Math.abs(mass) < 9.95 ? 1 : 0)}${NO_BREAK}g`;
+
+/** What it is in one sentence: thickness, what cups may make of it, and how it is for its kind. */
+export function feelBlock({ thickness, mayBe }: DoughCharacter, { feel, kind }: Balance): Block {
+  const other =
+    mayBe.length === 0
+      ? ''
+      : ` Measured by cups it may turn out as ${listed(mayBe.map((each) => thicknessWords[each]))}.`;
+  const beside = kind === undefined || feel === undefined ? '' : ` ${feelWords[feel]}`;
+  return {
+    type: 'lead',
+    parts: [
+      { text: `${sentenceCase(thicknessWords[thickness])}.`, strong: true },
+      { text: `${beside}${other}` },
+    ],
+  };
+}
+
+/** One row a figure that is in it, or that its kind has. */
+export function figureBlocks(
+  character: DoughCharacter,
+  balance: Balance,
+  say: Say,
+): readonly Block[] {
+  const shown = figureNames.filter(
+    (name) =>
+      0 < character.figures[name].share || balance.figures.some(({ figure }) => figure === name),
+  );
+  const rows = shown.map((name): FactRow => {
+    const balanced = balance.figures.find(({ figure }) => figure === name);
+    const value = character.figures[name];
+    const notes = [cupsText(value), balanced === undefined ? '' : besideText(balanced, say)];
+    const note = notes.filter((each) => each !== '').join('; ');
+    return {
+      label: figureWords[name],
+      value: shareText(value.share),
+      ...(note === '' ? {} : { note }),
+    };
+  });
+  return [
+    { type: 'heading', text: 'For 100 of flour' },
+    { type: 'facts', rows },
+    ...publishedBlocks(balance),
+  ];
+}
+
+function cupsText({ share, low, high }: DoughFigure): string {
+  if (share === 0 || high - low < 0.0005) return '';
+  return `by cups and spoons ${shareText(low)} to ${shareText(high)}`;
+}
+
+function besideText(balanced: BalancedFigure, say: Say): string {
+  const { least, most, verdict, published } = balanced;
+  const span =
+    published.length === 1
+      ? `the one published formula has ${shareText(least)}`
+      : `published ${shareText(least)} to ${shareText(most)}`;
+  const words = { inside: 'inside', below: 'below', above: 'above', unsure: 'at the edge' };
+  return `${span}: ${words[verdict]}${remedyText(balanced, say)}`;
+}
+
+/** `; 12 g (1 tbsp) more water would bring it in`. */
+function remedyText({ remedy }: BalancedFigure, _say: Say): string {
+  if (remedy === undefined) return '';
+  const change = remedy.now - remedy.was;
+  const measure = withGrams(remedy.line, Math.abs(change)).ingredient.asWritten;
+  const isSpoken = !/^[\d.]+ g$|\(/.test(measure);
+  const spoons = isSpoken ? ` (${measure})` : '';
+  const name = remedy.line.ingredient.name;
+  return `; ${gramsText(Math.abs(change))}${spoons} ${change < 0 ? 'less' : 'more'} ${name} would bring it in`;
+}
+
+/** Every published formula by itself: where they disagree it shows. */
+function publishedBlocks({ figures, kind }: Balance): readonly Block[] {
+  if (kind === undefined) {
+    return [paragraph('No published formula of this kind was read, so nothing is held beside it.')];
+  }
+  const names = [...new Set(figures.flatMap(({ published }) => published.map(({ name }) => name)))];
+  const items = names.map((name) => {
+    const spans = figures.flatMap(({ figure, published }) => {
+      const span = published.find((each) => each.name === name);
+      return span === undefined || span.most === 0
+        ? []
+        : [`${figureWords[figure].toLowerCase()} ${spanText(span.least, span.most)}`];
+    });
+    const grade = figures
+      .flatMap(({ published }) => published)
+      .find((span) => span.name === name)?.grade;
+    return `${sentenceCase(name)}${grade === 'D' ? ' (from memory)' : ''}: ${spans.join(', ')}`;
+  });
+  const question =
+    names.length === 1
+      ? 'Which published formula?'
+      : 'Which published formulas, and where they differ';
+  return [{ type: 'why', question, blocks: [{ type: 'list', items, tick: false }] }];
+}
+
+const spanText = (least: number, most: number) =>
+  most - least < 0.0005 ? shareText(least) : `${shareText(least)} to ${shareText(most)}`;
