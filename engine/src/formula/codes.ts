@@ -60,7 +60,7 @@ export const formulaCodes = {
   },
   FORMULA_RISE_STOPPED: {
     kind: 'notice',
-    when: 'Where the dough stands it is not risen within a day and a half.',
+    when: 'Where the dough stands it is not risen within a day.',
     next: 'Take the warm place that is named.',
   },
   FORMULA_WATER_CAPPED: {

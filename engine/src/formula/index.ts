@@ -46,6 +46,7 @@ export {
 // What raises a dish
 export {
   type DishLeavening,
+  type DoughStands,
   dishLeavening,
   type LeaveningWish,
   stoppedValues,

@@ -171,6 +171,12 @@ export const formulaSources = {
     by: 'lecture notes on bread',
     grade: 'B',
   },
+  coldFerment: {
+    title: 'Slow rises in the cold take 0.2 to 0.5 % of yeast for 12 to 24 h',
+    by: 'a page of kitchen answers',
+    grade: 'B',
+    note: 'Read. A well-known cook book of 2004 says 0.25 % of yeast for a dough over night, and names no temperature.',
+  },
   usualYeastRise: {
     title: '1 % of instant yeast doubles a dough in 75 minutes at 80 °F',
     by: 'common practice',

@@ -17,7 +17,7 @@ import type { Formula } from '../formula.ts';
 import { type HeightCompared, heightCompared } from '../height-advice.ts';
 import { MIXED_DOUGH } from '../rise.ts';
 import { type DoughWater, doughWater, handFriction } from '../water-temperature.ts';
-import { steadily } from '../yeast/history.ts';
+import { type PlaceAt, steadily } from '../yeast/history.ts';
 import { type RiseOption, type RisePlan, risePlan } from '../yeast/rise-plan.ts';
 import { type StarterDay, starterDays } from '../yeast/starter.ts';
 import { isStarter } from '../yeast/work.ts';
@@ -43,6 +43,15 @@ export interface LeaveningWish {
   /** Air in the open by the camp's clock. */
   readonly airAt: (at: number) => Kelvin;
   readonly powder?: PowderKept;
+  /** Where the dough stands from mixing on, if that is said rather than read off the day. */
+  readonly stands?: DoughStands;
+}
+
+export interface DoughStands {
+  readonly place: PlaceAt;
+  readonly mixed?: Kelvin;
+  readonly flour?: Kelvin;
+  readonly tap?: Kelvin;
 }
 
 /**
@@ -87,6 +96,7 @@ interface DatedRise {
 
 /** The rise depends on when it begins, and that on how long it is: two rounds settle it. */
 function yeastRise(wish: LeaveningWish): DatedRise | undefined {
+  if (wish.stands !== undefined) return standingRise(wish, wish.stands);
   if (wish.recipe.kind !== 'yeast-bread') return undefined;
   let mixAt = wish.serveAt - BAKE_MINUTES - GUESSED_RISE_MINUTES;
   let plan = riseFrom(wish, mixAt);
@@ -95,6 +105,16 @@ function yeastRise(wish: LeaveningWish): DatedRise | undefined {
     plan = riseFrom(wish, mixAt);
   }
   return plan === undefined ? undefined : { plan, mixAt };
+}
+
+function standingRise({ formula, elevation }: LeaveningWish, { place, mixed }: DoughStands) {
+  const plan = risePlan(formula.lines, {
+    mixed: mixed ?? MIXED_DOUGH,
+    mass: formula.batch,
+    place,
+    elevation,
+  });
+  return plan === undefined ? undefined : { plan, mixAt: 0 };
 }
 
 function riseFrom({ formula, recipe, elevation, airAt }: LeaveningWish, mixAt: number) {
@@ -138,18 +158,18 @@ function powderTeaspoonsForTwoCups({ lines, changes, flour }: Formula): number |
 }
 
 /** Flour and water are as warm as the air they stood in. */
-function waterOf({ formula, recipe, airAt }: LeaveningWish, mixAt: number) {
+function waterOf({ formula, recipe, airAt, stands }: LeaveningWish, mixAt: number) {
   const keptAt = recipe.steps.find((step) => step.kind === 'rise' && step.keptAt)?.keptAt;
   const water = wetIn(formula);
   if (!(0 < water)) return undefined;
   const air = airAt(mixAt);
   return doughWater({
-    wanted: keptAt ?? MIXED_DOUGH,
+    wanted: stands === undefined ? (keptAt ?? MIXED_DOUGH) : (stands.mixed ?? MIXED_DOUGH),
     flour: grams(flourIn(formula.lines.filter(({ ingredient }) => isFlour(ingredient)))),
-    flourTemperature: air,
+    flourTemperature: stands?.flour ?? air,
     water,
     friction: handFriction,
-    tap: air,
+    tap: stands?.tap ?? air,
   });
 }
 
@@ -160,12 +180,13 @@ const wetIn = ({ lines }: Formula): Grams =>
       .reduce((sum, line) => sum + line.grams, 0),
   );
 
-function starterOf({ formula, airAt }: LeaveningWish, mixAt: number) {
+function starterOf({ formula, airAt, stands }: LeaveningWish, mixAt: number) {
   const wanted = formula.lines
     .filter(({ ingredient }) => isStarter(ingredient))
     .reduce((sum, line) => sum + line.grams, 0);
   if (!(0 < wanted)) return undefined;
-  return starterDays(grams(wanted), { place: (minute) => airAt(mixAt + minute) });
+  const place: PlaceAt = (minute) => stands?.place(minute) ?? airAt(mixAt + minute);
+  return starterDays(grams(wanted), { place });
 }
 
 function riseNotices(

@@ -118,7 +118,8 @@ function sodaGas(lines: readonly WeighedIngredient[]) {
   return {
     soda,
     left,
-    acidLeft: room - met,
+    // Sour milk with powder alone is there for its taste.
+    acidLeft: 0 < soda ? room - met : 0,
     gas: gasOfSoda(grams(met)) + gasOfSodaHeated(grams(left)),
   };
 }

@@ -1,6 +1,6 @@
 // How fast yeast works at a temperature, over its speed at a chosen one.
 // Sources: yeastRate, yeastHandout (grade B) for baker's yeast; gaenzle1998 (grade A) for the wild
-// yeast and the lactobacilli of sourdough. Weak spot: baker's yeast below 10 °C, judged.
+// yeast and the lactobacilli of sourdough. Weak spot: baker's yeast below 6.6 °C, judged.
 
 import table from '../../../data/fermentation.json' with { type: 'json' };
 import { type Kelvin, toCelsius } from '../../quantity/unit.ts';
@@ -12,7 +12,7 @@ const { bakersYeast, wildYeast, lactobacilli, usualRise } = table;
 /**
  * Baker's yeast over its speed at 80 °F; 1 there, twice that 17 °F above, nothing at 34 or 140 °F.
  *
- * @source yeastRate up to 35 °C, yeastHandout for the ends (grade B); 1 … 10 °C judged
+ * @source yeastRate up to 35 °C, yeastHandout for the ends (grade B); 1 … 6.6 °C judged
  */
 export function bakersYeastRate(temperature: Kelvin): number {
   const celsius = toCelsius(temperature);

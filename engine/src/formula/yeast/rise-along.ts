@@ -14,7 +14,7 @@ export interface RiseAsked {
 }
 
 export interface RiseAlong {
-  /** Undefined where it isn't done within a day and a half. */
+  /** Undefined where it isn't done within a day. */
   readonly minutes?: Minutes;
   /** Share of the work that was done: 1 when risen. */
   readonly done: number;
@@ -24,8 +24,8 @@ export interface RiseAlong {
   readonly along: readonly DoughAt[];
 }
 
-/** No dough is looked at for longer than a day and a half. */
-export const LONGEST_RISE_MINUTES = 36 * 60;
+/** No dough is looked at for longer than a day. */
+export const LONGEST_RISE_MINUTES = 24 * 60;
 
 /**
  * Until the work is done: the trapezoidal sum of speed over time, straight within the last step.
@@ -51,6 +51,21 @@ export function riseAlong({ leaven, work, start }: RiseAsked): RiseAlong {
     if (at.minute >= LONGEST_RISE_MINUTES) break;
   }
   return { done: done / work, dough: along.at(-1)!.dough, along };
+}
+
+/** Work that is done in so many minutes, however much that is. */
+export function workWithin(leaven: Leaven, start: DoughStart, within: number): number {
+  let done = 0;
+  let before: DoughAt | undefined;
+  for (const at of doughOver(start)) {
+    if (before !== undefined) {
+      const step = Math.min(at.minute, within) - before.minute;
+      done += (step * (leavenRate(leaven, before.dough) + leavenRate(leaven, at.dough))) / 2;
+    }
+    if (within <= at.minute) break;
+    before = at;
+  }
+  return done;
 }
 
 /** The place as it is from a later minute on. */

@@ -6,17 +6,17 @@ import { fromCelsius, grams, kelvin, minutes } from '../../quantity/unit.ts';
 import type { WeighedIngredient } from '../dough.ts';
 import type { RiseEstimate } from '../formula.ts';
 import { pressureRatioAt } from '../height.ts';
-import { type DoughAt, type PlaceAt, placeFrom, steadily } from './history.ts';
+import { type DoughAt, type PlaceAt, steadily } from './history.ts';
 import { asleepCelsius, type Leaven } from './rate.ts';
-import { placeAfter, type RiseAlong, riseAlong } from './rise-along.ts';
-import { type LeavenFound, leavenIn, workToDouble } from './work.ts';
+import { placeAfter, type RiseAlong, riseAlong, workWithin } from './rise-along.ts';
+import { type LeavenFound, leavenIn, shareForWork, workToDouble } from './work.ts';
 
 export interface RisePlan {
   readonly leaven: Leaven;
   /** Instant yeast over flour, or flour in the starter over all flour. */
   readonly share: number;
   readonly mixed: Kelvin;
-  /** Absent where the dough isn't risen within a day and a half. */
+  /** Absent where the dough isn't risen within a day. */
   readonly estimate?: RiseEstimate;
   /** Share of a rise that is done at the end of the time looked at; 1 when risen. */
   readonly done: number;
@@ -33,7 +33,7 @@ export interface RiseOption {
     | 'colder-dough'
     | 'warm-box'
     | 'cold-night';
-  /** First rise then; absent where it isn't risen within a day and a half. */
+  /** First rise then; absent where it isn't risen within a day. */
   readonly first?: Minutes;
   /** Later by, less than 0 for sooner; absent where one of the two is not risen. */
   readonly later?: Minutes;
@@ -115,34 +115,46 @@ function secondRise(found: LeavenFound, wish: RiseWish, base: RiseAlong): Minute
 /** Tuned to be worth doing and to stay in what cooks do: half as much again, half; 4 K of dough. */
 const STEP = { more: 1.5, less: 0.5, kelvin: 4 };
 const WARM_BOX = { yeast: fromCelsius(30), sourdough: fromCelsius(27) }; // 80-85 °F, yeastHandout; 28 °C best
-const COLD_NIGHT = { place: fromCelsius(4), minutes: minutes(10 * 60) };
+const COLD_NIGHT = { place: fromCelsius(4), minutes: minutes(12 * 60) };
 
 function optionsFor(found: LeavenFound, wish: RiseWish, base: RiseAlong): readonly RiseOption[] {
   const { leaven, share } = found;
   const box = WARM_BOX[leaven];
   const [warmer, colder] = [kelvin(wish.mixed + STEP.kelvin), kelvin(wish.mixed - STEP.kelvin)];
-  const night = placeFrom([COLD_NIGHT, { minutes: minutes(0), place: wish.place(0) }]);
-  const told = (rise: RiseAlong, option: Omit<RiseOption, 'first' | 'later'>): RiseOption => ({
-    ...option,
-    ...(rise.minutes === undefined ? {} : { first: rise.minutes }),
-    ...(rise.minutes === undefined || base.minutes === undefined
-      ? {}
-      : { later: minutes(rise.minutes - base.minutes) }),
-  });
-  const withShare = (times: number) => firstRise({ leaven, share: share * times }, wish);
-  const withWish = (change: Partial<RiseWish>) => firstRise(found, { ...wish, ...change });
-  return [
-    told(withShare(STEP.more), { do: 'more-leaven', share: share * STEP.more }),
-    told(withWish({ mixed: warmer }), { do: 'warmer-dough', kelvin: warmer }),
-    told(withWish({ place: steadily(box) }), { do: 'warm-box', kelvin: box }),
-    told(withShare(STEP.less), { do: 'less-leaven', share: share * STEP.less }),
-    told(withWish({ mixed: colder }), { do: 'colder-dough', kelvin: colder }),
-    told(withWish({ place: night }), {
-      do: 'cold-night',
-      kelvin: COLD_NIGHT.place,
-      minutes: COLD_NIGHT.minutes,
-    }),
+  const withShare = (times: number) => firstRise({ leaven, share: share * times }, wish).minutes;
+  const withWish = (change: Partial<RiseWish>) => firstRise(found, { ...wish, ...change }).minutes;
+  const options: readonly (RiseOption | undefined)[] = [
+    { do: 'more-leaven', share: share * STEP.more, ...risen(withShare(STEP.more)) },
+    warmer <= MIXED_RANGE.warmest
+      ? { do: 'warmer-dough', kelvin: warmer, ...risen(withWish({ mixed: warmer })) }
+      : undefined,
+    { do: 'warm-box', kelvin: box, ...risen(withWish({ place: steadily(box) })) },
+    { do: 'less-leaven', share: share * STEP.less, ...risen(withShare(STEP.less)) },
+    MIXED_RANGE.coldest <= colder
+      ? { do: 'colder-dough', kelvin: colder, ...risen(withWish({ mixed: colder })) }
+      : undefined,
+    coldNight(leaven, wish),
   ];
+  return options.flatMap((option) => (option === undefined ? [] : [laterThan(base, option)]));
+}
+
+/** Doughs that cooks mix: not below what yeast wakes in, not where the doubling law ends. */
+const MIXED_RANGE = { coldest: fromCelsius(10), warmest: fromCelsius(35) };
+
+const risen = (first: Minutes | undefined) => (first === undefined ? {} : { first });
+
+const laterThan = (base: RiseAlong, option: RiseOption): RiseOption =>
+  option.first === undefined || base.minutes === undefined
+    ? option
+    : { ...option, later: minutes(option.first - base.minutes) };
+
+/** The whole first rise in the cold over night, with as much leaven as is then just done. */
+function coldNight(leaven: Leaven, { mixed, mass, elevation }: RiseWish): RiseOption {
+  const { place, minutes: within } = COLD_NIGHT;
+  const work = workWithin(leaven, { mixed, mass, place: steadily(place) }, within);
+  const share = shareForWork(leaven, work, pressureRatioAt(elevation));
+  const told = { do: 'cold-night', kelvin: place, minutes: within } as const;
+  return share === undefined ? told : { ...told, share, first: within };
 }
 
 /** Is it so cold round this dough that the leaven falls asleep? */

@@ -66,6 +66,19 @@ export function workToDouble({ leaven, share }: LeavenFound, pressureRatio: numb
   return ripeWork(held, pressureRatio);
 }
 
+/**
+ * Leaven that is just done with so much work: the same two laws, read the other way. Undefined where
+ * no usual amount does it.
+ */
+export function shareForWork(leaven: Leaven, work: number, pressureRatio: number) {
+  const { gasForRipe, ratePerHourAtBest } = starterGrowth;
+  const share =
+    leaven === 'yeast'
+      ? (usualRise.minutes * usualRise.yeastShare * pressureRatio) / work
+      : (gasForRipe * pressureRatio) / Math.expm1((work / 60) * ratePerHourAtBest);
+  return isUsualShare({ leaven, share }) ? share : undefined;
+}
+
 /** ln(1 + gas / share) over the growth rate: gas made by cells that grow exponentially. */
 export function ripeWork(share: number, pressureRatio = 1): number {
   const gas = starterGrowth.gasForRipe * pressureRatio;

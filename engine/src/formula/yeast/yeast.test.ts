@@ -24,10 +24,10 @@ import {
   leavenRate,
   wildYeastRate,
 } from './rate.ts';
-import { riseAlong } from './rise-along.ts';
+import { riseAlong, workWithin } from './rise-along.ts';
 import { risePlan } from './rise-plan.ts';
 import { type Feed, ripeAfter, starterDays, starterFeed } from './starter.ts';
-import { leavenIn } from './work.ts';
+import { leavenIn, shareForWork, workToDouble } from './work.ts';
 
 type Numbers = readonly number[];
 const SEA = metres(0);
@@ -96,7 +96,7 @@ describe('a rise along the day', () => {
           const start = { mixed, mass: grams(800), place: steadily(mixed) };
           const rise = riseAlong({ leaven, work, start });
           const closed = work / leavenRate(leaven, mixed);
-          if (closed > 36 * 60) return;
+          if (closed > 24 * 60) return;
           expect(Math.abs(rise.minutes! / closed - 1)).toBeLessThan(1e-9);
         },
       ),
@@ -184,6 +184,28 @@ describe('hurry up and slow down', () => {
     const less = options.find((each) => each.do === 'less-leaven')!;
     expect(less.first! / estimate!.first).toBeGreaterThan(1.1);
     expect(less.first! / estimate!.first).toBeLessThan(2);
+  });
+});
+
+describe('a night in the cold', () => {
+  it('of 12 to 24 h at 4 °C takes 0.2 to 0.5 % of yeast (coldFerment), to a tenth of a percent', () => {
+    const start = { mixed: fromCelsius(25), mass: grams(850), place: still(4) };
+    const of = (hours: number) => shareForWork('yeast', workWithin('yeast', start, hours * 60), 1)!;
+    expect(of(12)).toBeLessThan(0.006);
+    expect(of(12)).toBeGreaterThan(of(24));
+    expect(of(24)).toBeGreaterThan(0.002);
+    expect(of(24)).toBeLessThan(0.005);
+  });
+
+  it('with the leaven that is told is risen at the end of it: both laws read both ways', () => {
+    for (const of of [YEASTED, SOUR]) {
+      const night = planIn(of, still(20)).options.find((each) => each.do === 'cold-night')!;
+      if (night.share === undefined) continue;
+      const work = workToDouble({ leaven: leavenIn(of)!.leaven, share: night.share }, 1);
+      const start = { mixed: fromCelsius(25), mass: grams(825), place: steadily(night.kelvin!) };
+      const done = riseAlong({ leaven: leavenIn(of)!.leaven, work, start });
+      expect(done.minutes!).toBeCloseTo(night.first!, 6);
+    }
   });
 });
 

@@ -14,6 +14,7 @@ import { advicePhrase } from './advice.ts';
 import { assumedBlocks, stripBlocks } from './dish-card.ts';
 import { jobRow, type NumberedJob, numberedJobs } from './job-list.ts';
 import { areAlike, listed, turnMove } from './phrases.ts';
+import { doughsBlocks } from './rise-part.ts';
 import { servedBlocks } from './served.ts';
 import { withoutUnfit } from './unfit.ts';
 
@@ -33,6 +34,7 @@ export function daySheet(plan: MealPlan, say: Say): SheetDocument {
       ...servedBlocks(plan, say),
       ...lightingBlocks(plan, say),
       ...adviceBlocks(plan, say),
+      ...doughsBlocks(plan, say),
       ...drawingBlocks(plan, say),
       { type: 'heading', text: 'In order', half: true },
       howToRead(plan),

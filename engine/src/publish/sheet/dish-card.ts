@@ -8,8 +8,10 @@ import { assumedLine } from './assumed.ts';
 import { formulaBlocks } from './formula-part.ts';
 import { freeFromFlag, ovenTitle } from './free-from.ts';
 import { inOutBlocks, isSaidByDone } from './in-out.ts';
+import { leaveningBlocks } from './leavening-part.ts';
 import { ovenBlocks, ovenKitchenBlocks, ovenOf } from './oven-part.ts';
 import { listed } from './phrases.ts';
+import { riseBlocks } from './rise-part.ts';
 import { unfitHere, withoutUnfit } from './unfit.ts';
 import { whyBlocks } from './why-part.ts';
 
@@ -39,6 +41,8 @@ export function dishCard(plan: MealPlan, dishId: string, say: Say): SheetDocumen
       ...groups.flatMap((group) => groupBlocks(plan, dish, group, groups.length > 1, say)),
       ...(first === undefined ? [] : kitchenBlocks(plan, dish, groups, first, say)),
       ...formulaBlocks(dish, say),
+      ...leaveningBlocks(dish, say),
+      ...riseBlocks(dish, say),
       ...stepBlocks(dish),
       ...groups.flatMap(([part]) => (part === undefined ? [] : whyBlocks(part.coals, say))),
       ...restBlocks(plan, dish, say),

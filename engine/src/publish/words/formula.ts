@@ -42,7 +42,7 @@ export const formulaWords: Words = {
     `At ${say.degrees(num(values, 'doughKelvin'))} the dough is too warm for a sound estimate: put it ` +
     'in the shade and look early.',
   FORMULA_RISE_STOPPED: (values, _about, say) =>
-    `At ${say.degrees(num(values, 'placeKelvin'))} this dough stands still: in a day and a half it does ` +
+    `At ${say.degrees(num(values, 'placeKelvin'))} this dough hardly moves: in a day it does ` +
     `${say.percent(num(values, 'doneRatio'))} of its rise.` +
     (values.boxMinutes === undefined
       ? ' Make another bread, or raise it at home.'

@@ -1,0 +1,87 @@
+// `leaven` and `rise` end to end: what is printed, how it ends.
+
+import { describe, expect, it } from 'vitest';
+import { run } from './run.ts';
+import { realShell } from './shell.ts';
+
+function command(...words: readonly string[]) {
+  let [out, error] = ['', ''];
+  const exit = run(words, {
+    ...realShell(),
+    columns: 90,
+    out: (text) => {
+      out += text;
+    },
+    error: (text) => {
+      error += text;
+    },
+  });
+  return { exit, out: () => out, error: () => error };
+}
+
+describe('emberwright leaven', () => {
+  it('weighs the powder for the height and shows where the tables disagree', () => {
+    const { exit, out } = command('leaven', '--what', 'biscuits', '--height', '6500 ft');
+    expect(exit).toBe(0);
+    expect(out()).toMatch(/baking powder\s+19\.7 g.*25 g/); // 1 − 0.7864 of ussa1976 at 6,500 ft
+    expect(out()).toMatch(/21 % less, for equal gas/);
+    expect(out()).toMatch(/a service manual for cakes and hot\s+46 to 52 %/);
+  });
+
+  it('does not cut a recipe twice that is written for about this height', () => {
+    const words = ['--what', 'biscuits', '--height', '2100 m', '--written', '1500 m'];
+    const { out } = command('leaven', ...words);
+    expect(out()).toMatch(/baking powder\s+25 g/);
+    expect(out()).not.toMatch(/less, for equal gas/);
+  });
+
+  it('stops at powder that does not fizz and says what does its work', () => {
+    const { exit, out } = command('leaven', '--what', 'biscuits', '--fizz', 'none');
+    expect(exit).toBe(1);
+    expect(out()).toMatch(/5\.7 g of soda with 12\.8 g of cream\s+of tartar/); // 25 g × 0.12 / 0.5239
+  });
+
+  it('takes the date of a tin as a doubt only', () => {
+    const { exit, out } = command('leaven', '--what', 'biscuits', '--opened', '12 months');
+    expect(exit).toBe(0);
+    expect(out()).toMatch(/Doubt: The powder has been open for 12 months/);
+  });
+
+  it('says what is wrong with a test that is none', () => {
+    const { exit, error } = command('leaven', '--what', 'biscuits', '--fizz', 'loud');
+    expect(exit).toBe(3);
+    expect(error()).toMatch(/--fizz: found "loud", wanted hard or weak or none/);
+  });
+});
+
+describe('emberwright rise', () => {
+  it('tells the water, the rise with its doubt, and what would move it', () => {
+    const { exit, out } = command('rise', '--what', 'rolls', '--air', '45 F');
+    expect(exit).toBe(0);
+    expect(out()).toMatch(/Water for the dough\s+\d+ °F/);
+    expect(out()).toMatch(/First rise\s+.*likely/);
+    expect(out()).toMatch(/sooner[\s\S]*later/);
+  });
+
+  it('stops at a dough of 2 °C and names the nearest thing that works', () => {
+    const { exit, out } = command('rise', '--what', 'rolls', '--air', '2 C', '--dough', '2 C');
+    expect(exit).toBe(1);
+    expect(out()).toMatch(/STOP: At 2 °C this dough hardly moves[\s\S]*a box at 30 °C/);
+  });
+
+  it('follows the dough from the cold into a warm box', () => {
+    const words = ['rise', '--what', 'rolls', '--dough', '8 C', '--air', '5 C'];
+    const cold = command(...words).out();
+    const boxed = command(...words, '--stands', '2 h at 5 C, then 30 C').out();
+    const hours = (text: string) => Number(/First rise\s+(\d+) h/.exec(text)?.[1]);
+    expect(hours(boxed)).toBeLessThan(hours(cold));
+    expect(boxed).toMatch(/round it 5 °C to 30 °C/);
+  });
+
+  it('refuses a bread that does not rise before it is baked, and a stay without its time', () => {
+    expect(command('rise', '--what', 'biscuits').exit).toBe(3);
+    const { exit, error } = command('rise', '--what', 'rolls', '--stands', '5 C, then 20 C');
+    expect(exit).toBe(3);
+    expect(error()).toMatch(/--stands: found "5 C"/);
+  });
+});

@@ -1,0 +1,199 @@
+// The rise along its day: when it is ready, the water for it, and what would move it.
+
+import type { DoughWater, RiseOption, RisePlan, StarterDay } from '../../formula/index.ts';
+import type { DishPlan, MealPlan } from '../../meal.ts';
+import type { Block, FactRow } from '../document.ts';
+import type { Say } from '../say.ts';
+import { decimal } from '../speak-number.ts';
+
+/** Water, temperatures, ready by touch; the moves folded away. Nothing for a dish without a rise. */
+export function riseBlocks({ leavening }: DishPlan, say: Say): readonly Block[] {
+  const { rise, water, starter } = leavening ?? {};
+  if (rise === undefined) return [];
+  return [
+    { type: 'heading', text: 'The rise', half: true },
+    { type: 'facts', rows: [...waterRows(water, say), ...riseRows(rise, say)] },
+    ...moveBlocks(rise, say),
+    ...(starter === undefined ? [] : starterBlocks(starter, say)),
+  ];
+}
+
+export function waterRows(water: DoughWater | undefined, say: Say): readonly FactRow[] {
+  if (water === undefined) return [];
+  const { ice } = water;
+  return [
+    {
+      label: 'Water for the dough',
+      value:
+        ice === undefined
+          ? say.degrees(water.water)
+          : `${Math.round(ice)} g of it as ice${water.limit === 'all ice' ? ', which is all of it' : ''}`,
+      note: `gives a dough of ${say.degrees(water.dough)}, with flour as warm as the air`,
+    },
+  ];
+}
+
+/** Ready by the clock of the dough, and by a finger. */
+export function riseRows(rise: RisePlan, say: Say): readonly FactRow[] {
+  const { estimate, along } = rise;
+  return [
+    {
+      label: 'First rise',
+      value:
+        estimate === undefined
+          ? 'not within a day'
+          : `${say.minutes(estimate.first)}, likely ${say.minutes(estimate.least)} to ${say.minutes(estimate.most)}`,
+      note: `${pathPhrase(along, say)}. A mark on the bowl knows better: shape it at double`,
+    },
+    {
+      label: 'Is it ready?',
+      value: 'press a wet finger in to the first joint',
+      note: 'springs back: wait. Fills slowly, half way: go on. Stays, and the dough sighs: into the oven at once',
+    },
+  ];
+}
+
+/** `dough 25 °C, 20 °C after 1 h, 16 °C after 3 h; round it 8 to 12 °C`. */
+export function pathPhrase(along: RisePlan['along'], say: Say): string {
+  const first = along[0];
+  if (first === undefined) return '';
+  const some = thinned(along);
+  const steps = some.map(({ dough, minute }) =>
+    minute === 0 ? say.degrees(dough) : `${say.degrees(dough)} after ${say.minutes(minute)}`,
+  );
+  const places = along.map(({ place }) => place);
+  const [low, high] = [Math.min(...places), Math.max(...places)].map((at) => say.degrees(at));
+  const around = low === high ? low : `${low} to ${high}`;
+  const isStill = new Set(along.map(({ dough }) => say.degrees(dough))).size === 1;
+  return `dough ${isStill ? say.degrees(first.dough) : steps.join(', ')}; round it ${around}`;
+}
+
+/** First, one in the middle, last. */
+function thinned(along: RisePlan['along']): RisePlan['along'] {
+  if (along.length < 4) return along;
+  const middle = along[Math.floor(along.length / 2)]!;
+  return [along[0]!, middle, along.at(-1)!];
+}
+
+export function moveBlocks({ options, leaven }: RisePlan, say: Say): readonly Block[] {
+  if (options.length === 0) return [];
+  const rows = options.map((option) => [
+    optionPhrase(option, leaven, say),
+    option.first === undefined ? 'does not rise' : say.minutes(option.first),
+    option.later === undefined ? '' : laterPhrase(option.later, say),
+  ]);
+  return [
+    {
+      type: 'why',
+      half: true,
+      question: 'Sooner or later?',
+      blocks: [
+        {
+          type: 'table',
+          caption: 'First rise, if you change one thing',
+          head: ['', 'takes', ''],
+          rows,
+          numeric: [false, true, false],
+        },
+      ],
+    },
+  ];
+}
+
+const laterPhrase = (later: number, say: Say) =>
+  Math.abs(later) < 1
+    ? 'the same'
+    : `${say.minutes(Math.abs(later))} ${later < 0 ? 'sooner' : 'later'}`;
+
+function optionPhrase(option: RiseOption, leaven: RisePlan['leaven'], say: Say): string {
+  const what = leaven === 'yeast' ? 'yeast' : 'starter';
+  switch (option.do) {
+    case 'more-leaven':
+      return `half as much ${what} again: ${sharePhrase(option, leaven)}`;
+    case 'less-leaven':
+      return `half the ${what}: ${sharePhrase(option, leaven)}`;
+    case 'warmer-dough':
+      return `warmer water: dough at ${say.degrees(option.kelvin!)}`;
+    case 'colder-dough':
+      return `colder water: dough at ${say.degrees(option.kelvin!)}`;
+    case 'warm-box':
+      return `in a box at ${say.degrees(option.kelvin!)}, near the fire`;
+    case 'cold-night':
+      return option.share === undefined
+        ? `a night in the cold, at ${say.degrees(option.kelvin!)}`
+        : `a night at ${say.degrees(option.kelvin!)}, with ${sharePhrase(option, leaven)}`;
+  }
+}
+
+const sharePhrase = ({ share }: RiseOption, leaven: RisePlan['leaven']) =>
+  leaven === 'yeast'
+    ? `instant yeast ${decimal(100 * share!, 2)} % of the flour`
+    : `${decimal(100 * share!, 0)} % of the flour in the starter`;
+
+const STARTER_WORD: Readonly<Record<StarterDay['do'], string>> = {
+  wake: 'wake it',
+  feed: 'feed it',
+  mix: 'mix the dough',
+};
+
+/** Counted back from mixing: woken, fed the evening before, ripe. */
+export function starterBlocks(days: readonly StarterDay[], say: Say): readonly Block[] {
+  const rows = days.map(({ before, do: what, feed }) => [
+    before === 0 ? 'then' : `${say.minutes(before)} before`,
+    STARTER_WORD[what],
+    feed === undefined
+      ? ''
+      : `${Math.round(feed.starter)} g starter, ${Math.round(feed.flour)} g flour, ${Math.round(feed.water)} g water`,
+    feed === undefined
+      ? ''
+      : feed.needsWarmth
+        ? 'not ripe in this cold: keep it warm'
+        : `ripe after ${say.minutes(feed.ripeAfter ?? 0)}`,
+  ]);
+  return [
+    {
+      type: 'table',
+      caption: 'The starter, counted back from mixing; 30 g stay for the next time',
+      head: ['', '', 'feed', ''],
+      rows,
+      numeric: [false, false, false, false],
+    },
+  ];
+}
+
+/** For the day sheet: each dough with its clock, its temperatures and its doubt. */
+export function doughsBlocks(plan: MealPlan, say: Say): readonly Block[] {
+  const rows = plan.dishes.flatMap(({ dish, leavening }) => {
+    const { estimate, along } = leavening?.rise ?? {};
+    if (estimate === undefined || along === undefined) return [];
+    const mixed = plan.daySheet.jobs.find((job) => job.kind === 'mix' && ownsJob(job, dish.id));
+    const clock = (minute: number) => (mixed === undefined ? '' : say.clock(mixed.end + minute));
+    return [
+      [
+        say.dish(dish.id),
+        mixed === undefined ? '' : say.clock(mixed.end),
+        mixed === undefined
+          ? say.minutes(estimate.first)
+          : `${clock(estimate.first)} (${clock(estimate.least)} to ${clock(estimate.most)})`,
+        pathPhrase(along, say),
+      ],
+    ];
+  });
+  if (rows.length === 0) return [];
+  return [
+    { type: 'heading', text: 'Doughs', half: true },
+    {
+      type: 'table',
+      caption: 'Likely doubled at this clock; look from the first one on',
+      head: ['', 'mixed', 'doubled', 'as warm as this'],
+      rows,
+      numeric: [false, true, true, false],
+    },
+  ];
+}
+
+const ownsJob = (job: MealPlan['daySheet']['jobs'][number], dish: string) =>
+  job.dish === dish ||
+  String(job.values.with ?? '')
+    .split(' ')
+    .includes(dish);
