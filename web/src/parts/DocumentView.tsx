@@ -1,8 +1,16 @@
 // Draws a document of publish/ on screen: the same tree that paper and terminal draw.
 
 import type { ReactNode } from 'react';
-import type { Block, FactRow, Part, SheetDocument, StepRow } from '#engine';
-import { type Drawing, type Gathered, gatheredBlocks } from './gathered-blocks.ts';
+import {
+  type Block,
+  type FactRow,
+  type Gathered,
+  gathered,
+  type Part,
+  type SheetDocument,
+  type StepRow,
+} from '#engine';
+import { type Drawing, drawingRows } from './drawing-rows.ts';
 
 interface DocumentViewProps {
   readonly document: SheetDocument;
@@ -62,29 +70,46 @@ function Eyebrow({ camp, eyebrow }: EyebrowProps) {
   );
 }
 
-/** Drawings stand side by side, sections that may do so on paper; every other block alone. */
-function Blocks({ blocks, level }: { readonly blocks: readonly Block[]; readonly level: Level }) {
-  return gatheredBlocks(blocks).map((item, index) => (
+function Blocks({ blocks, level }: BlocksProps) {
+  return gathered(blocks).map((run, index) => (
     // biome-ignore lint/suspicious/noArrayIndexKey: a document is drawn anew as a whole
-    <GatheredView key={index} item={item} level={level} />
+    <Run key={index} {...run} level={level} />
   ));
 }
 
-function GatheredView({ item, level }: { readonly item: Gathered; readonly level: Level }) {
-  if (item.kind === 'block') return <BlockView block={item.block} level={level} />;
-  if (item.kind === 'drawings') return <Drawings drawings={item.drawings} />;
-  return (
-    <div className="sheet-halves">
-      {item.sections.map((section, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a document is drawn anew as a whole
-        <div className="sheet-half" key={index}>
-          {section.slice(0, 1).map((opening) => (
-            <BlockView key="opening" block={opening} level={level} />
-          ))}
-          <Blocks blocks={section.slice(1)} level={level} />
-        </div>
-      ))}
+interface BlocksProps {
+  readonly blocks: readonly Block[];
+  readonly level: Level;
+}
+
+/** Sections and counts that stand beside each other do so on paper only. */
+function Run({ kind, parts, level }: Gathered & Pick<BlocksProps, 'level'>) {
+  const rows = parts.map((part, index) => (
+    // biome-ignore lint/suspicious/noArrayIndexKey: a document is drawn anew as a whole
+    <RunPart key={index} isHalf={kind === 'halves'} blocks={part} level={level} />
+  ));
+  return kind === 'whole' ? rows : <div className={`sheet-${kind}`}>{rows}</div>;
+}
+
+function RunPart({ isHalf, ...rows }: BlocksProps & { readonly isHalf: boolean }) {
+  return isHalf ? (
+    <div className="sheet-half">
+      <Rows {...rows} />
     </div>
+  ) : (
+    <Rows {...rows} />
+  );
+}
+
+function Rows({ blocks, level }: BlocksProps) {
+  return drawingRows(blocks).map((row, index) =>
+    row.kind === 'drawings' ? (
+      // biome-ignore lint/suspicious/noArrayIndexKey: a document is drawn anew as a whole
+      <Drawings key={index} drawings={row.drawings} />
+    ) : (
+      // biome-ignore lint/suspicious/noArrayIndexKey: a document is drawn anew as a whole
+      <BlockView key={index} block={row.block} level={level} />
+    ),
   );
 }
 
