@@ -57,7 +57,7 @@ describe('emberwright stack', () => {
       const { lower, between, upper, coals, apart, saved, savedAtLeast } = stacked(oven);
       const { exit, flat } = command('stack', '--oven', oven, '--heat', '350 F');
       expect(exit).toBe(0);
-      expect(flat).toContain(`${lower.below} below ${between} between ${upper.above} on top`);
+      expect(flat).toContain(`${upper.above} on top ${between} between ${lower.below} below`);
       expect(flat).toContain(`${coals} in all where side by side would take ${apart}`);
       expect(flat).toContain(`${savedAtLeast} to ${saved} fewer`);
       expect(flat).not.toMatch(UNSAYABLE);
@@ -78,7 +78,7 @@ describe('emberwright stack', () => {
     expect(wood.out).toMatch(/shovels? between/);
     expect(wood.out).not.toMatch(/briquette|°F/);
     const own = command('stack', '--oven', '12 in', '--between', '14', '--below', '9');
-    expect(own.flat).toMatch(/9 below 14 between/);
+    expect(own.flat).toMatch(/14 between 9 below/);
   });
 
   it('ends with 1 and says why two can not be stacked (stackLike)', () => {

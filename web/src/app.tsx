@@ -85,7 +85,7 @@ function Masthead() {
             </li>
             <li>
               <Link href="/fire" aria-current={isFire ? 'page' : undefined}>
-                At the fire
+                Fire
               </Link>
             </li>
             <li>

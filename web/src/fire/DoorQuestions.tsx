@@ -113,10 +113,7 @@ const ages = [20, 30, 40, 50, 60, 75, 90];
 const Age = ({ answers, change }: QuestionsProps) => (
   <Pick
     label="The coals were lit"
-    words={ages.map((age) => [
-      String(age),
-      age === 20 ? '20 min ago, just ashed over' : `about ${age} min ago`,
-    ])}
+    words={ages.map((age) => [String(age), age === 20 ? '20 min ago: fresh' : `${age} min ago`])}
     value={String(answers.litMinutes)}
     onChoose={(age) => change({ litMinutes: Number(age) })}
   />
@@ -128,14 +125,14 @@ const insides = [0, 5, 10, 15, 20, 30, 45, 60, 90];
 function Inside({ door, answers, change }: QuestionsProps) {
   const words = insides.map((inside): readonly [string, string] => [
     String(inside),
-    inside === 0 ? 'went in just now' : `in for ${inside} min`,
+    inside === 0 ? 'is just in' : `in for ${inside} min`,
   ]);
   const isAsked = door === 'layout';
   const usual = isAsked ? 'empty' : '15';
   return (
     <Pick
       label="The food"
-      words={isAsked ? [['empty', 'goes in after 15 min'], ...words] : words}
+      words={isAsked ? [['empty', 'is not in yet'], ...words] : words}
       value={answers.minutesIn === undefined ? usual : String(answers.minutesIn)}
       onChoose={(inside) => change({ minutesIn: inside === 'empty' ? undefined : Number(inside) })}
     />

@@ -2,6 +2,7 @@
 
 import { useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
+import type { SheetDocument } from '#engine';
 import { Computing } from '../parts/Computing.tsx';
 import { DocumentView } from '../parts/DocumentView.tsx';
 import { Page } from '../parts/Page.tsx';
@@ -64,6 +65,7 @@ export default function FirePage({ door }: { readonly door: DoorName }) {
           <DoorQuestions door={door} wish={wish} answers={answers} change={answer} />
           <OvenChoice wish={wish} change={change} />
           <GuessLine wish={wish} change={change} isSpotOnly />
+          {sheet === undefined ? null : <AnswerPeek sheet={sheet} />}
         </div>
         <section
           id="card"
@@ -77,6 +79,27 @@ export default function FirePage({ door }: { readonly door: DoorName }) {
       </div>
     </Page>
   );
+}
+
+/** The gist of the answer, one tap from it; only where it lies below the questions. */
+function AnswerPeek({ sheet }: { readonly sheet: SheetDocument }) {
+  return (
+    <a className="card-peek is-words" href="#card">
+      <span>{gistOf(sheet)}</span>
+    </a>
+  );
+}
+
+/** The counts, else the verdict, else the first thing to do. */
+function gistOf({ blocks, title }: SheetDocument): string {
+  for (const block of blocks) {
+    if (block.type === 'figures')
+      return block.figures.map(({ figure, label }) => `${figure} ${label}`).join(', ');
+    if (block.type === 'lead') return block.parts.map(({ text }) => text).join('');
+    if (block.type === 'steps') return block.rows[0]?.what ?? title;
+    if (block.type === 'notice') return block.text;
+  }
+  return title;
 }
 
 /** The oven and the spot are those of the front door: nothing is typed again. */

@@ -71,7 +71,7 @@ interface Kept {
 }
 
 /** What was answered before a reload; counts of another fuel mean nothing. */
-export function rememberedAnswers(storage: Storage, fuel: Fuel): FireAnswers {
+export function rememberedAnswers(storage: Pick<Storage, 'getItem'>, fuel: Fuel): FireAnswers {
   const usual = usualAnswers(fuel);
   try {
     const kept = JSON.parse(storage.getItem(KEY) ?? '{}') as Partial<Kept>;
@@ -82,7 +82,11 @@ export function rememberedAnswers(storage: Storage, fuel: Fuel): FireAnswers {
   }
 }
 
-export function rememberAnswers(storage: Storage, fuel: Fuel, answers: FireAnswers): void {
+export function rememberAnswers(
+  storage: Pick<Storage, 'setItem'>,
+  fuel: Fuel,
+  answers: FireAnswers,
+): void {
   try {
     const kept: Kept = { shape: SHAPE, ...(fuel === undefined ? {} : { fuel }), answers };
     storage.setItem(KEY, JSON.stringify(kept));

@@ -20,10 +20,10 @@ export interface StackView {
   readonly alt: string;
 }
 
-const WIDTH = 560;
-const POT_LEFT = 36;
-const POT_WIDTH = 240;
-const LABEL_X = POT_LEFT + POT_WIDTH + 44;
+const WIDTH = 460;
+const POT_LEFT = 30;
+const POT_WIDTH = 190;
+const LABEL_X = POT_LEFT + POT_WIDTH + 38;
 const LABEL = 18;
 const COUNT = 21;
 const LABEL_ROW = 20;
@@ -93,7 +93,9 @@ const nameIn = ({ left, right, lidY, floorY }: OvenShape, text: string) =>
 
 /** The count on a line of its own, where it lies under it. */
 function label(y: number, x: number, [count, where]: readonly [string, string]): string {
-  const lines = [count, ...wrap(where, WIDTH - LABEL_X - 4, LABEL)];
+  const room = WIDTH - LABEL_X - 4;
+  const counted = wrap(count, room, COUNT, true);
+  const lines = [...counted, ...wrap(where, room, LABEL)];
   return group(
     { class: 'label' },
     path(`M${shortNumber(x)} ${shortNumber(y)}H${LABEL_X - 5}`, {
@@ -106,8 +108,8 @@ function label(y: number, x: number, [count, where]: readonly [string, string]):
         x: LABEL_X,
         y: y + 6 + (index - (lines.length - 1) / 2) * LABEL_ROW,
         text: line,
-        size: index === 0 ? COUNT : LABEL,
-        bold: index === 0,
+        size: index < counted.length ? COUNT : LABEL,
+        bold: index < counted.length,
       }),
     ),
   );

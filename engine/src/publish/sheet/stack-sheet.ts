@@ -26,9 +26,9 @@ export function stackSheet(asked: StackAsked, say: Say): SheetDocument {
     {
       type: 'figures',
       figures: [
-        setFigure(sets.below, 'below'),
-        setFigure(sets.between, 'between'),
         setFigure(sets.above, 'on top'),
+        setFigure(sets.between, 'between'),
+        setFigure(sets.below, 'below'),
       ],
     },
     { type: 'drawing', wide: true, ...picture(asked, say) },
@@ -43,7 +43,7 @@ export function stackSheet(asked: StackAsked, say: Say): SheetDocument {
     curveTable(stack.lowerCurve, '"coals on", lower oven', say),
   ];
   const title = 'Two ovens stacked';
-  return doorSheet(door, { kind: 'stack', title, blocks, notices: stack.notices }, say);
+  return doorSheet(door, { kind: 'ovens-stacked', title, blocks, notices: stack.notices }, say);
 }
 
 const CARE: readonly string[] = [
@@ -113,18 +113,12 @@ function savingBlocks({ stack, door }: StackAsked, say: Say): readonly Block[] {
   const layers = [published.lower.below, published.between, published.upper.above].map(word);
   return [
     paragraph(`${word(coals)} in all where side by side would take ${word(apart)}: ${span}.`),
-    {
-      type: 'facts',
-      rows: [
-        {
-          label:
-            'The one published line: one or two fewer between than on a lid, the rest as alone',
-          value:
-            `${layers[0]} below, ${layers[1]} between, ${layers[2]} on top. By our reckoning ` +
-            `${say.oven(published.lowerMean)} in the lower and ${say.oven(published.upperMean)} in the upper.`,
-        },
-      ],
-    },
+    paragraph(
+      'The one published line says one or two fewer between than on a lid, the rest as alone: ' +
+        `${layers[2]} on top, ${layers[1]} between, ${layers[0]} below. By our reckoning that is ` +
+        `${say.oven(published.upperMean)} in the upper oven and ${say.oven(published.lowerMean)} ` +
+        'in the lower.',
+    ),
   ];
 }
 

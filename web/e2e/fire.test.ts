@@ -1,0 +1,126 @@
+// The doors to the fire: no set-up, an answer under each question, by finger, keyboard and reader.
+
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import {
+  describeInBrowser,
+  desk,
+  freshPage,
+  openBrowser,
+  phone,
+  type Served,
+  serve,
+  settledSheet,
+} from './harness.ts';
+
+describeInBrowser('at the fire', () => {
+  let browser: Browser;
+  let served: Served;
+  beforeAll(async () => {
+    browser = await openBrowser();
+    served = await serve();
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await served?.stop();
+  });
+
+  const open = async (path: string, options = phone) => {
+    const page = await freshPage(browser, options);
+    await page.goto(served.address + path);
+    return page;
+  };
+  const isSideways = (page: Page) =>
+    page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth + 1);
+
+  it('answers "what now?" two taps from the front door, and follows each further tap', async () => {
+    const page = await open('/');
+    await page.getByRole('link', { name: 'Fire', exact: true }).tap();
+    const first = await settledSheet(page);
+    expect(first).toContain('Bottom dark');
+    await page.getByRole('radio', { name: 'One side hot' }).tap();
+    await page.locator('.sheet-title', { hasText: 'One side hot' }).waitFor();
+    expect(await settledSheet(page)).toMatch(/half turn|another cause|Look for/);
+    expect(await isSideways(page)).toBe(false);
+  });
+
+  it('judges a layout, takes typed and stepped counts, and keeps them through a reload and another door', async () => {
+    const page = await open('/fire/layout');
+    expect(await settledSheet(page)).toContain('17 above and 8 below');
+    await page.getByRole('button', { name: 'On the lid: more' }).tap();
+    await page.locator('.sheet-title', { hasText: '18 above and 8 below' }).waitFor();
+    await page.getByLabel('Below', { exact: true }).and(page.locator('input')).fill('10');
+    await page.locator('.sheet-title', { hasText: '18 above and 10 below' }).waitFor();
+    await page.getByLabel('The food').selectOption('20');
+    expect(await settledSheet(page)).toMatch(/food in/);
+    await page.reload();
+    await page.locator('.sheet-title', { hasText: '18 above and 10 below' }).waitFor();
+    await page.getByRole('link', { name: 'What now?' }).tap();
+    expect(await settledSheet(page)).toContain('With 18 above and 10 below');
+  });
+
+  it('speaks shovels for wood and both measures', async () => {
+    const page = await open('/fire/left');
+    await page.getByLabel('Fuel', { exact: true }).selectOption('wood-coals');
+    const wood = await settledSheet(page);
+    expect(wood).toMatch(/shovel/);
+    expect(wood).not.toMatch(/briquette/i);
+    expect(wood).toMatch(/°F/);
+    await page.locator('.reading summary').tap();
+    await page.getByRole('radio', { name: 'Grams, °C' }).tap();
+    await expect.poll(() => settledSheet(page)).toMatch(/°C/);
+  });
+
+  it('draws two stacked ovens with a count for each layer', async () => {
+    const page = await open('/fire/stack', desk);
+    await settledSheet(page);
+    const counts = await page.locator('.sheet-figure strong').allTextContents();
+    expect(counts).toHaveLength(3);
+    for (const count of counts) expect(count).toMatch(/^\d+$/);
+    const alt = await page.locator('.sheet svg[role=img]').first().getAttribute('aria-label');
+    for (const count of counts) expect(alt).toContain(count);
+  });
+
+  it('goes by keyboard alone, and every target is a finger wide', async () => {
+    const page = await open('/fire/coals');
+    await settledSheet(page);
+    const small = await page
+      .locator('main :is(a, button, select, input:not([type=radio]), .choice-option label):visible')
+      .evaluateAll((all) =>
+        all
+          .filter(
+            (each) => each.closest('.sheet') === null && each.closest('.count-step input') === null,
+          )
+          .map((each) => ({ box: each.getBoundingClientRect(), text: each.textContent ?? '' }))
+          .filter(({ box }) => box.height < 43.5)
+          .map(({ box, text }) => `${text.slice(0, 30)} ${box.height}`),
+      );
+    expect(small).toEqual([]);
+    const door = page.getByRole('link', { name: 'What is left' });
+    await door.focus();
+    await page.keyboard.press('Enter');
+    await page.waitForURL(/\/fire\/left/);
+    expect(await settledSheet(page)).toContain('22');
+    const count = page.getByRole('textbox', { name: 'Still glowing' });
+    await count.focus();
+    await page.keyboard.press('ControlOrMeta+a');
+    await page.keyboard.type('30');
+    await expect.poll(() => settledSheet(page)).toContain('30');
+  });
+
+  it.each(['what-now', 'layout', 'left', 'coals', 'stack'])(
+    'shows %s without running off a phone or a desk',
+    async (door) => {
+      for (const options of [phone, { ...desk, viewport: { width: 1440, height: 900 } }]) {
+        const page = await open(`/fire/${door}`, options);
+        await settledSheet(page);
+        expect(await isSideways(page)).toBe(false);
+        const shots = process.env.EMBERWRIGHT_SHOTS;
+        const width = options.viewport?.width;
+        if (shots !== undefined)
+          await page.screenshot({ path: `${shots}/${door}-${width}.png`, fullPage: true });
+        await page.context().close();
+      }
+    },
+  );
+});

@@ -1,0 +1,32 @@
+import { describe, expect, it } from 'vitest';
+import { doors, fireWish, rememberAnswers, rememberedAnswers, usualAnswers } from './answers.ts';
+
+function storageOf(): Pick<Storage, 'getItem' | 'setItem'> {
+  const kept = new Map<string, string>();
+  return {
+    getItem: (key) => kept.get(key) ?? null,
+    setItem: (key, value) => void kept.set(key, value),
+  };
+}
+
+describe('answers at the fire', () => {
+  it('are kept, but no count of briquettes becomes one of shovels', () => {
+    const storage = storageOf();
+    rememberAnswers(storage, undefined, { ...usualAnswers(undefined), above: 19 });
+    expect(rememberedAnswers(storage, 'briquettes').above).toBe(19);
+    expect(rememberedAnswers(storage, 'wood-coals')).toEqual(usualAnswers('wood-coals'));
+  });
+
+  it('start anew where what was kept can not be read', () => {
+    const storage = { getItem: () => '{' };
+    expect(rememberedAnswers(storage, undefined)).toEqual(usualAnswers(undefined));
+  });
+
+  it('make a wish for each door, and never a larger oven on a smaller', () => {
+    for (const door of doors)
+      expect(fireWish(door, usualAnswers(undefined), 12)).toMatchObject({ door });
+    expect(fireWish('stack', { ...usualAnswers(undefined), upperInches: 16 }, 10)).toMatchObject({
+      upperInches: 10,
+    });
+  });
+});
