@@ -26,6 +26,11 @@ export const spot = (command: Command, examples: string) =>
     .option('--fuel <kind>', 'briquettes or wood')
     .option('--coal-mass <weight>', 'briquettes weighed: "ten weigh 240 g", or "24 g" for one')
     .option('--ground <kind>', `what the oven stands on: ${GROUNDS.join(', ')}`)
+    .option('--ground-is <kind>', 'dry, wet or frozen')
+    .option('--hearth <kind>', 'what the coals below lie on: ground, fire-pan or fire-table')
+    .option('--rain <much>', 'what falls in an hour: "2 mm"')
+    .option('--sun <share>', 'of a high, clear sun on the oven: "100 %"')
+    .option('--riser <height>', 'so much higher than on its legs: "2 in"')
     .option('--measures <kind>', 'us or metric')
     .helpOption('--help', 'show this')
     .addHelpText('after', `\nFor example:\n${examples}\n\n${EXIT_HELP}\n`);

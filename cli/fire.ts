@@ -8,14 +8,18 @@ import {
   type CampOven,
   campForTonight,
   campSafety,
+  conditionsOf,
   type Door,
   isRefusal,
+  metres,
   type OrRefusal,
   type Refusal,
+  ratio,
   refusalText,
   renderText,
   type Say,
   type SheetDocument,
+  type SiteConditions,
   sayFor,
 } from '#engine';
 import { EXIT, type ExitCode } from './exit.ts';
@@ -40,6 +44,11 @@ export interface FireOptions extends ReaderOptions, FuelOptions {
   readonly height?: string;
   readonly ground?: string;
   readonly screen?: true;
+  readonly groundIs?: string;
+  readonly hearth?: string;
+  readonly rain?: string;
+  readonly sun?: string;
+  readonly riser?: string;
 }
 
 export interface Fire {
@@ -47,6 +56,7 @@ export interface Fire {
   readonly oven: CampOven;
   readonly air: Air;
   readonly screened: boolean;
+  readonly conditions: SiteConditions;
   readonly door: Door;
 }
 
@@ -54,7 +64,7 @@ export interface Fire {
 export function fireOf(options: FireOptions, shell: Shell): OrRefusal<Fire> {
   const diameterMetres = quantityOf('--oven', options.oven, 'length', '12 in');
   const screened = options.screen === true;
-  const made = campForTonight({
+  const spot = campForTonight({
     what: ANY_BREAD,
     oven: { diameterMetres, ...(options.deep ? { style: 'deep' as const } : {}) },
     when: {},
@@ -67,10 +77,11 @@ export function fireOf(options: FireOptions, shell: Shell): OrRefusal<Fire> {
     ...fuelOf(options),
     ...(screened ? { windScreens: 1 } : {}),
   });
-  if (isRefusal(made)) return made;
-  const { camp, menu, assumed, notices } = made;
-  const oven = camp.ovens[0];
-  if (oven === undefined) throw new RangeError('a camp for tonight has an oven');
+  if (isRefusal(spot)) return spot;
+  const { camp, menu, assumed, notices } = spot;
+  const made = camp.ovens[0];
+  if (made === undefined) throw new RangeError('a camp for tonight has an oven');
+  const { place, weather, oven } = siteOf(options, { place: camp.place, oven: made });
   const door = {
     oven,
     fuel: camp.fuel.kind,
@@ -78,8 +89,41 @@ export function fireOf(options: FireOptions, shell: Shell): OrRefusal<Fire> {
     notices,
     strip: campSafety({ camp, menu }).strip,
   };
-  return { camp, oven, air: airAt(camp, NOW, { screened }), screened, door };
+  const conditions = conditionsOf({ place, weather, oven });
+  const air = airAt(camp, NOW, { screened });
+  return { camp: { ...camp, place }, oven, air, screened, conditions, door };
 }
+
+interface Spot {
+  readonly place: Camp['place'];
+  readonly oven: CampOven;
+}
+
+/** What only the coals ask about: rain, sun, wet ground, what lies under them, a riser. */
+function siteOf({ groundIs, hearth, rain, sun, riser }: FireOptions, { place, oven }: Spot) {
+  const millimetres = (text: string) => 1000 * quantityOf('--rain', text, 'length', '2 mm');
+  return {
+    place: {
+      ...place,
+      ...(groundIs === undefined
+        ? {}
+        : { groundIs: oneOf('--ground-is', groundIs, ['dry', 'wet', 'frozen'] as const) }),
+      ...(hearth === undefined ? {} : { hearth: oneOf('--hearth', hearth, HEARTHS) }),
+    },
+    weather: {
+      ...(rain === undefined ? {} : { rain: millimetres(rain) }),
+      ...(sun === undefined ? {} : { sun: ratio(quantityOf('--sun', sun, 'share', '100 %')) }),
+    },
+    oven: {
+      ...oven,
+      ...(riser === undefined
+        ? {}
+        : { riser: metres(quantityOf('--riser', riser, 'length', '2 in')) }),
+    },
+  };
+}
+
+const HEARTHS = ['ground', 'fire-pan', 'fire-table'] as const;
 
 const ANY_BREAD = 'biscuits';
 /** The weather holds, so any clock does. */

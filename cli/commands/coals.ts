@@ -43,7 +43,7 @@ export function coals(options: CoalsOptions, shell: Shell): ExitCode {
   const stay = minutesOf('--minutes', options.minutes, USUAL_MINUTES);
   const fire = fireOf(options, shell);
   if (isRefusal(fire)) return refuse(fire, undefined, { options, shell });
-  const { oven, air, camp, screened, door } = fire;
+  const { oven, air, camp, screened, conditions, door } = fire;
   const isBaked = method === 'bake' || method === 'roast';
   const wanted = heatOf(options.heat, method, fire);
   const laid = layCoals({
@@ -53,6 +53,7 @@ export function coals(options: CoalsOptions, shell: Shell): ExitCode {
     place: camp.place,
     screened,
     fuel: camp.fuel,
+    conditions,
     wish: {
       method,
       wanted,

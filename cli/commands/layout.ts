@@ -44,7 +44,7 @@ export function layout(options: LayoutOptions, shell: Shell): ExitCode {
   const fire = fireOf(options, shell);
   if (isRefusal(fire)) return refuse(fire, undefined, { options, shell });
   const method = oneOf('--method', options.method ?? 'bake', HEAT_METHODS);
-  const { oven, air, camp, screened, door } = fire;
+  const { oven, air, camp, screened, conditions, door } = fire;
   const wanted = kelvin(
     quantityOf('--heat', options.heat ?? USUAL_HEAT, 'temperature', USUAL_HEAT),
   );
@@ -56,6 +56,7 @@ export function layout(options: LayoutOptions, shell: Shell): ExitCode {
     place: camp.place,
     screened,
     fuel: camp.fuel,
+    conditions,
     method,
     coals: lyingOf({ above, below }, minutesOf('--lit', options.lit, USUAL_LIT_MINUTES)),
     load: usualLoad(fire, method),

@@ -18,7 +18,7 @@ export function left(options: LeftOptions, shell: Shell): ExitCode {
   const age = minutesOf('--age', options.age, USUAL_AGE_MINUTES);
   const fire = fireOf(options, shell);
   if (isRefusal(fire)) return refuse(fire, undefined, { options, shell });
-  const { oven, air, camp, screened, door } = fire;
+  const { oven, air, camp, screened, conditions, door } = fire;
   const pieces = coalsOf('--coals', options.coals, door.fuel);
   const possibilities = whatCanIDoWith({
     oven,
@@ -26,6 +26,7 @@ export function left(options: LeftOptions, shell: Shell): ExitCode {
     place: camp.place,
     screened,
     fuel: camp.fuel,
+    conditions,
     pieces,
     litMinutesAgo: minutes(age),
   });

@@ -33,7 +33,7 @@ export function whatNow(options: WhatNowOptions, shell: Shell): ExitCode {
   const inside = minutesOf('--minutes-in', options.minutesIn, USUAL_IN_MINUTES);
   const fire = fireOf(options, shell);
   if (isRefusal(fire)) return refuse(fire, undefined, { options, shell });
-  const { oven, air, camp, screened, door } = fire;
+  const { oven, air, camp, screened, conditions, door } = fire;
   const above = coalsOf('--above', options.above, door.fuel);
   const below = coalsOf('--below', options.below, door.fuel);
   const found = rescue({
@@ -44,6 +44,7 @@ export function whatNow(options: WhatNowOptions, shell: Shell): ExitCode {
       place: camp.place,
       screened,
       fuel: camp.fuel,
+      conditions,
       method,
       coals: lyingOf({ above, below }, age),
       load: usualLoad(fire, method),

@@ -4,12 +4,13 @@
 import type { BakePlan } from './bake/bake-plan.ts';
 import { bakeFor, heatWishFor, loadFor } from './bake/index.ts';
 import type { Air, Camp, CampOven } from './camp/camp.ts';
-import { airAt, campTrouble } from './camp/index.ts';
+import { airAt, campTrouble, weatherAt } from './camp/index.ts';
 import type { CoalPlan } from './coals/coal-plan.ts';
 import {
   ashOverMinutes,
   type CoalDraft,
   coalLifeMinutes,
+  conditionsOf,
   draftCoals,
   ironAfter,
   layCoals,
@@ -290,10 +291,11 @@ const MOST_DRAFTS = 3;
 const CLOSE_ENOUGH_MINUTES = 3;
 
 /** The air at the oven in the middle of a bake of these minutes. */
-const airOver = ({ camp, dish, recipe }: LoadWish, stay: Minutes): Air =>
-  airAt(camp, clockMinutes(dish.serveAt - recipe.target.rest - stay / 2), {
-    screened: camp.gear.windScreens > 0,
-  });
+const airOver = (wish: LoadWish, stay: Minutes): Air =>
+  airAt(wish.camp, midOf(wish, stay), { screened: wish.camp.gear.windScreens > 0 });
+
+const midOf = ({ dish, recipe }: LoadWish, stay: Minutes): ClockMinutes =>
+  clockMinutes(dish.serveAt - recipe.target.rest - stay / 2);
 
 /** The bake of this load, in still wanted heat or along a curve. */
 function bakeAsked({ camp, dish, load, recipe, formula, safety }: LoadWish) {
@@ -341,6 +343,11 @@ function coalRequest(wish: LoadWish & { readonly air: Air; readonly stay: Minute
     ironAtStart: before
       ? ironAfter({ iron: before.iron, air: air.temperature, minutes: minutes(gap) })
       : air.temperature,
+    conditions: conditionsOf({
+      place: camp.place,
+      oven,
+      weather: weatherAt(camp, midOf(wish, stay)),
+    }),
     pins: {
       ...(dish.pins.coalsAbove === undefined ? {} : { above: dish.pins.coalsAbove }),
       ...(dish.pins.coalsBelow === undefined ? {} : { below: dish.pins.coalsBelow }),

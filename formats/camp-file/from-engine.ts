@@ -78,6 +78,8 @@ function weatherToFile(hour: Camp['weather'][number]): FileWeatherHour {
     windFrom: writeDirection(hour.windFrom),
     ...given<Partial<FileWeatherHour>>({
       humidity: written('share', hour.humidity),
+      rain: written('length', hour.rain === undefined ? undefined : hour.rain / 1000),
+      sun: written('share', hour.sun),
       sky: hour.sky,
     }),
   };
@@ -95,6 +97,9 @@ function ovenToFile(oven: CampOven): FileOven {
     keptFreeOf: [...oven.keptFreeOf],
     ...given<Partial<FileOven>>({
       floorDiameter: written('length', oven.floorDiameter),
+      lidWeight: written('mass', oven.lidMass),
+      lidDiameter: written('length', oven.lidDiameter),
+      riser: written('length', oven.riser),
       mark: oven.mark,
     }),
   };

@@ -132,6 +132,7 @@ function placeFromFile(place: CampFile['place']): Place {
     ...given<Partial<Place>>({
       latitude: brandedOrNot(place.latitude, degrees),
       longitude: brandedOrNot(place.longitude, degrees),
+      groundIs: place.groundIs,
       water: place.water,
     }),
   };
@@ -155,10 +156,14 @@ function weatherHourFromFile(hour: FileWeatherHour): WeatherHour {
     windFrom: directionOf(hour.windFrom),
     ...given<Partial<WeatherHour>>({
       humidity: inside('share', hour.humidity, ratio),
+      rain: inside('length', hour.rain, (metresAnHour) => metresAnHour * MILLIMETRES),
+      sun: inside('share', hour.sun, ratio),
       sky: hour.sky,
     }),
   };
 }
+
+const MILLIMETRES = 1000; // in a metre
 
 const directionOf = (text: string | undefined): Degrees =>
   text === undefined ? usualWeather.windFrom : degrees(readDirection(text)!);
@@ -190,6 +195,9 @@ function ovenFromFile(oven: FileOven): CampOven {
     keptFreeOf: oven.keptFreeOf ?? [],
     ...given<Partial<CampOven>>({
       floorDiameter: inside('length', oven.floorDiameter, metres),
+      lidMass: inside('mass', oven.lidWeight, grams),
+      lidDiameter: inside('length', oven.lidDiameter, metres),
+      riser: inside('length', oven.riser, metres),
       mark: oven.mark,
     }),
   };

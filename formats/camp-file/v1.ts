@@ -36,6 +36,7 @@ const place = z.strictObject({
   elevation: quantity('length', { example: '2100 m', least: '-430 m', most: '6000 m' }).optional(),
   ground: z.enum(['soil', 'grass', 'gravel', 'sand', 'rock', 'snow', 'paving']).optional(),
   hearth: z.enum(['ground', 'fire-pan', 'fire-table']).optional(),
+  groundIs: z.enum(['dry', 'wet', 'frozen']).optional(),
   latitude: z.number().min(-90).max(90).optional(),
   longitude: z.number().min(-180).max(180).optional(),
   water: text(200).optional(),
@@ -54,6 +55,12 @@ const weatherHour = z.strictObject({
   gust: quantity('speed', { example: '5 m/s', least: '0 m/s', most: '90 m/s' }).optional(),
   windFrom: direction().optional(),
   humidity: quantity('share', { example: '60 %', least: '0 %', most: '100 %' }).optional(),
+  rain: quantity('length', { example: '2 mm', least: '0 mm', most: '50 mm' })
+    .optional()
+    .meta({ description: 'As forecast: what falls in that hour.' }),
+  sun: quantity('share', { example: '50 %', least: '0 %', most: '100 %' })
+    .optional()
+    .meta({ description: 'Of a high, clear sun, on the ovens themselves.' }),
   sky: text(120).optional(),
 });
 
@@ -88,6 +95,11 @@ const oven = z.strictObject({
   capacity: quantity('volume', { example: '6 qt', least: '200 ml', most: '100 l' }).optional(),
   weight: quantity('mass', { example: '20 lb', least: '500 g', most: '100 kg' }).optional(),
   floorDiameter: ovenLength('10 in', '3 in', '40 in').optional(),
+  lidWeight: quantity('mass', { example: '8 lb', least: '200 g', most: '50 kg' }).optional(),
+  lidDiameter: ovenLength('13 in', '4 in', '43 in').optional(),
+  riser: ovenLength('2 in', '0 in', '8 in')
+    .optional()
+    .meta({ description: 'So much higher above the coals below than on its own legs.' }),
   count: count(1, 60).optional(),
   keptFreeOf: allergens().optional(),
   mark: text(80).optional(),

@@ -42,6 +42,8 @@ export interface Place {
   readonly ground: Ground;
   /** What the coals below lie on. */
   readonly hearth: 'ground' | 'fire-pan' | 'fire-table';
+  /** How the ground is; dry where not said. */
+  readonly groundIs?: 'dry' | 'wet' | 'frozen';
   readonly latitude?: Degrees;
   readonly longitude?: Degrees;
   readonly water?: string;
@@ -55,6 +57,10 @@ export interface WeatherHour {
   readonly gust: MetresPerSecond;
   readonly windFrom: Degrees;
   readonly humidity?: Ratio;
+  /** Rain that falls [mm/h]; none where not said. */
+  readonly rain?: number;
+  /** Share of a high, clear sun that shines on the ovens; none where not said. */
+  readonly sun?: Ratio;
   readonly sky?: string;
 }
 
@@ -115,6 +121,11 @@ export interface CampOven {
   readonly mass: Grams;
   /** Inside diameter of the floor, if the owner measured it. */
   readonly floorDiameter?: Metres;
+  /** The lid alone on the scales, and its width, if the owner measured them. */
+  readonly lidMass?: Grams;
+  readonly lidDiameter?: Metres;
+  /** What it is set upon beside its legs: so much higher above the coals below. */
+  readonly riser?: Metres;
   /** Only for a dish free of these (its own cord, its own spoon). */
   readonly keptFreeOf: readonly Allergen[];
   readonly mark?: string;

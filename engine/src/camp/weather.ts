@@ -70,6 +70,12 @@ function between(before: WeatherHour, after: WeatherHour, at: ClockMinutes): Wea
     ...(before.humidity !== undefined && after.humidity !== undefined
       ? { humidity: ratio(along(before.humidity, after.humidity)) }
       : {}),
+    ...(before.rain === undefined && after.rain === undefined
+      ? {}
+      : { rain: along(before.rain ?? 0, after.rain ?? 0) }),
+    ...(before.sun === undefined && after.sun === undefined
+      ? {}
+      : { sun: ratio(along(before.sun ?? 0, after.sun ?? 0)) }),
     ...(sky === undefined ? {} : { sky }),
   };
 }

@@ -136,6 +136,11 @@ export interface CountReason {
     | 'height'
     | 'depth'
     | 'ground'
+    | 'rain'
+    | 'sun'
+    | 'riser'
+    /** Floor, lid or weight as the owner measured them. */
+    | 'own-measures'
     | 'charcoal'
     | 'load'
     /** How strong the first coals are over the minutes until more come, and iron that warms. */

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { coalRequest } from '../../validation/coals/requests.ts';
 import { isRefusal } from '../notice/notice.ts';
-import { grams, metres } from '../quantity/unit.ts';
-import { conditionTrouble, groundFactor, type SiteConditions } from './conditions.ts';
+import { grams, metres, ratio } from '../quantity/unit.ts';
+import { conditionsOf, conditionTrouble, groundFactor, type SiteConditions } from './conditions.ts';
 import { ovenBody } from './geometry.ts';
 import { coalsToHold } from './hold.ts';
 import { layCoals } from './lay-coals.ts';
@@ -11,6 +11,7 @@ import { holdCaseFor } from './need.ts';
 import { rainWatts } from './rain.ts';
 import { discView, riserFactor } from './riser.ts';
 import { siteFor } from './site.ts';
+import { sunWatts } from './sun.ts';
 
 const SEED = 20264;
 const request = coalRequest({ hearth: 'ground' });
@@ -84,6 +85,41 @@ describe('rain', () => {
   });
 });
 
+describe('sun on the lid', () => {
+  it('is some 60 W on a bare 12 inch lid at the most, and less where coals lie on it (coalsOvenModelNotes 5.4)', () => {
+    expect(sunWatts(1, body.lidArea)).toBeGreaterThan(55);
+    expect(sunWatts(1, body.lidArea)).toBeLessThan(65);
+    expect(sunWatts(0.5, body.lidArea)).toBeCloseTo(sunWatts(1, body.lidArea) / 2, 9);
+    expect(sunWatts(undefined, body.lidArea)).toBe(0);
+  });
+
+  it('saves a coal or two of a 12 inch oven at 350 F: about two lid coals by the same estimate', () => {
+    const saved = held({}) - held({ sun: 1 });
+    expect(saved).toBeGreaterThan(0.5);
+    expect(saved).toBeLessThan(2.5);
+  });
+});
+
+describe('what a camp says of spot and oven', () => {
+  it('is taken over word for word, and is nothing where nothing is said', () => {
+    const oven = { riser: metres(0.05), lidMass: grams(3600), lidDiameter: metres(0.33) };
+    const said = {
+      place: { groundIs: 'wet' },
+      weather: { rain: 2, sun: ratio(0.5) },
+      oven,
+    } as const;
+    expect(conditionsOf(said)).toEqual({
+      rain: 2,
+      sun: 0.5,
+      groundIsWet: true,
+      riser: 0.05,
+      measures: { lidMass: 3600, lidDiameter: 0.33 },
+    });
+    expect(conditionsOf({ place: {}, weather: {}, oven: {} })).toEqual({});
+    expect(conditionsOf({ ...said, place: { groundIs: 'frozen' } }).groundIsFrozen).toBe(true);
+  });
+});
+
 describe('steady coals, before rounding', () => {
   it('are more in rain, on wet and on frozen ground and on a riser (signs: groundSaps, common practice)', () => {
     const dry = held({});
@@ -122,6 +158,8 @@ describe('a plan in rain, on wet ground and a riser', () => {
     const total = plan.reckoning.above + plan.reckoning.below;
     expect(total).toBeGreaterThan(plain.reckoning.above + plain.reckoning.below);
     expect(plan.coalsInAll).toBeGreaterThanOrEqual(plain.coalsInAll);
+    const causes = plan.reckoning.because.map(({ cause }) => cause);
+    expect(causes).toEqual(expect.arrayContaining(['rain', 'ground', 'riser']));
     expect(Math.abs(plan.energy.errorRatio)).toBeLessThan(1e-3);
     const chart = plan.reckoning.chart;
     const lines = plan.reckoning.because.reduce((sum, line) => sum + line.coals, 0);
@@ -155,6 +193,7 @@ describe('conditions that can not be', () => {
 
   it.each<[string, SiteConditions]>([
     ['rain of 80 mm/h', { rain: 80 }],
+    ['more sun than there is', { sun: 1.2 }],
     ['rain that is not a number', { rain: Number.NaN }],
     ['a riser of half a metre', { riser: metres(0.5) }],
     ['a riser that lowers', { riser: metres(-0.01) }],

@@ -16,6 +16,7 @@ import {
 } from '../quantity/unit.ts';
 import { LAID_AGE_MINUTES, LAID_BURNT } from './burn.ts';
 import type { CoalRequest } from './coal-plan.ts';
+import type { SiteConditions } from './conditions.ts';
 import { beliefsFor, believed, type FactorBeliefs } from './factors.ts';
 import type { Load } from './load.ts';
 import { COALS_RANGE, coalTrouble } from './range.ts';
@@ -52,6 +53,8 @@ export interface FireState {
   /** Undefined: it is not in yet. */
   readonly loadInMinutesAgo?: Minutes;
   readonly beliefs?: FactorBeliefs;
+  /** Rain, sun, wet ground, a riser, the oven weighed; left out, none of it. */
+  readonly conditions?: SiteConditions;
 }
 
 /** The same for the simulator; minute 0 is now. */
@@ -94,6 +97,7 @@ const requestOf = (state: FireState, wanted: Kelvin): CoalRequest => ({
   ironAtStart: state.ironNow ?? state.air.temperature,
   pins: {},
   ...(state.beliefs === undefined ? {} : { beliefs: state.beliefs }),
+  ...(state.conditions === undefined ? {} : { conditions: state.conditions }),
 });
 
 /** An empty oven takes up nothing. */

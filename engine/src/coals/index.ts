@@ -2,6 +2,7 @@
 
 export { bandOf } from './band.ts';
 export { coalsCodes } from './codes.ts';
+export { conditionsOf, type SiteConditions } from './conditions.ts';
 export {
   type FactorBelief,
   type FactorBeliefs,

@@ -6,6 +6,7 @@ import { plateCoefficient, wallCoefficient } from './correlations.ts';
 import type { OvenBody } from './geometry.ts';
 import { cube, fourth, parameter, STEFAN_BOLTZMANN } from './parameters.ts';
 import { rainWatts } from './rain.ts';
+import { sunWatts } from './sun.ts';
 
 /** Air round the oven, as raw SI numbers. */
 export interface Outside {
@@ -14,6 +15,8 @@ export interface Outside {
   readonly windMetresPerSecond: number;
   /** Rain that falls [mm/h]; none where not said. */
   readonly rainMillimetresPerHour?: number;
+  /** Share of a high, clear sun; none where not said. */
+  readonly sunRatio?: number;
 }
 
 /** Heat that coals of full standing offer, as equivalents of one mid-life briquette. */
@@ -107,9 +110,11 @@ export const flowsAt = (moment: Moment, iron: IronState): Flows => {
   const lidToWall = body.lidToWall * (iron.lid - iron.wall);
   const floorToWall = body.floorToWall * (iron.floor - iron.wall);
   const air = outside.airKelvin;
+  const free = freeLidArea(body, supply.covering);
   const lidLoss =
-    skinLoss(freeLidArea(body, supply.covering), skin.lid, iron.lid, air) +
-    rainWatts(body, outside, iron.lid);
+    skinLoss(free, skin.lid, iron.lid, air) +
+    rainWatts(body, outside, iron.lid) -
+    sunWatts(outside.sunRatio, free - body.rimArea);
   const wallLoss = skinLoss(body.wallArea + body.extraArea, skin.wall, iron.wall, air);
   return {
     fromAbove,

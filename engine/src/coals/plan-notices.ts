@@ -124,9 +124,10 @@ const fuelNotices = (request: CoalRequest, counted: Counted): readonly Notice[] 
 
 /** What the charcoal at hand does do, all of it lit at once. */
 const fuelDoes = (request: CoalRequest, coals: number): readonly Notice[] => {
-  const { oven, air, place, screened, fuel, ironAtStart: ironNow, beliefs } = request;
+  const { oven, air, place, screened, fuel, ironAtStart: ironNow, beliefs, conditions } = request;
   const litMinutesAgo = minutes(LAID_AGE_MINUTES);
-  const site = { oven, air, place, screened, fuel, ironNow, ...(beliefs ? { beliefs } : {}) };
+  const known = { ...(beliefs ? { beliefs } : {}), ...(conditions ? { conditions } : {}) };
+  const site = { oven, air, place, screened, fuel, ironNow, ...known };
   const left = whatCanIDoWith({ ...site, pieces: Math.min(coals, MOST_COALS), litMinutesAgo });
   if (isRefusal(left)) return [];
   const kinds = [...new Set(left.ways.flatMap((way) => way.kinds))].join(', ');

@@ -3,10 +3,11 @@
 // Each thing is switched on in turn on the steady network and its change rounded; the rounding line
 // takes up what is left, so the lines add up exactly. Source: chartReprinted for the chart's count.
 
+import type { CampOven } from '../camp/camp.ts';
 import { burnoutMinutes } from './burn.ts';
 import { chartCount, charts, usualOven } from './charts.ts';
 import type { ChartCount, CoalRequest, CountReason, Reckoning } from './coal-plan.ts';
-import { floorFactor } from './conditions.ts';
+import { floorFactor, groundFactor } from './conditions.ts';
 import { type Counted, countCoals, HOT_IRON_KELVIN } from './count.ts';
 import { fuelPiece, thinAirStrength } from './fuel.ts';
 import { ovenBody } from './geometry.ts';
@@ -81,6 +82,7 @@ const stepsFrom = (
   const held = (change: Partial<HoldCase>) =>
     Math.min(MOST_SHOWN, coalsToHold({ ...usual, ...change }));
   const body = setting.body;
+  const made = ovenBody(withoutMeasures(request.oven));
   const charcoal = { body, strengthAbove: piece, strengthBelow: piece };
   const height = {
     body,
@@ -89,8 +91,13 @@ const stepsFrom = (
     outside: { ...usual.outside, pressurePascals },
   };
   const cold = { ...height, outside: still };
-  const wind = { ...cold, outside: setting.outside }; // with rain, if any
-  const ground = { ...wind, strengthBelow: thin * floorFactor(request, body) };
+  const { rainMillimetresPerHour: _, sunRatio: __, ...dry } = setting.outside;
+  const { sunRatio: ___, ...rainy } = setting.outside;
+  const wind = { ...cold, outside: dry };
+  const rain = { ...wind, outside: rainy };
+  const sun = { ...wind, outside: setting.outside };
+  const laidOn = { ...sun, strengthBelow: thin * groundFactor(request.place, request.conditions) };
+  const ground = { ...sun, strengthBelow: thin * floorFactor(request, body) };
   const ageing = windAgeing(request, setting);
   const ours = held({});
   const steps: Step[] = [
@@ -98,12 +105,16 @@ const stepsFrom = (
       ? { cause: 'our-oven-model', coals: ours }
       : { cause: 'our-oven-model', coals: chartTotal },
     { cause: 'our-oven-model', coals: ours },
-    { cause: 'depth', coals: held({ body }) },
+    { cause: 'depth', coals: held({ body: made }) },
+    { cause: 'own-measures', coals: held({ body }) },
     { cause: 'charcoal', coals: held(charcoal) },
     { cause: 'height', coals: held(height) },
     { cause: 'cold', coals: held(cold) },
     { cause: 'wind', coals: held(wind) * ageing },
-    { cause: 'ground', coals: held(ground) * ageing },
+    { cause: 'rain', coals: held(rain) * ageing },
+    { cause: 'sun', coals: held(sun) * ageing },
+    { cause: 'ground', coals: held(laidOn) * ageing },
+    { cause: 'riser', coals: held(ground) * ageing },
   ];
   // A chart counts on a full floor of dough; a pot wants to come up before it is only held.
   const load = isPotMethod(request.wish.method)
@@ -112,6 +123,9 @@ const stepsFrom = (
   const withLoad: Step = { cause: 'load', coals: Math.min(MOST_SHOWN, load) };
   return [...steps, withLoad, ...lastSteps(request, setting, counted)];
 };
+
+/** As an oven of this size and depth is made, whatever its owner measured beside. */
+const withoutMeasures = ({ floorDiameter: _, ...made }: CampOven): CampOven => made;
 
 const lastSteps = (
   request: CoalRequest,

@@ -17,13 +17,14 @@ export const siteFor = (request: CoalRequest): RunSetting => {
   };
   const strength = piece.strength * thinAirStrength(request.air.pressure);
   const body = ovenBody(request.oven, request.conditions?.measures);
-  const rain = request.conditions?.rain;
+  const { rain, sun } = request.conditions ?? {};
   return {
     body,
     outside: {
       airKelvin: request.air.temperature,
       ...place,
       ...(rain === undefined ? {} : { rainMillimetresPerHour: rain }),
+      ...(sun === undefined ? {} : { sunRatio: sun }),
     },
     load: request.load,
     burnoutMinutes: burnoutMinutes(piece, place),
