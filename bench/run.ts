@@ -1,10 +1,12 @@
 // `npm run bench [name]`: every benchmark asserts its answer and prints a ratio against something
 // measured in the same run. Times depend on the machine; ratios travel better.
+import { formulaEditBench } from './formula-edit.ts';
 import { ovenRunBench } from './oven-run.ts';
 import { planCampBench } from './plan-camp.ts';
 import { platesBench } from './plates.ts';
 
 const benches: Readonly<Record<string, () => void>> = {
+  'formula-edit': formulaEditBench,
   'oven-run': ovenRunBench,
   'plan-camp': planCampBench,
   plates: platesBench,

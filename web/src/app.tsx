@@ -12,6 +12,7 @@ import { ShelfProvider } from './storage/ShelfContext.tsx';
 import { TonightPage } from './tonight/TonightPage.tsx';
 
 // The front door opens without them; the service worker keeps them for offline use all the same.
+const BenchPage = lazy(() => import('./bench/BenchPage.tsx'));
 const CampPage = lazy(() => import('./camp/CampPage.tsx'));
 const FirePage = lazy(() => import('./fire/FirePage.tsx'));
 const CampsPage = lazy(() => import('./camps/CampsPage.tsx'));
@@ -47,6 +48,15 @@ function Screens() {
       <Route path="/camps" component={CampsPage} />
       <Route path="/fire/:door?">
         {({ door }) => <FirePage door={isDoor(door) ? door : 'what-now'} />}
+      </Route>
+      <Route path="/bench/:shelf/:id/:recipe">
+        {({ shelf, id, recipe }) =>
+          shelf === 'camp' || shelf === 'demo' ? (
+            <BenchPage key={`${shelf}/${id}/${recipe}`} shelf={shelf} id={id} recipe={recipe} />
+          ) : (
+            <NothingHere />
+          )
+        }
       </Route>
       <Route path="/:shelf/:id/*?">
         {({ shelf, id }) =>

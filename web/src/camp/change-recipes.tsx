@@ -1,5 +1,6 @@
 // Recipes: amounts as the cook writes them.
 
+import { Link, useLocation } from 'wouter';
 import { type DraftForm, troubleAt } from '../draft/DraftField.tsx';
 import { Field } from '../parts/Field.tsx';
 import { ChangeGroup } from './ChangeForms.tsx';
@@ -16,6 +17,7 @@ export function RecipesGroup({ form }: { readonly form: DraftForm }) {
             <small>{wordOf(recipe.portions)} portions</small>
           </summary>
           <div className="change-body">
+            <BenchLink recipe={wordOf(recipe.id)} />
             {itemsAt(form.file, ['recipes', index, 'ingredients']).map((ingredient, row) => (
               <Amount
                 // biome-ignore lint/suspicious/noArrayIndexKey: the same food may stand twice
@@ -29,6 +31,17 @@ export function RecipesGroup({ form }: { readonly form: DraftForm }) {
         </details>
       ))}
     </ChangeGroup>
+  );
+}
+
+/** To the formula bench of this recipe; the camp is the one at this address. */
+function BenchLink({ recipe }: { readonly recipe: string }) {
+  const [path] = useLocation();
+  const [, shelf, id] = path.split('/');
+  return (
+    <Link href={`/bench/${shelf}/${id}/${recipe}`} className="button">
+      As a formula
+    </Link>
   );
 }
 

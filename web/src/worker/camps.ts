@@ -15,7 +15,7 @@ import type {
 } from './messages.ts';
 import { plannedTonight } from './tonight.ts';
 
-type CampQuestion = Exclude<Question, { ask: 'ready-recipes' | 'tonight' | 'fire' }>;
+type CampQuestion = Exclude<Question, { ask: 'ready-recipes' | 'tonight' | 'fire' | 'bench' }>;
 
 export function campAnswer(question: CampQuestion): Answers[CampQuestion['ask']] {
   switch (question.ask) {

@@ -9,6 +9,7 @@ import type {
   Symptom,
   WindSign,
 } from '#engine';
+import type { BenchAnswer, BenchQuestion } from './bench-messages.ts';
 
 /** How the sheets are to be spoken. */
 export interface Voice {
@@ -29,7 +30,8 @@ export type Question =
       readonly spot: FireSpot;
       readonly wish: FireWish;
       readonly voice: Voice;
-    };
+    }
+  | BenchQuestion;
 
 export interface Answers {
   readonly 'ready-recipes': readonly ReadyRecipe[];
@@ -43,6 +45,7 @@ export interface Answers {
   readonly 'ready-recipe': Readonly<Record<string, unknown>> | undefined;
   /** Also where the wish is refused: the sheet then says why. */
   readonly fire: SheetDocument;
+  readonly bench: BenchAnswer;
 }
 
 export type AnswerTo<Asked extends Question> = Answers[Asked['ask']];
