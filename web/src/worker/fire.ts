@@ -189,7 +189,7 @@ function coalsAlone(wish: Of<'coals'>, fire: Fire, say: Say): OrRefusal<SheetDoc
   const coals = layCoals(requestOf(wish, fire));
   if (isRefusal(coals)) return coals;
   const door = { ...fire.door, alsoAssumed: [USUAL_FOOD] };
-  return coalsAloneSheet({ door, coals }, say);
+  return coalsAloneSheet({ door, coals, spot: fire }, say);
 }
 
 const WAIT_MINUTES = 15;

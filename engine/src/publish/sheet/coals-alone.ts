@@ -7,6 +7,7 @@ import type { Say } from '../say.ts';
 import { fraction } from '../speak-number.ts';
 import { checksBlocks } from './check-phrases.ts';
 import { curveTable, type Door, doorSheet, paragraph } from './door.ts';
+import { type FromAbovePart, fromAboveBlocks } from './from-above-part.ts';
 import {
   additionPhrase,
   isWood,
@@ -19,16 +20,25 @@ import { setFigure } from './set-figure.ts';
 import { whyBlocks } from './why-part.ts';
 
 export function coalsAloneSheet(
-  asked: { readonly door: Door; readonly coals: CoalPlan; readonly hasThermometer?: boolean },
+  asked: {
+    readonly door: Door;
+    readonly coals: CoalPlan;
+    readonly hasThermometer?: boolean;
+    /** Left out, nothing is drawn. */
+    readonly spot?: Pick<FromAbovePart, 'oven' | 'air' | 'screened'>;
+  },
   say: Say,
 ): SheetDocument {
-  const { coals, door } = asked;
+  const { coals, door, spot } = asked;
   const wood = isWood(coals);
   const blocks: readonly Block[] = [
     {
       type: 'figures',
       figures: [setFigure(coals.above, 'above'), setFigure(coals.below, 'below')],
     },
+    ...(spot === undefined
+      ? []
+      : fromAboveBlocks({ ...spot, coals, minuteOf: (planned) => planned }, say)),
     {
       type: 'placement',
       lines: [placementLine(coals.above, 'above', wood), placementLine(coals.below, 'below', wood)],

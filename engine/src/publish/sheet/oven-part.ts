@@ -6,33 +6,21 @@ import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
 import type { FloorContact } from '../../menu/index.ts';
 import type { OvenLoad } from '../../menu/load.ts';
 import type { BigFigure, Block } from '../document.ts';
-import { compassPoint } from '../drawing/around.ts';
 import { curveDrawing } from '../drawing/curve.ts';
-import { type FromAbove, floorDrawing, lidDrawing } from '../drawing/from-above.ts';
 import { sideDrawing } from '../drawing/side.ts';
 import type { Say } from '../say.ts';
 import { fraction } from '../speak-number.ts';
 import { axisClock } from '../speak-time.ts';
 import { asDone } from './check-colours.ts';
 import { checksBlocks } from './check-phrases.ts';
+import { fromAboveBlocks } from './from-above-part.ts';
 import { coalsOnAt, minuteOnSheet } from './load-jobs.ts';
 import { isLined, loadNoun, momentsOf } from './moments.ts';
 import type { Where } from './phrases.ts';
-import {
-  isWood,
-  layoutPhrase,
-  lidSet,
-  placementLine,
-  sentenceCase,
-  shovelsWord,
-  woodPhrase,
-} from './phrases.ts';
+import { isWood, lidSet, placementLine, sentenceCase } from './phrases.ts';
 import { rescueBlocks } from './rescue-part.ts';
 import { turnBlocks } from './turn-part.ts';
 import { happenings, whenRows } from './when.ts';
-
-/** Wind that moves no leaf and bends no heat: lower bound of light air (wmo306). */
-const STILL_METRES_PER_SECOND = 0.3;
 
 export interface OvenPart {
   readonly plan: MealPlan;
@@ -47,7 +35,7 @@ export function ovenBlocks({ plan, dish, part, say }: OvenPart): readonly Block[
   const oven = ovenOf(plan, part);
   return [
     { type: 'figures', figures: coalFigures(part, wood, say) },
-    ...fromAbove({ plan, dish, part, say }, oven, wood),
+    ...fromAbove({ plan, dish, part, say }, oven),
     {
       type: 'placement',
       lines: [
@@ -103,65 +91,12 @@ function woodUnit(set: CoalSet): string {
   return amount > 1 ? `${unit}s` : unit;
 }
 
-function fromAbove(card: OvenPart, oven: CampOven, wood: boolean): readonly Block[] {
+function fromAbove(card: OvenPart, oven: CampOven): readonly Block[] {
   const { plan, part, say } = card;
   const { coals, air } = part;
-  const isStill = air.wind < STILL_METRES_PER_SECOND;
-  const windy = isStill
-    ? 'Still air.'
-    : `Wind from the ${compassPoint(air.windFrom)}, ${say.wind(air.wind)} at the oven.`;
-  const screened = isScreened(plan) && !isStill;
-  const behind = screened
-    ? ' A screen stands on the wind side, its open side away from the wind.'
-    : '';
-  const view = (set: CoalSet, where: Where): FromAbove => {
-    const lies = wood ? woodPhrase(set, where) : `${set.pieces}: ${layoutPhrase(set, where)}`;
-    return {
-      oven,
-      fuel: coals.fuel,
-      coals: set,
-      windFrom: air.windFrom,
-      isStill,
-      screened,
-      caption: where === 'above' ? 'lid, from above' : 'under the floor, from above',
-      later: laterLines(card, where, wood),
-      alt: `${where === 'above' ? 'Lid seen from above, handle in the middle, chalk mark at the top' : 'Floor seen from above as an outline with its three legs, coals beneath it'}. Coals ${where}: ${lies}. ${windy}${behind}${isStill ? '' : ' The cook stands across the wind.'}${laterSentence(laterLines(card, where, wood))}`,
-    };
-  };
-  const lid = view(lidSet(coals), 'above');
-  const floor = view(coals.below, 'below');
-  return [
-    { type: 'drawing', wide: false, svg: lidDrawing(lid), alt: lid.alt },
-    { type: 'drawing', wide: false, svg: floorDrawing(floor), alt: floor.alt },
-    {
-      type: 'paragraph',
-      parts: [
-        {
-          text: `North is up. ${windy}${behind} Stand ${isStill ? '' : 'across the wind, '}where the feet are drawn.`,
-        },
-      ],
-    },
-  ];
+  const minuteOf = (planned: number) => minuteOnSheet(plan, part, { kind: 'add-coals', planned });
+  return fromAboveBlocks({ oven, coals, air, screened: isScreened(plan), minuteOf }, say);
 }
-
-const MOST_LATER = 3;
-
-/** `at 35 min 9 more`, for each time that coals are added here. */
-function laterLines({ plan, part, say }: OvenPart, where: Where, wood: boolean): readonly string[] {
-  const lines = part.coals.additions.flatMap((addition) => {
-    const shovels = where === 'above' ? addition.shovelsAbove : addition.shovelsBelow;
-    const pieces = where === 'above' ? addition.above : addition.below;
-    const amount = wood ? (shovels ?? 0) : pieces;
-    if (amount <= 0) return [];
-    const minute = minuteOnSheet(plan, part, { kind: 'add-coals', planned: addition.minute });
-    return [`at ${say.minutes(minute)}: ${wood ? shovelsWord(amount) : amount} more`];
-  });
-  if (lines.length <= MOST_LATER) return lines;
-  return [...lines.slice(0, MOST_LATER - 1), `and ${lines.length - MOST_LATER + 1} times more`];
-}
-
-const laterSentence = (lines: readonly string[]) =>
-  lines.length === 0 ? '' : ` ${sentenceCase(lines.join(', '))}.`;
 
 function side({ plan, dish, part, say }: OvenPart, oven: CampOven, wood: boolean) {
   const { load, coals } = part;
