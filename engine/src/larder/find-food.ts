@@ -58,7 +58,7 @@ export function findFood(text: string, place: Span, options: SearchOptions): Foo
     forms,
     choices: otherFoods(found, food),
     also: secondFoods(words, found, options),
-    unread: own.filter((each) => !HARMLESS.has(each.word) && !/^\d+$/.test(each.word)),
+    unread: own.filter((each) => !isHarmless(each, food)),
   };
 }
 
@@ -218,6 +218,9 @@ function turnsFood(each: Word, { words, food }: NameFound): boolean {
   if (wordsOfFood(food).includes(each.word)) return false;
   return TURNS.has(each.word) || PLAIN_NAMES.has(each.word);
 }
+
+const isHarmless = ({ word }: Word, food: Food) =>
+  HARMLESS.has(word) || /^\d+$/.test(word) || wordsOfFood(food).includes(word);
 
 const wordsOfFood = ({ name, alsoCalled }: Food) => [name, ...alsoCalled].flatMap(wordsOf);
 

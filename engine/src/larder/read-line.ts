@@ -121,10 +121,28 @@ function amountBehind(line: string, start: number, manner: Manner): AmountIn {
     tries += 1;
     const amount = amountAt(line, at, manner);
     const isMeasure =
-      amount !== undefined && (amount.terms[0]!.unit !== 'each' || /\d\s*\)?$/.test(line.trim()));
+      amount !== undefined && (amount.terms[0]!.unit !== 'each' || /\d\s*$/.test(line));
     if (amount !== undefined && isMeasure) return { amount, isBehind: true };
   }
-  return {};
+  return sizedLike(line);
+}
+
+/** "Butter the size of an egg": a quarter cup, of a walnut two spoons. Common practice, no source. */
+const SIZED =
+  /,? ?(?:about )?(?:the )?size of (?:an? )?(?:small |large )?(hen['’]?s egg|egg|walnut|hickory nut|nut)/iu;
+
+function sizedLike(line: string): AmountIn {
+  const found = SIZED.exec(line);
+  if (found === null) return {};
+  const isEgg = /egg/i.test(found[1]!);
+  const term = isEgg
+    ? ({ low: 1 / 5, high: 3 / 10, unit: 'cup' } as const)
+    : ({ low: 1, high: 3, unit: 'tbsp' } as const);
+  const span = { from: found.index, to: found.index + found[0].length };
+  return {
+    amount: { span, terms: [term], same: [], isAbout: true, isMended: false },
+    isBehind: true,
+  };
 }
 
 function foodPlace(line: string, { amount, isJuice, isBehind }: AmountIn): Span {

@@ -183,7 +183,17 @@ export const doubtOf = ({ part }: Pick<Food, 'part'>): number => DOUBTS.get(part
 /** A tin's solids over what is printed on it: 277 g of a 15-oz tin of beans, sr28 NDB 16146. */
 const DRAINED_SHARE = 277 / 425;
 const DRAINED_DOUBT = 0.1;
-const PIECE_DOUBT: Readonly<Partial<Record<Food['part'], number>>> = { egg: 0.1 };
+const PIECE_DOUBT = 0.2; // the next size up or down, sr28
+const EGG_DOUBT = 0.12; // medium to extra large, sr28 NDB 01123
+/** Sold by weight: a stick, a packet. */
+const SOLD: ReadonlySet<AmountTerm['unit']> = new Set(['stick', 'packet', 'envelope', 'cake']);
+const SOLD_DOUBT = 0.03;
+
+function pieceDoubt({ part }: Food, { unit, size }: AmountTerm): number {
+  if (SOLD.has(unit)) return SOLD_DOUBT;
+  if (part === 'egg') return size === undefined ? EGG_DOUBT : EGG_DOUBT / 2;
+  return PIECE_DOUBT;
+}
 
 function pieceWeight(
   term: AmountTerm,
@@ -195,20 +205,18 @@ function pieceWeight(
     if (inside === undefined) return undefined;
     const isDrained =
       forms !== undefined && [...forms.measured, ...forms.after].includes('drained');
-    const isOpened = isDrained || food?.key.endsWith('drained') === true;
+    const isOpened = isDrained || /drained/.test(`${food?.key} ${food?.name}`);
     const share = isOpened && term.unit === 'can' ? DRAINED_SHARE : 1;
     return { each: inside.likely * share, how: 'pack', doubt: share === 1 ? 0.02 : DRAINED_DOUBT };
   }
   if (food === undefined) return undefined;
   const each = portionOf(food, term, forms?.size);
-  return each === undefined
-    ? undefined
-    : { each, how: 'pieces', doubt: PIECE_DOUBT[food.part] ?? 0.2 };
+  return each === undefined ? undefined : { each, how: 'pieces', doubt: pieceDoubt(food, term) };
 }
 
 /** Words for a piece that the table keeps under another name. */
 const OTHER_WORDS: Readonly<Record<string, readonly string[]>> = {
-  each: ['each', 'stalk', 'head', 'clove', 'slice', 'link', 'fruit'],
+  each: ['each', 'leaf', 'stalk', 'head', 'clove', 'slice', 'link', 'fruit'],
   fruit: ['fruit', 'each'],
   stalk: ['stalk', 'each'],
   head: ['head', 'each'],

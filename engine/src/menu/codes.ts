@@ -73,6 +73,11 @@ export const menuCodes = {
     when: 'The thickness that is fixed, once risen, is higher than any oven of the camp allows.',
     next: 'Make it thinner, or leave the thickness out.',
   },
+  MENU_NOTHING_FITS: {
+    kind: 'refusal',
+    when: 'Not one piece of what is asked about goes into the oven: too thick, too wide, too tall.',
+    next: 'Make it thinner or smaller, take the rack out, or look for a larger or deeper oven.',
+  },
   MENU_THICKNESS_WITHOUT_EFFECT: {
     kind: 'notice',
     when: 'A thickness was asked for, and the dish takes its own, or its amount decides it.',
@@ -172,5 +177,60 @@ export const menuCodes = {
     kind: 'refusal',
     when: 'A ready recipe is asked for that we do not have.',
     next: 'Choose one of the list, or paste a recipe.',
+  },
+  MENU_TEXT_EMPTY: {
+    kind: 'refusal',
+    when: 'The pasted text has nothing in it.',
+    next: 'Paste a recipe: a title, what goes in, what is done.',
+  },
+  MENU_TEXT_TOO_LONG: {
+    kind: 'refusal',
+    when: 'The pasted text is far longer than a recipe.',
+    next: 'Paste one recipe at a time.',
+  },
+  MENU_TEXT_NO_INGREDIENTS: {
+    kind: 'notice',
+    when: 'No ingredient was found in the pasted text, so there is nothing to cook.',
+    next: 'Write each ingredient on a line of its own, its amount first.',
+  },
+  MENU_TEXT_KIND: {
+    kind: 'notice',
+    when: 'What kind of dish a pasted recipe is was guessed; the reason is said.',
+    next: 'Choose another kind if it is not that.',
+  },
+  MENU_TEXT_UNREAD: {
+    kind: 'notice',
+    when: 'Parts of a pasted text were not understood; they are kept as they stand.',
+    next: 'Look at them; say what they are, or leave them.',
+  },
+  MENU_TEXT_PORTIONS: {
+    kind: 'notice',
+    when: 'A pasted recipe does not say how much it makes, and it was guessed by weight.',
+    next: 'Say how many it feeds.',
+  },
+  MENU_TEXT_HEAT: {
+    kind: 'notice',
+    when: 'A pasted recipe names no heat, and the usual one of its kind was taken.',
+    next: 'Say how hot, if you know.',
+  },
+  MENU_TEXT_HEAT_READ: {
+    kind: 'notice',
+    when: 'The heat of a pasted recipe was read from a number without °F or °C, or from a word.',
+    next: 'Look whether it is meant so.',
+  },
+  MENU_TEXT_STEPS: {
+    kind: 'notice',
+    when: 'Steps that a plan needs are not told in the pasted recipe and were put in.',
+    next: 'Nothing, or write them as you do them.',
+  },
+  MENU_TEXT_LIQUID: {
+    kind: 'notice',
+    when: 'A liquid without an amount was filled up to a usual dough.',
+    next: 'Hold some back and stop when the dough is right.',
+  },
+  MENU_TEXT_PINCH: {
+    kind: 'notice',
+    when: 'Salt, spice or grease without an amount was taken as a pinch or a film.',
+    next: 'Weigh it once and write it down.',
   },
 } satisfies CodeList;

@@ -3,6 +3,23 @@
 // What a menu is
 export { menuCodes } from './codes.ts';
 export { massToFill } from './fill-oven.ts';
+// What goes into an oven
+export { portionsIn } from './fit/feeds.ts';
+export {
+  FIT_KINDS,
+  type FitAsk,
+  type FitKind,
+  type FitLayer,
+  type OvenFit,
+} from './fit/fit.ts';
+export { type SizeFit, sizesFor } from './fit/sizes.ts';
+export {
+  type BatchPart,
+  type LeftOver,
+  type SpreadBatch,
+  spreadBatch,
+} from './fit/spread-batch.ts';
+export { whatFits } from './fit/what-fits.ts';
 // Which oven
 export { floorOf, WORKING_FILL } from './geometry.ts';
 // What lies between dough and iron
@@ -25,10 +42,22 @@ export { type PieceSize, piecesThatFit, placePieces } from './packing.ts';
 export { batchMass, dishPieces, recipeMass, shareOfRecipe, writtenPortions } from './pieces.ts';
 // How much
 export { appetiteFactor, mouthsIn, portionsFor } from './portions.ts';
+// A recipe pasted as text
+export {
+  MOST_TEXT,
+  type RecipeCorrections,
+  type RecipeReadOptions,
+  type RecipeText,
+  readRecipeText,
+} from './read-recipe.ts';
 // The first door
 export { readyRecipes, readyRecipeWithId } from './ready-recipes.ts';
 export type * from './recipe.ts';
 export { type DishToLay, type OvenShares, otherShares, shareOvens } from './share.ts';
+export type { HeatRead, MinutesRead, SizeRead, YieldRead } from './text-facts.ts';
+export type { GramsFrom, IngredientRead } from './text-ingredients.ts';
+export type { KindGuess, KindReason } from './text-kind.ts';
+export type { LineRole, TextPiece } from './text-lines.ts';
 export { campForTonight } from './tonight.ts';
 export type { Assumption, Tonight, TonightAnswers } from './tonight-answers.ts';
 export { type MenuTrouble, menuTrouble } from './trouble.ts';

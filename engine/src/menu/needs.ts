@@ -62,9 +62,9 @@ export function labelsToCheck(
   });
 }
 
-/** The larder's food of an ingredient: by its key, else by its name. */
-export const foodOf = (ingredient: Ingredient) =>
-  ingredient.food === undefined ? foodNamed(ingredient.name) : foodWithKey(ingredient.food);
+/** The food of an ingredient: the cook's own, else the larder's by its key, else by its name. */
+export const foodOf = ({ own, food, name }: Ingredient) =>
+  own ?? (food === undefined ? foodNamed(name) : foodWithKey(food));
 
 const FLESH: readonly Allergen[] = ['fish', 'crustacean', 'mollusc'];
 const FLESH_FOODS = ['lard', 'stock-meat'];

@@ -1,7 +1,7 @@
 // A recipe as a cook wrote it down, with grams beside every measure and the work as steps.
 
 import type { Allergen, Skill } from '../camp/camp.ts';
-import type { FoodPart } from '../larder/food.ts';
+import type { Food, FoodPart } from '../larder/food.ts';
 import type { Grams, Kelvin, Metres, Minutes } from '../quantity/unit.ts';
 import type { InOvenWish } from './in-oven.ts';
 
@@ -48,6 +48,8 @@ export interface Ingredient {
   readonly asWritten: string;
   /** Key in the larder; undefined where it was not found. */
   readonly food?: string;
+  /** The food itself, where it is not one of the first door's: the cook's own, or a rarer one. */
+  readonly own?: Food;
   readonly part: FoodPart;
   readonly allergens: readonly Allergen[];
   /** Labels still to be read; filled in from the larder, empty once they are read. */

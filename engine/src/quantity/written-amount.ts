@@ -342,7 +342,7 @@ export const fullness: Readonly<Record<Fullness, readonly [least: number, most: 
   heaped: [1.5, 2],
 };
 
-const GAP = /[ -]{0,2}/uy;
+const GAP = /[ -]{0,8}/uy;
 const skipGap = (text: string, at: number) => at + (matchAt(GAP, text, at)?.[0].length ?? 0);
 const COMMA = /[, ]{0,2}/uy;
 const skipComma = (text: string, at: number) => at + (matchAt(COMMA, text, at)?.[0].length ?? 0);

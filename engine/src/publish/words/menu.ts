@@ -7,6 +7,19 @@ const num = (values: NoticeValues, key: string) => Number(values[key]);
 const has = (values: NoticeValues, key: string) => values[key] !== undefined;
 const people = (count: number) => (count === 1 ? '1 portion' : `${count} portions`);
 
+/** One of what the question was about, in a cook's words. */
+export function fitWord(what: unknown): string {
+  const words: Readonly<Record<string, string>> = {
+    biscuits: 'biscuit',
+    rolls: 'roll',
+    wedges: 'scored round',
+    'tin-loaf': 'loaf in its tin',
+    pot: 'pot of food',
+    dumplings: 'stew with dumplings',
+  };
+  return words[String(what)] ?? String(what);
+}
+
 /** Two lengths that are said alike are still not alike. */
 function thickest(values: NoticeValues, say: Say): string {
   const most = say.length(num(values, 'mostMetres'));
@@ -66,6 +79,10 @@ export const menuWords: Words = {
     (has(values, 'diameterMetres')
       ? `; a ${values.style} oven of ${say.length(num(values, 'diameterMetres'))} would take it.`
       : '.'),
+  MENU_NOTHING_FITS: (values, _about, say) =>
+    `No ${fitWord(values.what)} goes into this oven: its floor is ` +
+    `${say.length(num(values, 'floorMetres'))} wide and it is ${say.length(num(values, 'depthMetres'))} ` +
+    'deep, with a finger to be left below the lid. Make it thinner or smaller, or take a deeper oven.',
   MENU_THICKNESS_WITHOUT_EFFECT: (values, about, say) =>
     `${say.dish(about.dish ?? '')} can't be made ${say.length(num(values, 'thicknessMetres'))} ` +
     'thick: it takes its own shape, or its amount decides. Say how much you want instead.',
@@ -129,4 +146,49 @@ export const menuWords: Words = {
         `${say.length(0.2032)} to ${say.length(0.4064)}.`
       : `Say how wide the oven is: ${say.length(0.2032)} to ${say.length(0.4064)}.`,
   MENU_READY_RECIPE_UNKNOWN: (values) => `There is no ready recipe called "${values.wanted}".`,
+  MENU_TEXT_EMPTY: () => 'There is nothing to read: paste a recipe.',
+  MENU_TEXT_TOO_LONG: (values) =>
+    `That is ${Math.round(num(values, 'letters') / 1000)} thousand letters, and a recipe has at most ` +
+    `${Math.round(num(values, 'most') / 1000)} thousand: paste one recipe at a time.`,
+  MENU_TEXT_NO_INGREDIENTS: () =>
+    'No ingredient was found: write each on a line of its own, its amount first.',
+  MENU_TEXT_KIND: (values) => `Taken as ${kindName(values.kind)}: ${reasonFor(values)}.`,
+  MENU_TEXT_UNREAD: (values) =>
+    num(values, 'pieces') === 1
+      ? 'One part was not understood; it is kept as it stands.'
+      : `${num(values, 'pieces')} parts were not understood; they are kept as they stand.`,
+  MENU_TEXT_PORTIONS: (values) =>
+    `How much it makes is not said: by its weight about ${people(num(values, 'portions'))}.`,
+  MENU_TEXT_HEAT: (values, _about, say) =>
+    `No heat is named: ${say.oven(num(values, 'ovenKelvin'))} is usual for its kind.`,
+  MENU_TEXT_HEAT_READ: (values, _about, say) =>
+    `The heat is read as ${say.oven(num(values, 'ovenKelvin'))}.`,
+  MENU_TEXT_STEPS: (values) => `Put in, since the text does not tell it: ${values.steps}.`,
+  MENU_TEXT_LIQUID: (values, about, say) =>
+    `How much ${about.ingredient} is not said: ${say.mass(num(values, 'massGrams'))} makes a usual ` +
+    'dough. Hold some back.',
+  MENU_TEXT_PINCH: (values, about, say) =>
+    `How much ${about.ingredient} is not said: ${say.mass(num(values, 'massGrams'))} is assumed.`,
 };
+
+/** "yeast-bread" as a cook says it. */
+const kindName = (kind: number | string | undefined) => String(kind).replace('-', ' ');
+
+const REASONS: Readonly<Record<string, string>> = {
+  yeast: 'yeast and flour are in it',
+  'cut-rounds': 'a leavened dough is cut into rounds',
+  cornmeal: 'a good part of its flour is cornmeal',
+  'fruit-under-dough': 'there is more fruit than flour',
+  'leavened-flour': 'flour is raised with powder or soda',
+  flour: 'flour is most of it',
+  beans: 'beans are a good part of it',
+  'meat-and-liquid': 'meat cooks in liquid or with vegetables',
+  'meat-alone': 'it is mostly meat',
+  fruit: 'it is mostly fruit',
+  vegetables: 'it is mostly vegetables',
+  'no-heat': 'nothing is heated',
+  'nothing-known': 'nothing in it tells, so choose',
+};
+
+const reasonFor = (values: NoticeValues) =>
+  values.because === 'title' ? `its title says "${values.word}"` : REASONS[String(values.because)];

@@ -1,0 +1,374 @@
+// Which line of a pasted recipe is what? Every letter of the text belongs to exactly one piece, in
+// order, so that nothing is lost: what is no title, ingredient, step, yield or heading stays as a
+// piece that was not understood.
+// Sources: the words are common practice, no source.
+
+import type { Food } from '../larder/food.ts';
+import { type LineRead, LONGEST_LINE, readLine } from '../larder/read-line.ts';
+import type { Manner, Span } from '../quantity/index.ts';
+import { heatIn, yieldIn } from './text-facts.ts';
+import { type Group, groupAt, headingAt, type Section, workIn } from './text-words.ts';
+
+export type LineRole =
+  | 'title'
+  | 'heading'
+  | 'ingredient'
+  | 'step'
+  | 'yield'
+  | 'heat'
+  | 'note'
+  | 'blank'
+  | 'unread';
+
+/** A piece of the text: a line, or a part of one, with the white space behind it. */
+export interface TextPiece {
+  readonly span: Span;
+  readonly role: LineRole;
+  readonly group: Group;
+  /** Of an ingredient. */
+  readonly line?: LineRead;
+  /** Ingredients that are told in the middle of the work. */
+  readonly told?: readonly LineRead[];
+}
+
+export interface PieceOptions {
+  readonly manner: Manner;
+  readonly own?: readonly Food[];
+  /** By the number of the piece: what the cook says it is. */
+  readonly roles?: Readonly<Record<number, LineRole>>;
+  readonly foods?: Readonly<Record<number, Food>>;
+}
+
+const MOST_INGREDIENTS = 150;
+
+/** Every piece of the text, in order; their spans join up to the whole of it. */
+export function piecesOf(text: string, options: PieceOptions): readonly TextPiece[] {
+  const state: State = { section: 'start', group: 'dough', hasTitle: false, ingredients: 0 };
+  const pieces: TextPiece[] = [];
+  for (const span of linesOf(text)) {
+    for (const part of partsOf(text, span, state, options)) {
+      const index = pieces.length;
+      const own = options.roles?.[index];
+      pieces.push(pieceOf(text, part, { state, options, index, ...(own ? { own } : {}) }));
+    }
+  }
+  return pieces.some((piece) => piece.role === 'ingredient') ? pieces : told(text, pieces, options);
+}
+
+interface State {
+  section: Section;
+  group: Group;
+  hasTitle: boolean;
+  ingredients: number;
+}
+
+// --- Lines and their parts ----------------------------------------------------------------------------
+
+const LINE = /[^\r\n\u2028\u2029]*(?:\r\n|[\r\n\u2028\u2029]|$)/gu;
+
+/** What lies past so many lines is one piece that nobody reads. */
+const MOST_LINES = 1200;
+
+function linesOf(text: string): readonly Span[] {
+  const lines: Span[] = [];
+  for (const found of text.matchAll(LINE)) {
+    if (found[0] === '') break;
+    if (MOST_LINES <= lines.length) return [...lines, { from: found.index, to: text.length }];
+    lines.push({ from: found.index, to: found.index + found[0].length });
+  }
+  return lines;
+}
+
+interface Part extends Span {
+  /** What is known of it before it is looked at. */
+  readonly known?: 'heading' | 'list';
+}
+
+const MARK = /^[\s#*>_•·–—+-]*(?:\[ ?\])?\s*/u;
+const bare = (line: string) => line.replace(MARK, '').replace(/[\s*_]+$/u, '');
+
+/** A heading with something behind its colon is two parts; a list in one line is many. */
+function partsOf(text: string, span: Span, state: State, options: PieceOptions): readonly Part[] {
+  const line = text.slice(span.from, span.to);
+  const lead = MARK.exec(line)?.[0].length ?? 0;
+  const rest = line.slice(lead);
+  const heading = headingAt(rest.replace(/[*_#]+/gu, ' ').trimEnd()) ?? groupAt(rest.trimEnd());
+  const cut = heading === undefined ? 0 : lead + heading.length;
+  const behind = line.slice(cut);
+  if (heading !== undefined && bare(behind) !== '') {
+    const at = span.from + cut;
+    return [
+      { from: span.from, to: at, known: 'heading' },
+      ...listOf(text, { from: at, to: span.to }, options),
+    ];
+  }
+  if (heading !== undefined) return [{ ...span, known: 'heading' }];
+  return state.section === 'method' || state.section === 'notes'
+    ? sentences(text, span)
+    : listOf(text, span, options);
+}
+
+/** "2 cups flour, 1 tsp salt; 1/2 cup lard": parts that each begin with an amount. */
+function listOf(text: string, span: Span, options: PieceOptions): readonly Part[] {
+  if (LONGEST_TEXT_LINE < span.to - span.from) return [span];
+  const cuts = cutsAt(text, span, /[,;.•|](?= )/gu).filter((at) => {
+    const next = text.slice(at, Math.min(span.to, at + 40));
+    return /^[\s]*(?:an? |one |half |[\d½¼¾⅓⅔⅛])/iu.test(next) && beginsWithAmount(next, options);
+  });
+  const line = text.slice(span.from, span.to);
+  const starts = beginsWithAmount(line, options);
+  if (!starts && /[.!?] +\p{Lu}/u.test(line.slice(0, 400))) return sentences(text, span);
+  if (cuts.length === 0 || (!starts && cuts.length < 2)) return sentences(text, span);
+  return spansBetween(span, cuts).map((part) => ({ ...part, known: 'list' as const }));
+}
+
+function beginsWithAmount(text: string, { manner }: PieceOptions): boolean {
+  const line = text.slice(0, 60).replace(MARK, '');
+  const read = readLine(line, { from: 0, to: line.length }, { manner });
+  return read.amount !== undefined && read.amount.span.from === 0;
+}
+
+const LONGEST_TEXT_LINE = 6000;
+const SENTENCE_LINE = 140;
+const SENTENCE_END = /[.!?;](?=\s+["'“(]?[\p{Lu}\d])/gu;
+const MOST_PARTS = 60;
+
+/** Long lines of work fall into sentences; a short line stays whole. */
+function sentences(text: string, span: Span): readonly Part[] {
+  const length = span.to - span.from;
+  if (length < SENTENCE_LINE || LONGEST_TEXT_LINE < length) return [span];
+  return spansBetween(span, cutsAt(text, span, SENTENCE_END));
+}
+
+function cutsAt(text: string, span: Span, pattern: RegExp): readonly number[] {
+  const line = text.slice(span.from, span.to);
+  const cuts: number[] = [];
+  for (const found of line.matchAll(pattern)) {
+    const at = span.from + found.index + 1;
+    const isShort = /(?:tsps?|tbsps?|oz|lbs?|min|mins|hrs?|approx|pkg|deg|c|T|t|in|qt|pt)\.$/u.test(
+      text.slice(Math.max(span.from, at - 8), at),
+    );
+    if (!isShort) cuts.push(at);
+    if (MOST_PARTS <= cuts.length) break;
+  }
+  return cuts;
+}
+
+function spansBetween(span: Span, cuts: readonly number[]): readonly Span[] {
+  const ends = [...cuts.filter((at) => span.from < at && at < span.to), span.to];
+  return ends.map((to, index) => ({ from: index === 0 ? span.from : ends[index - 1]!, to }));
+}
+
+// --- What a part is -----------------------------------------------------------------------------------
+
+interface Around {
+  readonly state: State;
+  readonly options: PieceOptions;
+  readonly index: number;
+  /** What the cook says it is. */
+  readonly own?: LineRole;
+}
+
+function pieceOf(text: string, part: Part, around: Around): TextPiece {
+  const { state, options, index } = around;
+  const raw = text.slice(part.from, part.to);
+  const line = bare(raw);
+  const span = { from: part.from, to: part.to };
+  if (part.known === 'heading') takeHeading(line, state);
+  const role = around.own ?? roleOf(line, part, { state, options });
+  const { group } = state;
+  if (role === 'title') state.hasTitle = true;
+  if (role !== 'ingredient') return { span, role, group };
+  state.ingredients += 1;
+  if (state.section === 'start') state.section = 'ingredients';
+  const place = trimmed(text, span);
+  const food = options.foods?.[index];
+  const read = readLine(text, place, {
+    manner: options.manner,
+    ...(options.own === undefined ? {} : { own: options.own }),
+    ...(food === undefined ? {} : { food }),
+  });
+  return { span, role, group, line: read };
+}
+
+function takeHeading(line: string, state: State): void {
+  const plain = line.replace(/[*_#]+/gu, ' ').trim();
+  const heading = headingAt(plain);
+  const group = heading === undefined ? groupAt(plain) : undefined;
+  if (heading !== undefined) state.section = heading.section;
+  if (heading?.section === 'ingredients') state.group = 'dough';
+  if (group !== undefined) state.group = group.group;
+  if (group !== undefined && state.section === 'start') state.section = 'ingredients';
+}
+
+function trimmed(text: string, { from, to }: Span): Span {
+  const raw = text.slice(from, to);
+  const lead =
+    /^[\s#*>_•·–—+|,;.-]*(?:\[ ?\]\s*)?(?:\(?\d{1,2}[.)](?=\s+[\d½¼¾⅓⅔]))?\s*/u.exec(raw)?.[0]
+      .length ?? 0;
+  const tail = /[\s*_,;|]+$/u.exec(raw)?.[0].length ?? 0;
+  return lead + tail < raw.length ? { from: from + lead, to: to - tail } : { from, to };
+}
+
+/** A title may end in how many it serves. */
+const FEW_LETTERS = 8;
+const NUMBERED = /^(?:step )?\(?\d{1,2}[.):]\s+/iu;
+
+function roleOf(
+  line: string,
+  part: Part,
+  { state, options }: Pick<Around, 'state' | 'options'>,
+): LineRole {
+  if (part.known === 'heading') return 'heading';
+  if (line === '') return 'blank';
+  if (/^[-=_*~.]{3,}$/u.test(line)) return 'heading';
+  if (state.section === 'notes') return 'note';
+  const plain = line.replace(NUMBERED, '');
+  const work = workIn(plain);
+  const said = line.length < 70 && !work?.isOrder ? yieldIn(line) : undefined;
+  const isFirst = !state.hasTitle && state.ingredients === 0 && isTitleLike(line);
+  if (said !== undefined && isFirst && FEW_LETTERS < said.span.from) return 'title';
+  const isYield = said !== undefined;
+  if (isYield && !isIngredient(plain, part, state, options)) return 'yield';
+  if (isHeatOnly(line, options.manner)) return 'heat';
+  if (state.section === 'method') return stepOrMore(plain, work !== undefined, state, options);
+  if (work?.isOrder && !startsWithAmount(plain, options)) {
+    state.section = state.ingredients === 0 ? state.section : 'method';
+    return 'step';
+  }
+  if (isIngredient(plain, part, state, options)) return 'ingredient';
+  if (NUMBERED.test(line) || (work !== undefined && 20 < line.length)) return 'step';
+  const isTitle = !state.hasTitle && state.ingredients === 0 && isTitleLike(line);
+  return isTitle ? 'title' : 'unread';
+}
+
+/** Short, without a verb; a full stop only behind a few words. */
+const isTitleLike = (line: string) =>
+  line.length <= 80 &&
+  (!/[.!?,]$/.test(line) || (line.length <= 50 && line.split(' ').length <= 7));
+
+/** Below "Method" a list of ingredients may still begin again, and talk is no work. */
+function stepOrMore(line: string, isWork: boolean, state: State, options: PieceOptions): LineRole {
+  if (isWork || state.ingredients === 0) return isWork || 12 < line.length ? 'step' : 'unread';
+  const isMore = line.length < 70 && startsWithMeasure(line, options);
+  return isMore ? 'ingredient' : 12 < line.length ? 'step' : 'unread';
+}
+
+function isHeatOnly(line: string, manner: Manner): boolean {
+  if (60 < line.length || heatIn(line, manner) === undefined) return false;
+  return (
+    /^(?:pre-?heat|oven|bake(?:d)?|baking|temp(?:erature)?|heat|time)\b[^.]*\.?$/iu.test(line) &&
+    !/\buntil\b|\bthen\b|\band (?!hot)/iu.test(line)
+  );
+}
+
+const startsWithAmount = (line: string, { manner }: PieceOptions) => {
+  const amount = readLine(line, { from: 0, to: line.length }, { manner }).amount;
+  return amount !== undefined && amount.span.from === 0;
+};
+
+function startsWithMeasure(line: string, { manner }: PieceOptions): boolean {
+  const read = readLine(line, { from: 0, to: line.length }, { manner });
+  const unit = read.amount?.terms[0]?.unit;
+  return (
+    read.amount?.span.from === 0 &&
+    unit !== undefined &&
+    (unit !== 'each' || read.search.food !== undefined)
+  );
+}
+
+function isIngredient(line: string, part: Part, state: State, options: PieceOptions): boolean {
+  if (LONGEST_LINE < line.length || MOST_INGREDIENTS <= state.ingredients) return false;
+  const read = readLine(line, { from: 0, to: line.length }, options);
+  const { amount, search, unmeasured } = read;
+  const isNamed = search.food !== undefined;
+  if (amount !== undefined) {
+    const isPieces = amount.terms[0]!.unit === 'each';
+    const isFirst = amount.span.from < 3;
+    if (isFirst)
+      return isNamed || !isPieces || (state.section === 'ingredients' && line.length < 60);
+    return isNamed && line.length < 90 && search.span.from < 25;
+  }
+  if (!isNamed)
+    return state.section === 'ingredients' && part.known !== 'list' && looksLikeFood(line);
+  const isShort = line.length < 70 && search.span.from < 25;
+  const isListed =
+    state.section === 'ingredients' || (unmeasured !== 'unsaid' && 0 < state.ingredients);
+  return isShort && isListed && workIn(line)?.isOrder !== true;
+}
+
+/** Below "Ingredients" a few words without a verb or a full stop are a food that we don't know. */
+const looksLikeFood = (line: string) =>
+  line.length < 50 &&
+  line.split(' ').length <= 6 &&
+  !/[.!?:]$/.test(line) &&
+  workIn(line) === undefined;
+
+// --- Ingredients told in the work -----------------------------------------------------------------------
+
+const MOST_TOLD = 40;
+
+/** "Take two cups of flour, a teaspoon of salt": where no list stands, the sentences are one. */
+function told(
+  text: string,
+  pieces: readonly TextPiece[],
+  options: PieceOptions,
+): readonly TextPiece[] {
+  let count = 0;
+  return pieces.map((piece) => {
+    const isText = piece.role === 'step' || piece.role === 'unread' || piece.role === 'title';
+    if (!isText || MOST_TOLD <= count) return piece;
+    const found = toldIn(text, piece.span, options);
+    count += found.length;
+    return found.length === 0
+      ? piece
+      : { ...piece, role: piece.role === 'title' ? 'title' : 'step', told: found };
+  });
+}
+
+/** Where an amount may begin, or a fat "the size of an egg", or milk "to mix". */
+const TOLD_STARTS =
+  /(?<![\p{L}\d.,/])(?=(?:about |the |enough )?(?:an? |one |two |three |four |five |six |half |three-|[\d½¼¾⅓⅔⅛]|heap|(?:butter|lard|fat|shortening)(?: or lard)? (?:the |about the )?size of|(?:sour |sweet |butter ?)?(?:milk|water)(?: enough)? to (?:mix|make|moisten|form|wet)|salt\b))/giu;
+
+function toldIn(
+  text: string,
+  { from, to }: Span,
+  { manner, own }: PieceOptions,
+): readonly LineRead[] {
+  const found: LineRead[] = [];
+  const raw = text.slice(from, to);
+  let end = 0;
+  for (const start of raw.matchAll(TOLD_STARTS)) {
+    if (start.index < end || MOST_TOLD <= found.length) continue;
+    const clause = clauseAt(raw, start.index);
+    const place = { from: from + start.index, to: from + clause };
+    const read = readLine(text, place, { manner, ...(own === undefined ? {} : { own }) });
+    const { food, span } = read.search;
+    const isNear = span.from - (read.amount?.span.to ?? place.from) < 25;
+    const isTold = food !== undefined && isNear && (isAtHead(read, place) || isOpen(read, place));
+    if (!isTold) continue;
+    found.push(read);
+    end = read.search.span.to - from;
+  }
+  return found;
+}
+
+const isAtHead = ({ amount }: LineRead, { from }: Span) => amount?.span.from === from;
+
+/** Without an amount at its head: a fat of a size, else only salt, or a liquid "to mix". */
+const isOpen = ({ amount, search }: LineRead, { from }: Span) => {
+  const part = search.food?.part;
+  const isFat = amount !== undefined && part === 'fat';
+  const isLiquid =
+    amount === undefined && (part === 'liquid' || part === 'water' || part === 'salt');
+  return (isFat || isLiquid) && search.span.from - from < 12;
+};
+
+/** To the next comma, full stop or "and a", at most a few words on. */
+function clauseAt(raw: string, start: number): number {
+  const next =
+    /[,;:(]|\.(?= |$)| and (?=(?:an? |one |two |half |[\d½¼¾⅓⅔⅛]))| with (?=an? |\d)| to (?=make|mix|form|taste)/iu.exec(
+      raw.slice(start + 2, start + 90),
+    );
+  return next === null ? Math.min(raw.length, start + 90) : start + 2 + next.index;
+}

@@ -1,0 +1,227 @@
+// A pasted recipe as the engine cooks it: what the text says is kept, what it leaves open has a
+// usual value, and each of those is said.
+// Sources: usual heats, portions and minutes are ours, common practice.
+
+import { allergensNamed } from '../larder/allergens.ts';
+import { type Notice, notice } from '../notice/notice.ts';
+import { fromFahrenheit, grams, type Kelvin, kelvin, minutes } from '../quantity/index.ts';
+import type { Ingredient, Piece, Recipe, RecipeKind, RecipeTarget } from './recipe.ts';
+import type { HeatRead, SizeRead, YieldRead } from './text-facts.ts';
+import type { IngredientRead } from './text-ingredients.ts';
+import { type KindGuess, methodFor } from './text-kind.ts';
+import { type StepRead, type StepsMade, stepsFor, usualCookMinutes } from './text-steps.ts';
+
+export interface RecipeParts {
+  readonly title: string;
+  readonly kind: KindGuess;
+  readonly ingredients: readonly IngredientRead[];
+  readonly steps: readonly StepRead[];
+  readonly yield?: YieldRead;
+  readonly heat?: HeatRead;
+  readonly ovenSize?: SizeRead;
+  /** The cook's own word. */
+  readonly portions?: number;
+}
+
+export interface RecipeMade {
+  readonly recipe: Recipe;
+  readonly ingredients: readonly IngredientRead[];
+  readonly notices: readonly Notice[];
+}
+
+/** The recipe; undefined where there is nothing to cook. */
+export function recipeFor(parts: RecipeParts): RecipeMade | undefined {
+  const { kind, title, ingredients } = parts;
+  if (ingredients.length === 0) return undefined;
+  const made = stepsFor(parts.steps, kind.kind);
+  const mass = ingredients.reduce((sum, each) => sum + each.grams, 0);
+  const portions = portionsFrom(parts, mass);
+  const division = divisionFrom(parts, mass, portions.count);
+  const heat = parts.heat;
+  return {
+    recipe: {
+      id: idFrom(title),
+      name: title,
+      kind: kind.kind,
+      method: methodFor(kind.kind),
+      portions: portions.count,
+      ingredients: ingredients.slice(0, MOST_INGREDIENTS).map(ingredientFrom),
+      steps: made.steps,
+      target: targetFrom(kind.kind, made, heat),
+      division,
+      contains: [],
+    },
+    ingredients,
+    notices: [
+      ...ingredients.flatMap(ingredientNotices),
+      ...(portions.isGuessed
+        ? [notice('MENU_TEXT_PORTIONS', 'doubt', {}, { portions: portions.count })]
+        : []),
+      ...heatNotices(kind.kind, heat),
+      ...(made.added.length === 0
+        ? []
+        : [notice('MENU_TEXT_STEPS', 'note', {}, { steps: made.added.join(', ') })]),
+    ],
+  };
+}
+
+const MOST_INGREDIENTS = 100; // as in a camp file
+const MOST_ID = 36;
+
+const idFrom = (title: string): string => {
+  const id = title
+    .normalize('NFD')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '')
+    .slice(0, MOST_ID)
+    .replace(/-+$/g, '');
+  return id === '' ? 'pasted-recipe' : id;
+};
+
+// --- Ingredients ------------------------------------------------------------------------------------
+
+function ingredientFrom({ line, group, grams: mass, written, from }: IngredientRead): Ingredient {
+  const { food } = line.search;
+  const name = `${food?.name ?? (line.search.name.trim() || written)}${group === 'dough' ? '' : ` (${group})`}`;
+  const words = allergensNamed(written, food);
+  const note = [from === 'unknown' ? 'weight not known' : '', line.note]
+    .filter((each) => each !== '')
+    .join('; ');
+  return {
+    name: name.slice(0, 120),
+    grams: mass,
+    asWritten: (amountText(line, written) || written).slice(0, 60),
+    ...(food === undefined ? {} : { food: food.key, own: food }),
+    part: food?.part ?? 'other',
+    allergens: words.allergens,
+    checkLabel: words.checkLabel,
+    ...(note === '' ? {} : { note: note.slice(0, 300) }),
+  };
+}
+
+/** The amount alone, as it was written; the whole line where there is none. */
+function amountText(line: IngredientRead['line'], written: string): string {
+  if (line.amount === undefined) return line.unmeasured === 'to-taste' ? 'to taste' : written;
+  const { from, to } = line.amount.span;
+  return written
+    .slice(Math.max(0, from - line.span.from), to - line.span.from)
+    .trim()
+    .replace(/ (?:of|de)(?: the)?$/iu, '');
+}
+
+function ingredientNotices(read: IngredientRead): readonly Notice[] {
+  const { line, grams: mass, from } = read;
+  const about = { ingredient: line.search.food?.name ?? line.search.name };
+  const assumed = from === 'filled-up' || from === 'pinch';
+  const own = assumed
+    ? line.notices.filter(({ code }) => code !== 'LARDER_AMOUNT_UNSAID')
+    : line.notices;
+  if (!assumed) return own;
+  const code = from === 'filled-up' ? 'MENU_TEXT_LIQUID' : 'MENU_TEXT_PINCH';
+  return [...own, notice(code, from === 'pinch' ? 'note' : 'doubt', about, { massGrams: mass })];
+}
+
+// --- How much ---------------------------------------------------------------------------------------
+
+/** Grams of everything in one ordinary portion; ours, as the ready recipes have it. */
+const PORTION_GRAMS: Readonly<Record<RecipeKind, number>> = {
+  'yeast-bread': 100,
+  'quick-bread': 120,
+  biscuit: 100,
+  'corn-bread': 120,
+  cobbler: 200,
+  braise: 350,
+  stew: 400,
+  beans: 300,
+  roast: 250,
+  fruit: 180,
+  'cold-dish': 200,
+};
+const MOST_PORTIONS = 2000;
+/** Pieces that one portion is: a roll, two biscuits; as the ready recipes have it. */
+const PIECES_EACH: Readonly<Partial<Record<Piece['shape'], number>>> = { roll: 1, biscuit: 2 };
+
+function portionsFrom({ portions, yield: said, kind }: RecipeParts, mass: number) {
+  if (portions !== undefined && 0 < portions && portions <= MOST_PORTIONS) {
+    return { count: portions, isGuessed: false };
+  }
+  if (said?.portions !== undefined) {
+    const [low, high] = said.portions;
+    return { count: (low + high) / 2, isGuessed: false };
+  }
+  const each = said?.pieces === undefined ? undefined : PIECES_EACH[said.pieces.shape];
+  if (said?.pieces !== undefined && each !== undefined) {
+    return { count: Math.max(1, said.pieces.count / each), isGuessed: false };
+  }
+  const count = Math.max(1, Math.round(mass / PORTION_GRAMS[kind.kind]));
+  return { count: Math.min(MOST_PORTIONS, count), isGuessed: true };
+}
+
+const DIVIDED: ReadonlySet<RecipeKind> = new Set(['yeast-bread', 'quick-bread', 'biscuit']);
+const LEAST_PIECE_GRAMS = 5;
+const MOST_PIECE_GRAMS = 20_000;
+
+function divisionFrom(parts: RecipeParts, mass: number, portions: number): readonly Piece[] {
+  const pieces = parts.yield?.pieces;
+  if (pieces === undefined || !DIVIDED.has(parts.kind.kind)) return [];
+  const each = mass / pieces.count;
+  if (!(LEAST_PIECE_GRAMS <= each && each <= MOST_PIECE_GRAMS)) return [];
+  const shape =
+    parts.kind.kind === 'yeast-bread' && pieces.shape === 'biscuit' ? 'roll' : pieces.shape;
+  return [
+    { shape, count: pieces.count, gramsEach: grams(each), portionsEach: portions / pieces.count },
+  ];
+}
+
+// --- How hot ----------------------------------------------------------------------------------------
+
+/** °F in the oven where the text names none, and °C in the middle when done; as the ready recipes. */
+const USUAL: Readonly<
+  Partial<Record<RecipeKind, readonly [ovenFahrenheit: number, coreCelsius: number]>>
+> = {
+  'yeast-bread': [400, 94],
+  'quick-bread': [390, 94],
+  biscuit: [425, 94],
+  'corn-bread': [400, 95],
+  cobbler: [375, 94],
+  fruit: [350, 90],
+  roast: [350, 74],
+  braise: [325, 90],
+  stew: [325, 74],
+  beans: [325, 90],
+};
+const ZERO_CELSIUS = 273.15;
+
+function targetFrom(kind: RecipeKind, made: StepsMade, heat: HeatRead | undefined): RecipeTarget {
+  const usual = USUAL[kind];
+  const method = methodFor(kind);
+  const oven: Kelvin | undefined =
+    heat === undefined ? usual && fromFahrenheit(usual[0]) : kelvin((heat.low + heat.high) / 2);
+  const hint = made.cookMinutes ?? [
+    minutes(usualCookMinutes[kind]),
+    minutes(usualCookMinutes[kind]),
+  ];
+  return {
+    ...(oven === undefined || method === 'simmer' || method === 'none' ? {} : { oven }),
+    ...(usual === undefined ? {} : { core: kelvin(ZERO_CELSIUS + usual[1]) }),
+    ...(method === 'none' ? {} : { minutesHint: hint }),
+    ...(made.thickness === undefined ? {} : { thickness: made.thickness }),
+    canWait: minutes(method === 'simmer' ? 60 : 20),
+    rest: minutes(kind === 'yeast-bread' || kind === 'roast' ? 15 : 5),
+    isCold: false,
+  };
+}
+
+function heatNotices(kind: RecipeKind, heat: HeatRead | undefined): readonly Notice[] {
+  const method = methodFor(kind);
+  if (method === 'simmer' || method === 'none') return [];
+  const usual = USUAL[kind];
+  if (heat === undefined) {
+    const ovenKelvin = fromFahrenheit(usual?.[0] ?? 375);
+    return [notice('MENU_TEXT_HEAT', 'doubt', {}, { ovenKelvin })];
+  }
+  return heat.isGuessed
+    ? [notice('MENU_TEXT_HEAT_READ', 'note', {}, { ovenKelvin: (heat.low + heat.high) / 2 })]
+    : [];
+}

@@ -1,0 +1,314 @@
+// The work of a pasted recipe as steps: kind by the verb, minutes where they are said, usual ones
+// where not. What the engine times itself (into the oven, cooking, out of it) is there exactly once.
+// Sources: usual minutes are ours, common practice.
+
+import { type Metres, type Minutes, minutes, type Span } from '../quantity/index.ts';
+import { isPot } from './heat-kind.ts';
+import type { RecipeKind, RecipeStep, StepKind } from './recipe.ts';
+import { minutesIn, thicknessIn, yieldIn } from './text-facts.ts';
+import type { TextPiece } from './text-lines.ts';
+import { workIn } from './text-words.ts';
+
+/** One sentence of work, before it has its place among the others. */
+export interface StepRead {
+  readonly span: Span;
+  readonly kind: StepKind;
+  readonly say: string;
+  readonly minutes?: readonly [Minutes, Minutes];
+}
+
+const LONGEST_SAY = 600; // as in a camp file
+const MOST_STEPS = 50;
+
+/** Steps as they are told, in order; preheating is the coals' business and is left out. */
+export function stepsRead(
+  text: string,
+  pieces: readonly TextPiece[],
+  kind: RecipeKind,
+): readonly StepRead[] {
+  const all = pieces
+    .filter(({ role }) => role === 'step')
+    .flatMap(({ span }) => sentencesOf(text, span))
+    .flatMap((span) => stepOf(text, span, kind));
+  return settled(all, kind).slice(0, MOST_STEPS);
+}
+
+const END = /[.!?;](?=\s+["'“(]?\p{Lu})|, then /gu;
+
+function sentencesOf(text: string, { from, to }: Span): readonly Span[] {
+  const cuts = [...text.slice(from, to).matchAll(END)]
+    .map((found) => from + found.index + 1)
+    .slice(0, MOST_STEPS);
+  const ends = [...cuts, to];
+  return ends.map((end, index) => ({ from: index === 0 ? from : ends[index - 1]!, to: end }));
+}
+
+const LEAD = /^[\s,#*>_•·–—+-]*(?:step )?(?:\(?\d{1,2}[.):](?=\s+\p{L}))?\s*/iu;
+
+function stepOf(text: string, span: Span, kind: RecipeKind): readonly StepRead[] {
+  const say = text.slice(span.from, span.to).replace(LEAD, '').replace(/\s+/gu, ' ').trim();
+  if (say.replace(/[\W_]+/gu, '').length < 3) return [];
+  const time = minutesIn(say);
+  if (yieldIn(say) !== undefined && workIn(say) === undefined) return [];
+  const found = kindOfStep(say, kind);
+  if (found === 'heat') return [];
+  return [
+    {
+      span,
+      kind: found,
+      say: say.slice(0, LONGEST_SAY),
+      ...(time === undefined ? {} : { minutes: [time.low, time.high] as const }),
+    },
+  ];
+}
+
+/** Whole turns of phrase before single verbs. */
+const PHRASES: readonly (readonly [RegExp, StepKind])[] = [
+  [/\b(?:cut|rub|work) (?:in\b|the (?:fat|lard|butter|shortening)\b|it in)|\bknead\b/iu, 'mix'],
+  [
+    /\b(?:let|leave|allow|until|to|and|set)\b[^.]{0,60}\b(?:rise|risen|double[ds]?|proof|proved?|puffy)\b|\bfirst rise\b|\bovernight\b/iu,
+    'rise',
+  ],
+  [/\b(?:bake|simmer|roast|stew|boil gently|braise)\b(?! (?:sheet|powder|soda|pan))/iu, 'cook'],
+  [
+    /\b(?:brown|sear|fry|saut[eé])\b(?!ed|ing| sugar)[^.]{0,40}\b(?:beef|meat|bacon|onion|pork|sausage|chicken|all sides|it|them)\b/iu,
+    'brown',
+  ],
+  [/\b(?:let|leave|allow)\b[^.]{0,40}\b(?:rest|cool|stand|sit)\b/iu, 'rest'],
+  [/\bkeep (?:it |them )?(?:warm|hot)\b/iu, 'hold'],
+  [/\bstir(?:ring)? (?:it |them |now and then|every|once|twice|often|occasionally)/iu, 'stir'],
+  [/\b(?:take|lift|turn|tip|get) (?:it |them |the \p{L}+ )?out\b|\bremove from\b/iu, 'take-out'],
+  [
+    /\bcut (?:out|into|the)\b[^.]{0,30}\b(?:rounds?|biscuits?|squares|circles|dough|scones)\b|\b(?:roll|pat|press|shape|form|drop)\b[^.]{0,50}\b(?:dough|out|thick|rounds?|balls?|loaf|loaves|spoonfuls?|inch)\b/iu,
+    'shape',
+  ],
+  [
+    /\b(?:put|place|set|pour|lay|arrange|spread|spoon|drop|dump|turn|tip|scrape)\b[^.]{0,70}\b(?:in|into|on|over)\b[^.]{0,20}\b(?:oven|pot|pan|skillet|kettle)\b/iu,
+    'load',
+  ],
+  [
+    /\b(?:slice|cut) (?:and|it|into \d|in)\b[^.]{0,20}\b(?:serve|wedges|pieces|slices)\b|\bserve\b/iu,
+    'dress',
+  ],
+];
+
+function kindOfStep(say: string, recipe: RecipeKind): StepKind | 'heat' {
+  const phrase = PHRASES.find(([pattern]) => pattern.test(say));
+  const work = workIn(say)?.kind;
+  if (work === 'heat' && phrase?.[1] !== 'cook') return 'heat';
+  const kind = phrase?.[1] ?? work ?? 'prepare';
+  return kind === 'shape' && isPot({ kind: recipe, method: '' }) ? 'prepare' : kind;
+}
+
+// --- In their places ----------------------------------------------------------------------------------
+
+/** One cooking, to which later ones are added; a later rise, or one behind shaping, is the second. */
+function settled(all: readonly StepRead[], kind: RecipeKind): readonly StepRead[] {
+  const isWet = isPot({ kind, method: '' });
+  const cooks = all.filter((step) => step.kind === 'cook');
+  const main = isWet ? cooks.at(-1) : cooks[0];
+  const at = main === undefined ? -1 : all.indexOf(main);
+  let rises = 0;
+  return all.flatMap((step, index): readonly StepRead[] => {
+    if (step.kind === 'rise') {
+      rises += 1;
+      const isSecond = 1 < rises || all.slice(0, index).some((each) => each.kind === 'shape');
+      return [isSecond ? { ...step, kind: 'second-rise' } : step];
+    }
+    if (index === at) return [cooks.slice(cooks.indexOf(step) + 1).reduce(joined, step)];
+    if (step.kind !== 'cook') return [step];
+    return at < index ? [] : [{ ...step, kind: isWet ? 'brown' : 'prepare' }];
+  });
+}
+
+/** "Take the lid off and bake 10 minutes more" belongs to the one baking. */
+function joined(one: StepRead, more: StepRead): StepRead {
+  const [first, then] = [one.minutes, more.minutes];
+  const time =
+    first === undefined || then === undefined
+      ? (first ?? then)
+      : ([minutes(first[0] + then[0]), minutes(first[1] + then[1])] as const);
+  return {
+    ...one,
+    say: `${one.say} ${more.say}`.slice(0, LONGEST_SAY),
+    ...(time === undefined ? {} : { minutes: time }),
+  };
+}
+
+const USUAL_MINUTES: Readonly<Record<StepKind, number>> = {
+  weigh: 5,
+  prepare: 8,
+  mix: 6,
+  fold: 3,
+  rise: 60,
+  shape: 8,
+  'second-rise': 35,
+  load: 3,
+  brown: 10,
+  cook: 40,
+  stir: 2,
+  'take-out': 3,
+  rest: 10,
+  cut: 2,
+  dress: 3,
+  hold: 5,
+};
+
+export const usualCookMinutes: Readonly<Record<RecipeKind, number>> = {
+  'yeast-bread': 40,
+  'quick-bread': 40,
+  biscuit: 18,
+  'corn-bread': 30,
+  cobbler: 45,
+  braise: 150,
+  stew: 75,
+  beans: 120,
+  roast: 120,
+  fruit: 40,
+  'cold-dish': 0,
+};
+
+const HANDS_OFF: ReadonlySet<StepKind> = new Set(['rise', 'second-rise', 'cook', 'rest', 'hold']);
+const AT_TABLE: ReadonlySet<StepKind> = new Set(['shape', 'fold']);
+
+export interface StepsMade {
+  readonly steps: readonly RecipeStep[];
+  /** Steps that the text does not tell and that had to be put in. */
+  readonly added: readonly StepKind[];
+  readonly cookMinutes?: readonly [Minutes, Minutes];
+  readonly thickness?: Metres;
+}
+
+/** Steps with ids, minutes and their order, as the timetable needs them. */
+export function stepsFor(read: readonly StepRead[], kind: RecipeKind): StepsMade {
+  const isCold = kind === 'cold-dish';
+  const order = read.filter((step) => step.kind !== 'hold' || !isCold);
+  const whole = isCold
+    ? order.filter(({ kind: each }) => !OVEN_WORK.has(each))
+    : withOven(order, kind);
+  const steps: RecipeStep[] = [];
+  for (const step of whole.slice(0, MOST_STEPS)) steps.push(stepFor(step, kind, steps));
+  const cook = read.find((step) => step.kind === 'cook')?.minutes;
+  const thick = read.map((step) => thicknessIn(step.say)).find((each) => each !== undefined);
+  return {
+    steps,
+    added: whole.filter((step: Ordered) => step.isAdded === true).map((step) => step.kind),
+    ...(cook === undefined ? {} : { cookMinutes: cook }),
+    ...(thick === undefined ? {} : { thickness: thick }),
+  };
+}
+
+const OVEN_WORK: ReadonlySet<StepKind> = new Set([
+  'load',
+  'brown',
+  'cook',
+  'take-out',
+  'stir',
+  'hold',
+]);
+
+interface Ordered extends StepRead {
+  readonly isAdded?: true;
+}
+
+/** Said by us where the text is silent. */
+const OURS: Readonly<Partial<Record<StepKind, string>>> = {
+  mix: 'Mix it.',
+  load: 'Into the oven, lid on.',
+  cook: 'Cook until it is done.',
+  'take-out': 'Take it off the coals.',
+};
+
+/** Into the oven, cooking, out of it: each once; what else is told keeps its place before or behind. */
+function withOven(read: readonly StepRead[], kind: RecipeKind): readonly Ordered[] {
+  const at = read.findIndex((step) => step.kind === 'cook');
+  const before = at < 0 ? read.filter((step) => !BEHIND.has(step.kind)) : read.slice(0, at);
+  const behind = at < 0 ? read.filter((step) => BEHIND.has(step.kind)) : read.slice(at + 1);
+  const load = before.findLast((step) => step.kind === 'load') ?? ours('load');
+  const browns = before.filter((step) => step.kind === 'brown');
+  const others = before.filter((step) => step !== load && step.kind !== 'brown');
+  const isLate = (step: StepRead) =>
+    0 < browns.length && before.indexOf(browns[0]!) < before.indexOf(step);
+  const work = others
+    .filter((step) => !isLate(step))
+    .map((step) => (NOT_BEFORE.has(step.kind) ? { ...step, kind: 'prepare' as const } : step));
+  const cook = others.filter(isLate).reduceRight(saidFirst, at < 0 ? ours('cook') : read[at]!);
+  const stir = isPot({ kind, method: '' })
+    ? behind.find((step) => step.kind === 'stir')
+    : undefined;
+  const out = behind.find((step) => step.kind === 'take-out') ?? ours('take-out');
+  const after = behind
+    .filter((step) => step !== stir && step !== out)
+    .map((step) => (AFTER.has(step.kind) ? step : { ...step, kind: 'dress' as const }));
+  return [
+    ...(0 < work.length + browns.length ? work : [ours('mix')]),
+    load,
+    ...browns,
+    cook,
+    ...(stir === undefined ? [] : [stir]),
+    out,
+    ...after,
+  ];
+}
+
+/** What goes into the pot behind the browning is said where the cooking begins. */
+const saidFirst = (cook: Ordered, step: StepRead): Ordered => ({
+  ...cook,
+  say: `${step.say} ${cook.say}`.slice(0, LONGEST_SAY),
+});
+
+const BEHIND: ReadonlySet<StepKind> = new Set(['take-out', 'cut', 'dress']);
+const NOT_BEFORE: ReadonlySet<StepKind> = new Set([
+  'load',
+  'stir',
+  'hold',
+  'take-out',
+  'cut',
+  'dress',
+]);
+const AFTER: ReadonlySet<StepKind> = new Set(['rest', 'cut', 'dress']);
+
+const ours = (kind: StepKind): Ordered => ({
+  span: { from: 0, to: 0 },
+  kind,
+  say: OURS[kind] ?? '',
+  isAdded: true,
+});
+
+function stepFor(step: Ordered, kind: RecipeKind, before: readonly RecipeStep[]): RecipeStep {
+  const usual = step.kind === 'cook' ? usualCookMinutes[kind] : USUAL_MINUTES[step.kind];
+  const [low, high] = step.minutes ?? [usual, usual];
+  const last = before.at(-1);
+  return {
+    id: idFor(step.kind, before),
+    kind: step.kind,
+    say: step.say,
+    minutes: minutes(Math.round((low + high) / 2)),
+    hands: HANDS_OFF.has(step.kind) ? 0 : 1,
+    skill: 'steady',
+    needsTable: AT_TABLE.has(step.kind),
+    after:
+      last === undefined
+        ? []
+        : [{ step: lastFor(step.kind, before), least: minutes(leastFor(step.kind, before)) }],
+  };
+}
+
+/** A pot is stirred once it simmers; ours. */
+const STIR_AFTER_MINUTES = 20;
+const leastFor = (kind: StepKind, before: readonly RecipeStep[]) =>
+  kind === 'stir' && before.some((step) => step.kind === 'cook') ? STIR_AFTER_MINUTES : 0;
+
+/** A stir waits for the pot to cook, not for it to be done; what follows it waits for the cooking. */
+const lastFor = (kind: StepKind, before: readonly RecipeStep[]): string => {
+  const cook = before.find((step) => step.kind === 'cook');
+  const last = before.at(-1)!;
+  if (kind === 'stir' && cook !== undefined)
+    return before.findLast((step) => step !== cook && step.kind !== 'stir')!.id;
+  return last.kind === 'stir' && cook !== undefined ? cook.id : last.id;
+};
+
+function idFor(kind: StepKind, before: readonly RecipeStep[]): string {
+  const count = before.filter((step) => step.kind === kind).length;
+  return count === 0 ? kind : `${kind}-${count + 1}`;
+}
