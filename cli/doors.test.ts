@@ -48,6 +48,13 @@ const WOOD = ['--fuel', 'wood'] as const;
 const SHOVELS = ['--above', '2 1/2 shovels', '--below', '1 shovel'] as const;
 
 const names = { camp: { ovens: [], hands: [] }, menu: { dishes: [] } };
+const lying = (usual: number) =>
+  lyingOf({ oven: '12 in', above: '17', below: '8' }, 'briquettes', {
+    where: '--lit',
+    said: undefined,
+    usual,
+  }).coals;
+
 const says = (measures: 'us' | 'metric') => {
   const { oven, difference } = sayFor({ measures, clock: '24', plan: names });
   const plain = (speak: (kelvin: number) => string) => (kelvin: number) =>
@@ -112,7 +119,7 @@ describe('emberwright layout', () => {
     const judged = held(
       judgeLayout({
         ...twelve(),
-        coals: lyingOf({ above: 17, below: 8 }, 30),
+        coals: lying(30),
         wanted: fromFahrenheit(350),
         minutes: minutes(60),
         loadInMinute: minutes(15),
@@ -151,6 +158,56 @@ describe('emberwright layout', () => {
   });
 });
 
+describe('coals of several ages, and an oven that is hot', () => {
+  const SETS = ['--coals', '17/8@50', '--coals', '4/2@15'] as const;
+
+  it('are run as the engine runs them, with the oven as it reads now', () => {
+    const coals = [
+      { place: 'above', pieces: 17, litMinutesAgo: minutes(50) },
+      { place: 'below', pieces: 8, litMinutesAgo: minutes(50) },
+      { place: 'above', pieces: 4, litMinutesAgo: minutes(15) },
+      { place: 'below', pieces: 2, litMinutesAgo: minutes(15) },
+    ] as const;
+    const judgement = held(
+      judgeLayout({
+        ...{ ...twelve(), coals, ironNow: fromFahrenheit(330) },
+        ...{ loadInMinutesAgo: minutes(20), wanted: fromFahrenheit(350), minutes: minutes(60) },
+      }),
+    );
+    const { flat } = command(
+      ...['layout', ...TWELVE, ...SETS, '--minutes-in', '20 min', '--iron', '330 F'],
+    );
+    expect(flat).toContain('21 above and 10 below');
+    expect(flat).toContain(`On the whole ${says('us').oven(judgement.mean)}`);
+    expect(flat).not.toContain('coals lit');
+  });
+
+  it('are more than the old set alone, and shovels are written with "and"', () => {
+    const mean = (...words: readonly string[]) =>
+      Number(/On the whole (\d+)/.exec(command('layout', ...TWELVE, ...words).flat)?.[1]);
+    expect(mean(...SETS)).toBeGreaterThan(mean('--coals', '17/8@50'));
+    const wood = command('layout', ...TWELVE, ...WOOD, '--coals', '2 1/2 and 1 @ 30 min');
+    expect(wood.flat).toContain('2 1/2 shovels above and 1 shovel below');
+  });
+
+  it('let what is left do more in a hot oven than in a cold one', () => {
+    const held200 = (...words: readonly string[]) =>
+      Number(/Hottest (\d+)/.exec(command('left', ...TWELVE, '--coals', '22', ...words).flat)?.[1]);
+    expect(held200('--iron', '350 F')).toBeGreaterThan(held200());
+  });
+
+  it.each<[readonly string[], RegExp]>([
+    [['--coals', '17'], /--coals: found "17"/],
+    [['--coals', '17/8@30', '--above', '3'], /--coals: found --above or --below beside it/],
+    [['--above', '17'], /--below: found nothing/],
+    [['--coals', '17/8@soon'], /--coals: found "soon"/],
+  ])('say what is wrong with %s', (words, said) => {
+    const { exit, error } = command('layout', ...TWELVE, ...words);
+    expect(exit).toBe(3);
+    expect(error).toMatch(said);
+  });
+});
+
 describe('emberwright left', () => {
   it('prints each way with the counts and the heat of the engine', () => {
     const { load: _load, method: _method, ...spot } = twelve();
@@ -178,7 +235,7 @@ describe('emberwright what-now', () => {
     for (const symptom of SYMPTOMS) {
       const state = {
         ...twelve(),
-        coals: lyingOf({ above: 17, below: 8 }, 50),
+        coals: lying(50),
         loadInMinutesAgo: minutes(15),
       };
       const { moves } = held(rescue({ symptom, state }));

@@ -37,6 +37,10 @@ export const spot = (command: Command, examples: string) =>
 
 const METHOD_HELP = 'bake, roast, simmer, boil, fry or keep-warm; left out: bake';
 
+const COALS_HELP = 'in place of the two, once for each age: 17/8@30 is above/below@minutes ago';
+const IRON_HELP = 'the oven is this hot now: "300 F"; left out: as hot as these coals made it';
+const eachSet = (set: string, sets: readonly string[] = []) => [...sets, set];
+
 function coalsCommand(shell: Shell, end: End): Command {
   const command = new Command('coals')
     .description('Coals only: how many for this oven and this heat, where they lie, and why.')
@@ -58,8 +62,10 @@ function coalsCommand(shell: Shell, end: End): Command {
 function layoutCommand(shell: Shell, end: End): Command {
   const command = new Command('layout')
     .description('Will my own layout do? The heat that your coals give from now on, and a verdict.')
-    .requiredOption('--above <coals>', 'on the lid: 17, or "2 shovels" of wood coals')
-    .requiredOption('--below <coals>', 'under the oven: 8, or "1 shovel"')
+    .option('--above <coals>', 'on the lid: 17, or "2 shovels" of wood coals')
+    .option('--below <coals>', 'under the oven: 8, or "1 shovel"')
+    .option('--coals <set>', COALS_HELP, eachSet)
+    .option('--iron <heat>', IRON_HELP)
     .option('--heat <heat>', 'wanted in the oven: "350 F"')
     .option('--lit <ago>', 'the coals were lit: "30 min ago"')
     .option('--in-after <time>', 'the food goes in so long from now: "15 min"')
@@ -71,6 +77,7 @@ function layoutCommand(shell: Shell, end: End): Command {
     command,
     `  emberwright layout --oven "12 in" --above 17 --below 8
   emberwright layout --oven "12 in" --above 17 --below 8 --heat "375 F" --lit "30 min ago" --minutes-in "5 min"
+  emberwright layout --oven "12 in" --coals 17/8@50 --coals 4/2@15 --minutes-in "20 min"
   emberwright layout --oven "12 in" --above "2 shovels" --below "1 shovel" --fuel wood`,
   );
 }
@@ -80,6 +87,7 @@ function leftCommand(shell: Shell, end: End): Command {
     .description('I have so many coals left: what can I do with them?')
     .requiredOption('--coals <count>', 'what still glows: 22, or "3 shovels" of wood coals')
     .option('--age <ago>', 'lit about so long ago: "30 min"')
+    .option('--iron <heat>', IRON_HELP)
     .action((options) => end(left(options, shell)));
   return spot(
     command,
@@ -93,8 +101,10 @@ function whatNowCommand(shell: Shell, end: End): Command {
   const command = new Command('what-now')
     .description('It is going wrong: three moves in order, each with its effect and its wait.')
     .requiredOption('--symptom <sign>', SYMPTOMS.join(', '))
-    .requiredOption('--above <coals>', 'on the lid now: 17, or "2 shovels" of wood coals')
-    .requiredOption('--below <coals>', 'under the oven now: 8, or "1 shovel"')
+    .option('--above <coals>', 'on the lid now: 17, or "2 shovels" of wood coals')
+    .option('--below <coals>', 'under the oven now: 8, or "1 shovel"')
+    .option('--coals <set>', COALS_HELP, eachSet)
+    .option('--iron <heat>', IRON_HELP)
     .option('--age <ago>', 'the coals were lit about so long ago: "50 min"')
     .option('--minutes-in <time>', 'the food has been in for so long: "15 min"')
     .option('--method <kind>', METHOD_HELP)

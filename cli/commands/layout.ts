@@ -11,8 +11,7 @@ import {
 } from '#engine';
 import { type ExitCode, wrongUse } from '../exit.ts';
 import { fireOf, HEAT_METHODS, refuse, sayTo, tell } from '../fire.ts';
-import { coalsOf } from '../fuel-reading.ts';
-import { lyingOf, type StateOptions } from '../lying.ts';
+import { ironOf, lyingOf, type StateOptions } from '../lying.ts';
 import { minutesOf, oneOf, quantityOf } from '../reading.ts';
 import type { Shell } from '../shell.ts';
 
@@ -48,8 +47,8 @@ export function layout(options: LayoutOptions, shell: Shell): ExitCode {
   const wanted = kelvin(
     quantityOf('--heat', options.heat ?? USUAL_HEAT, 'temperature', USUAL_HEAT),
   );
-  const above = coalsOf('--above', options.above, door.fuel);
-  const below = coalsOf('--below', options.below, door.fuel);
+  const age = { where: '--lit', said: options.lit, usual: USUAL_LIT_MINUTES };
+  const { coals, above, below } = lyingOf(options, door.fuel, age);
   const judgement = judgeLayout({
     oven,
     air,
@@ -58,7 +57,8 @@ export function layout(options: LayoutOptions, shell: Shell): ExitCode {
     fuel: camp.fuel,
     conditions,
     method,
-    coals: lyingOf({ above, below }, minutesOf('--lit', options.lit, USUAL_LIT_MINUTES)),
+    coals,
+    ...ironOf(options),
     load: usualLoad(fire, method),
     ...whenIn(options, wait),
     wanted,
@@ -80,10 +80,15 @@ const whenIn = ({ minutesIn }: LayoutOptions, wait: number) =>
     ? { loadInMinute: minutes(wait) }
     : { loadInMinutesAgo: minutes(minutesOf('--minutes-in', minutesIn, 0)) };
 
+const isAgeSaid = ({ coals = [] }: LayoutOptions): boolean =>
+  coals.length > 0 && coals.every((set) => set.includes('@'));
+
 const assumedOf = (options: LayoutOptions, wanted: Kelvin): readonly string[] => [
   'a usual dough or pot for this oven',
   ...(options.heat === undefined ? [`${sayTo(options).oven(wanted)} wanted`] : []),
-  ...(options.lit === undefined ? [`coals lit ${USUAL_LIT_MINUTES} min ago`] : []),
+  ...(options.lit === undefined && !isAgeSaid(options)
+    ? [`coals lit ${USUAL_LIT_MINUTES} min ago`]
+    : []),
   ...(options.minutesIn === undefined && options.inAfter === undefined
     ? [`oven still empty, food in after ${USUAL_WAIT_MINUTES} min`]
     : []),

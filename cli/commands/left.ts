@@ -4,12 +4,14 @@ import { coalsLeftSheet, isRefusal, minutes, whatCanIDoWith } from '#engine';
 import type { ExitCode } from '../exit.ts';
 import { type FireOptions, fireOf, refuse, tell } from '../fire.ts';
 import { coalsOf } from '../fuel-reading.ts';
+import { ironOf } from '../lying.ts';
 import { minutesOf } from '../reading.ts';
 import type { Shell } from '../shell.ts';
 
 interface LeftOptions extends FireOptions {
   readonly coals: string;
   readonly age?: string;
+  readonly iron?: string;
 }
 
 const USUAL_AGE_MINUTES = 30;
@@ -29,9 +31,11 @@ export function left(options: LeftOptions, shell: Shell): ExitCode {
     conditions,
     pieces,
     litMinutesAgo: minutes(age),
+    ...ironOf(options),
   });
   if (isRefusal(possibilities)) return refuse(possibilities, oven, { options, shell });
   const alsoAssumed = options.age === undefined ? [`coals lit ${USUAL_AGE_MINUTES} min ago`] : [];
-  const asked = { door: { ...door, alsoAssumed }, pieces, possibilities };
+  const isHot = options.iron !== undefined;
+  const asked = { door: { ...door, alsoAssumed }, pieces, possibilities, isHot };
   return tell((say) => coalsLeftSheet(asked, say), fire, { options, shell });
 }

@@ -3,8 +3,7 @@
 import { isRefusal, minutes, rescue, type Symptom, usualLoad, whatNowSheet } from '#engine';
 import type { ExitCode } from '../exit.ts';
 import { fireOf, HEAT_METHODS, refuse, tell } from '../fire.ts';
-import { coalsOf } from '../fuel-reading.ts';
-import { lyingOf, type StateOptions } from '../lying.ts';
+import { ironOf, lyingOf, type StateOptions } from '../lying.ts';
 import { minutesOf, oneOf } from '../reading.ts';
 import type { Shell } from '../shell.ts';
 
@@ -29,13 +28,12 @@ const USUAL_AGE_MINUTES = 50; // ashed over, an oven heated, and the bread so lo
 export function whatNow(options: WhatNowOptions, shell: Shell): ExitCode {
   const symptom = oneOf('--symptom', options.symptom, SYMPTOMS);
   const method = oneOf('--method', options.method ?? 'bake', HEAT_METHODS);
-  const age = minutesOf('--age', options.age, USUAL_AGE_MINUTES);
   const inside = minutesOf('--minutes-in', options.minutesIn, USUAL_IN_MINUTES);
   const fire = fireOf(options, shell);
   if (isRefusal(fire)) return refuse(fire, undefined, { options, shell });
   const { oven, air, camp, screened, conditions, door } = fire;
-  const above = coalsOf('--above', options.above, door.fuel);
-  const below = coalsOf('--below', options.below, door.fuel);
+  const age = { where: '--age', said: options.age, usual: USUAL_AGE_MINUTES };
+  const { coals, above, below } = lyingOf(options, door.fuel, age);
   const found = rescue({
     symptom,
     state: {
@@ -46,7 +44,8 @@ export function whatNow(options: WhatNowOptions, shell: Shell): ExitCode {
       fuel: camp.fuel,
       conditions,
       method,
-      coals: lyingOf({ above, below }, age),
+      coals,
+      ...ironOf(options),
       load: usualLoad(fire, method),
       loadInMinutesAgo: minutes(inside),
     },

@@ -105,7 +105,8 @@ const wayOf = (left: CoalsLeft, method: HeatMethod): OrRefusal<Possibility> => {
   if (isRefusal(now)) return now;
   const start = { ...now.moment, iron: empty.moment.iron, ovenKelvin: empty.moment.ovenKelvin };
   // Baked food waits for its heat; a pot warms with its own.
-  const wait = method === 'simmer' ? 0 : PREHEAT_MINUTES;
+  const preheat = left.ironNow === undefined ? PREHEAT_MINUTES : HOT_OVEN_MINUTES;
+  const wait = method === 'simmer' ? 0 : preheat;
   const moments = runOn(now.setting, start, { minutes: LOOKED_AT_MINUTES, loadInMinute: wait });
   const heats = HEATS.flatMap((heat) => heldHeat(moments, heat));
   return {
@@ -118,6 +119,8 @@ const wayOf = (left: CoalsLeft, method: HeatMethod): OrRefusal<Possibility> => {
 };
 
 const PREHEAT_MINUTES = 15;
+/** An oven that is hot already: time to lay the coals. */
+const HOT_OVEN_MINUTES = 5;
 
 const lying = (
   { litMinutesAgo }: CoalsLeft,

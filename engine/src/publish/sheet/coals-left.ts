@@ -10,13 +10,16 @@ export interface CoalsLeftAsked {
   readonly door: Door;
   readonly pieces: number;
   readonly possibilities: Possibilities;
+  /** The oven is hot already, as was said. */
+  readonly isHot?: boolean;
 }
 
 export function coalsLeftSheet(asked: CoalsLeftAsked, say: Say): SheetDocument {
   const { door, pieces, possibilities } = asked;
   const much = coalsWord(pieces, door.fuel);
   const title = `With ${much}${door.fuel === 'wood-coals' ? '' : ' coals'} left`;
-  const from = 'From now; each way starts with a cold oven, baked food goes in after 15 min.';
+  const [oven, wait] = asked.isHot ? ['the oven as hot as it is', 5] : ['a cold oven', 15];
+  const from = `From now; each way starts with ${oven}, baked food goes in after ${say.minutes(wait)}.`;
   const blocks = [
     ...(possibilities.ways.length > 0 ? [paragraph(from)] : []),
     ...possibilities.ways.flatMap((way) => wayBlocks(way, door, say)),
