@@ -9,6 +9,7 @@ import { listRecipes } from './commands/recipes.ts';
 import { tonight } from './commands/tonight.ts';
 import { doorCommands } from './doors.ts';
 import { EXIT_HELP, type ExitCode } from './exit.ts';
+import { fitsCommand } from './fits-door.ts';
 import { formulaCommand } from './formula-door.ts';
 import { GROUNDS } from './reading.ts';
 import type { Shell } from './shell.ts';
@@ -27,6 +28,7 @@ export function program(shell: Shell, end: (code: ExitCode) => void): Command {
   all.addCommand(formulaCommand(shell, end));
   for (const door of doorCommands(shell, end)) all.addCommand(door);
   for (const bread of breadCommands(shell, end)) all.addCommand(bread);
+  all.addCommand(fitsCommand(shell, end));
   all.addCommand(stackCommand(shell, end));
   for (const command of [all, ...all.commands]) {
     command.exitOverride().configureOutput({
@@ -49,6 +51,7 @@ Or come in halfway, with nothing set up:
   emberwright stack --oven "12 in" --heat "350 F"
 
 Or with a dough:
+  emberwright fits --what biscuits --oven "12 in"
   emberwright leaven --what biscuits --height "6500 ft"
   emberwright rise --what rolls --air "45 F"
 

@@ -21,7 +21,7 @@ const MOST_PIECES = 100;
 export function massToFill(oven: CampOven, recipe: Recipe): Grams {
   const lot = wholeLot(recipe);
   if (lot === undefined) return recipeMass(recipe);
-  if (lot.lie === 'pieces') return grams((mostPieces(oven, lot) * lot.mass) / lot.count);
+  if (lot.lie === 'pieces') return grams((mostIn(oven, lot) * lot.mass) / lot.count);
   if (lot.lie === 'pot') return grams(COMFORTABLE_FILL * workingMass(oven, recipe.kind));
   const thickness = recipe.target.thickness ?? usualThickness(recipe.kind);
   const { gramsPerCubicMetre } = riseOf(recipe.kind);
@@ -45,7 +45,8 @@ function comfortableMass(oven: CampOven, lot: Lot, most: number): number {
   return fits;
 }
 
-function mostPieces(oven: CampOven, lot: Lot): number {
+/** Whole pieces that lie side by side under the lid; 1 even where that one does not go in. */
+export function mostIn(oven: CampOven, lot: Lot): number {
   for (let count = MOST_PIECES; 1 < count; count--) {
     if (fitsIn(layIn(oven, partOfLot(lot, count / lot.count, count)))) return count;
   }

@@ -24,6 +24,7 @@ export { daySheet } from './sheet/day-sheet.ts';
 export { dishCard } from './sheet/dish-card.ts';
 export { coalsOnShovels, type Door } from './sheet/door.ts';
 export { fireAndCareSheet } from './sheet/fire-and-care.ts';
+export { fitSheet, sizesSheet, spreadSheet } from './sheet/fits-sheet.ts';
 export { handSheet } from './sheet/hand-sheet.ts';
 export { layoutSheet } from './sheet/layout-judged.ts';
 export { mealSummary } from './sheet/meal-summary.ts';

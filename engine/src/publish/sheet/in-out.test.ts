@@ -31,7 +31,7 @@ function planned(what: string, inOven: InOvenWish = {}): MealPlan {
   return planMeal(asked.camp, { ...asked.menu, dishes });
 }
 
-const say = (plan: MealPlan, measures: 'us' | 'metric') => sayFor({ measures, plan });
+const say = (plan: MealPlan, measures: 'us' | 'metric') => sayFor({ measures, clock: '24', plan });
 const cardOf = (plan: MealPlan, measures: 'us' | 'metric' = 'us') =>
   dishCard(plan, plan.dishes[0]!.dish.id, say(plan, measures));
 const textOf = (plan: MealPlan, measures: 'us' | 'metric' = 'us') =>

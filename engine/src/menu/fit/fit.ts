@@ -1,0 +1,73 @@
+// What a cook asks when it comes to room: this oven, this kind of food; how much goes in, and how?
+
+import type { CampOven } from '../../camp/camp.ts';
+import type { Grams, Metres, Ratio } from '../../quantity/unit.ts';
+import type { InOven, InOvenWish } from '../in-oven.ts';
+import type { PlacedPiece } from '../load.ts';
+
+export const FIT_KINDS = [
+  'round',
+  'wedges',
+  'biscuits',
+  'rolls',
+  'loaf',
+  'tin-loaf',
+  'batter',
+  'pot',
+  'dumplings',
+  'cobbler',
+] as const;
+
+/**
+ * 'round': a dough rolled out to the wall. 'wedges': the same, scored before it is baked. 'biscuits':
+ * by a cutter. 'rolls': balls that grow together in rings. 'loaf': stands free. 'dumplings': on a
+ * stew. 'cobbler': fruit under a topping.
+ */
+export type FitKind = (typeof FIT_KINDS)[number];
+
+export interface FitAsk {
+  readonly what: FitKind;
+  /** As it is rolled out or poured; left out, what is usual. Not asked of rolls, loaves and pots. */
+  readonly thickness?: Metres;
+  /** Of the round that is cut; 2 1/2 inches where nobody says. */
+  readonly cutter?: Metres;
+  /** Of one roll or dumpling. */
+  readonly pieceMass?: Grams;
+  /** Into how many wedges a round is scored: 8 where nobody says. */
+  readonly wedges?: number;
+  readonly inOven?: InOvenWish;
+}
+
+/** A layer of a cobbler, or a stew and what floats on it; the lowest first. */
+export interface FitLayer {
+  readonly what: 'fruit' | 'topping' | 'stew' | 'dumplings';
+  readonly mass: Grams;
+  readonly height: Metres;
+  readonly risenHeight: Metres;
+}
+
+/** The most of it that goes into this oven. */
+export interface OvenFit {
+  readonly what: FitKind;
+  readonly oven: CampOven;
+  readonly inOven: InOven;
+  /** Inside, where food lies; smaller than the nominal size. */
+  readonly floor: Metres;
+  readonly isFloorMeasured: boolean;
+  /** Of the dough, the batter or the food in all. */
+  readonly mass: Grams;
+  readonly pieces: number;
+  readonly gramsEach: Grams;
+  /** As it lies, raw: a rolled dough draws together and lies thicker. For a pot its depth. */
+  readonly thickness: Metres;
+  /** What is rolled out, rolled to this; what is poured, poured so deep. */
+  readonly rolledTo?: Metres;
+  readonly risenHeight: Metres;
+  readonly headroom: Metres;
+  /** What is in the way of more. */
+  readonly limitedBy: 'floor' | 'lid' | 'pot' | 'tin';
+  readonly placed: readonly PlacedPiece[];
+  /** Raw depth over the depth of the oven; a batter is poured no higher than two thirds. */
+  readonly fullness: Ratio;
+  readonly layers: readonly FitLayer[];
+}

@@ -1,0 +1,238 @@
+// How much goes into this oven, or over these; or which oven for so much. No camp, no recipe, no coals.
+
+import type { CampOven } from '../../camp/camp.ts';
+import {
+  type BatchPart,
+  type FitKind,
+  floorOf,
+  type LeftOver,
+  type OvenFit,
+  portionsIn,
+  type SizeFit,
+  type SpreadBatch,
+} from '../../menu/index.ts';
+import type { Block, FactRow, SheetDocument } from '../document.ts';
+import { piecesAbove } from '../drawing/pieces-above.ts';
+import type { Say } from '../say.ts';
+import { paragraph } from './door.ts';
+import { sentenceCase } from './phrases.ts';
+
+/** What a cook calls so much of it. */
+const NAME: Readonly<Record<FitKind, string>> = {
+  round: 'round rolled out to the wall',
+  wedges: 'round scored in wedges',
+  biscuits: 'cut rounds',
+  rolls: 'rolls',
+  loaf: 'loaf that stands free',
+  'tin-loaf': 'loaf in its tin on a rack',
+  batter: 'batter',
+  pot: 'pot of food',
+  dumplings: 'dumplings on a stew',
+  cobbler: 'cobbler',
+};
+
+const LIMIT: Readonly<Record<OvenFit['limitedBy'], string>> = {
+  floor: 'the floor is full',
+  lid: 'the lid is in the way of more',
+  pot: 'three quarters full, so that it does not boil over',
+  tin: 'the tin is full',
+};
+
+export interface FitAsked {
+  readonly fit: OvenFit;
+}
+
+/** The most of it that goes into one oven. */
+export function fitSheet({ fit }: FitAsked, say: Say): SheetDocument {
+  return {
+    kind: 'what-fits',
+    title: `${sentenceCase(NAME[fit.what])} in this oven`,
+    eyebrow: fit.oven.name,
+    blocks: [
+      { type: 'figures', figures: figuresOf(fit, say) },
+      { type: 'facts', rows: [...pieceRows(fit, say), ...heightRows(fit, say)] },
+      paragraph(floorSentence(fit.oven, fit, say)),
+      ...piecesDrawing(fit),
+      ...layerBlocks(fit, say),
+    ],
+  };
+}
+
+/** Where each piece lies; nothing to draw for one that runs to the wall. */
+function piecesDrawing({ what, floor, placed, pieces }: OvenFit): readonly Block[] {
+  if (placed.length < 2) return [];
+  const alt = `The ${what === 'dumplings' ? 'stew' : 'floor'} from above: ${pieces} ${NAME_OF_PIECE[what] ?? 'pieces'} side by side, none over another.`;
+  const across = placed.map(({ x, y, diameter }) => 2 * Math.hypot(x, y) + diameter);
+  const floorMetres = Math.max(floor, ...across);
+  const svg = piecesAbove({ floorMetres, placed, alt });
+  return [{ type: 'drawing', svg, alt, wide: false }];
+}
+
+function figuresOf(fit: OvenFit, say: Say) {
+  const { pieces, mass } = fit;
+  const isCounted = ['biscuits', 'rolls', 'dumplings', 'wedges'].includes(fit.what);
+  return [
+    { figure: say.mass(mass), label: fit.what === 'pot' ? 'of food' : 'in all' },
+    ...(isCounted
+      ? [{ figure: say.count(pieces), label: NAME_OF_PIECE[fit.what] ?? 'pieces' }]
+      : []),
+    { figure: say.count(Math.max(1, Math.round(portionsIn(fit)))), label: 'portions, about' },
+  ];
+}
+
+const NAME_OF_PIECE: Readonly<Partial<Record<FitKind, string>>> = {
+  wedges: 'wedges',
+  rolls: 'rolls',
+  dumplings: 'dumplings',
+  biscuits: 'cut rounds',
+};
+
+/** As menu/lay.ts lays cut rounds. */
+const GAP_METRES = 0.006;
+
+function pieceRows({ what, pieces, gramsEach, inOven }: OvenFit, say: Say): readonly FactRow[] {
+  if (pieces === 1) return [];
+  const together = inOven.pieces === 'touching' || what === 'rolls';
+  const lie = {
+    biscuits: together ? 'side by side, touching' : `${say.length(GAP_METRES)} between them`,
+    rolls: 'in rings; they grow together',
+    dumplings: 'one layer, side by side on the stew',
+    wedges: 'scored through before it is baked, left together',
+  }[what as string];
+  return [
+    { label: 'Each', value: say.mass(gramsEach), ...(lie === undefined ? {} : { note: lie }) },
+  ];
+}
+
+function heightRows(fit: OvenFit, say: Say): readonly FactRow[] {
+  const { rolledTo, thickness, risenHeight, headroom, what } = fit;
+  const verb = what === 'batter' ? 'Poured' : 'Rolled';
+  const isDrawn = rolledTo !== undefined && thickness > 1.05 * rolledTo;
+  const deep = { label: what === 'pot' ? 'Depth of food' : 'Raw', value: say.length(thickness) };
+  return [
+    ...(rolledTo === undefined
+      ? what === 'loaf' || what === 'tin-loaf' || what === 'rolls'
+        ? []
+        : [deep]
+      : [
+          {
+            label: verb,
+            value: say.length(rolledTo),
+            ...(isDrawn ? { note: `draws together to ${say.length(thickness)}` } : {}),
+          },
+        ]),
+    ...(what === 'pot' ? [] : [{ label: 'Risen', value: say.length(risenHeight) }]),
+    {
+      label: 'To the lid',
+      value: say.length(headroom),
+      note: LIMIT[fit.limitedBy],
+    },
+  ];
+}
+
+/** Floor and nominal size are two numbers, and which of them was reckoned with is always said. */
+function floorSentence(
+  oven: CampOven,
+  { floor, isFloorMeasured }: Pick<OvenFit, 'floor' | 'isFloorMeasured'>,
+  say: Say,
+): string {
+  return isFloorMeasured
+    ? `Reckoned with the floor that you measured, ${say.length(floor)}; the oven is called ${say.length(oven.diameter)}.`
+    : `An oven called ${say.length(oven.diameter)} has a floor of about ${say.length(floor)}: that was reckoned with. Measure yours across the inside of its bottom.`;
+}
+
+function layerBlocks({ layers }: OvenFit, say: Say): readonly Block[] {
+  if (layers.length === 0) return [];
+  return [
+    {
+      type: 'table',
+      caption: 'From the floor up',
+      head: ['', 'weight', 'high', 'once done'],
+      numeric: [false, true, true, true],
+      rows: layers.map(({ what, mass, height, risenHeight }) => [
+        sentenceCase(what),
+        say.mass(mass),
+        say.length(height),
+        say.length(risenHeight),
+      ]),
+    },
+  ];
+}
+
+export interface SpreadAsked {
+  readonly what: FitKind;
+  readonly wanted: number;
+  readonly spread: SpreadBatch;
+}
+
+/** So much of it over these ovens. */
+export function spreadSheet({ what, wanted, spread }: SpreadAsked, say: Say): SheetDocument {
+  const many = spread.parts.length;
+  return {
+    kind: 'what-fits',
+    title: `${say.mass(wanted)} as ${NAME[what]}`,
+    eyebrow: many === 1 ? (spread.parts[0]?.oven.name ?? '') : `${many} ovens`,
+    blocks: [
+      {
+        type: 'table',
+        caption: 'Into each oven',
+        head: ['oven', 'floor', 'weight', 'pieces', 'thick'],
+        numeric: [false, true, true, true, true],
+        rows: spread.parts.map((part) => partRow(part, say)),
+      },
+      paragraph(
+        spread.left <= 5
+          ? 'Nothing is left over.'
+          : `${say.mass(spread.left)} is left over: ${spread.ways.map((way) => wayWord(way, say)).join('; or ')}.`,
+      ),
+    ],
+  };
+}
+
+const partRow = ({ oven, mass, pieces, thickness }: BatchPart, say: Say) => [
+  oven.name,
+  say.length(floorOf(oven)),
+  say.mass(mass),
+  pieces === 1 ? '' : say.count(pieces),
+  thickness === undefined ? '' : say.length(thickness),
+];
+
+function wayWord(way: LeftOver, say: Say): string {
+  switch (way.way) {
+    case 'thicker':
+      return `make it ${say.length(way.thickness)} thick instead of ${say.length(way.wanted)}, and bake it longer`;
+    case 'second-turn':
+      return `bake it in ${way.turns} turns`;
+    case 'less':
+      return `make only ${say.mass(way.mass)}`;
+  }
+}
+
+export interface SizesAsked {
+  readonly what: FitKind;
+  readonly wanted: number;
+  readonly sizes: readonly SizeFit[];
+}
+
+/** Which size of oven for so much of it. */
+export function sizesSheet({ what, wanted, sizes }: SizesAsked, say: Say): SheetDocument {
+  return {
+    kind: 'what-fits',
+    title: `${say.mass(wanted)} as ${NAME[what]}: which oven?`,
+    blocks: [
+      {
+        type: 'table',
+        caption: 'Sizes as they are usually made; your own measurements win',
+        head: ['oven', 'floor', 'how many', 'each is full to'],
+        numeric: [false, true, true, true],
+        rows: sizes.map(({ oven, ovens, fill }) => [
+          oven.name,
+          say.length(floorOf(oven)),
+          say.count(ovens),
+          say.percent(fill),
+        ]),
+      },
+      ...(sizes.length === 0 ? [paragraph('No usual oven holds it.')] : []),
+    ],
+  };
+}
