@@ -85,3 +85,20 @@ describe('emberwright rise', () => {
     expect(error()).toMatch(/--stands: found "5 C"/);
   });
 });
+
+describe('emberwright mix', () => {
+  it('weighs the bags, says what is added at camp, how long they keep and how many bakes a tin holds', () => {
+    const { exit, out } = command('mix', '--what', 'fire-bread', '--bags', '4');
+    expect(exit).toBe(0);
+    expect(out()).toMatch(/all-purpose flour\s+400 g\s+1600 g/); // four times the recipe’s own 400 g
+    expect(out()).toMatch(/Add at camp: .*Water 312 g \(1 1\/3\s+cups\)/);
+    expect(out()).toMatch(/Keeps 1 month in a pack/);
+    expect(out()).toMatch(/8 bakes/); // 250 ml × 0.9 over 20 g of powder and 5 g of salt, sr28 spoons
+  });
+
+  it('offers no tin for a bread that is raised by yeast', () => {
+    const { exit, out } = command('mix', '--what', 'rolls');
+    expect(exit).toBe(0);
+    expect(out()).not.toMatch(/tin without flour/);
+  });
+});

@@ -1,7 +1,9 @@
-// The commands that ask about one bread and need no oven: what raises it, how long its dough takes.
+// The commands that ask about one bread and need no oven: what raises it, how long its dough takes,
+// and how it is carried dry.
 
 import { Command } from 'commander';
 import { leaven } from './commands/leaven.ts';
+import { mix } from './commands/mix.ts';
 import { rise } from './commands/rise.ts';
 import { EXIT_HELP, type ExitCode } from './exit.ts';
 import type { Shell } from './shell.ts';
@@ -9,7 +11,7 @@ import type { Shell } from './shell.ts';
 type End = (code: ExitCode) => void;
 
 export const breadCommands = (shell: Shell, end: End): readonly Command[] =>
-  [leavenCommand, riseCommand].map((make) => make(shell, end));
+  [leavenCommand, riseCommand, mixCommand].map((make) => make(shell, end));
 
 const bread = (command: Command, examples: string) =>
   command
@@ -48,5 +50,18 @@ function riseCommand(shell: Shell, end: End): Command {
     `  emberwright rise --what rolls --air "45 F"
   emberwright rise --what rolls --air "5 C" --stands "2 h at 5 C, then 28 C" --height "2100 m"
   emberwright rise --what my-sourdough.json --stands "10 h at 40 F, then 75 F"`,
+  );
+}
+
+function mixCommand(shell: Shell, end: End): Command {
+  const command = new Command('mix')
+    .description('A bread as dry mixes: bags to weigh at home, or a tin without flour.')
+    .option('--bags <count>', 'so many bags of one recipe each: 4')
+    .option('--tin <room>', 'the tin holds: "250 ml" or "1 cup"')
+    .action((options) => end(mix(options, shell)));
+  return bread(
+    command,
+    `  emberwright mix --what biscuits --bags 4
+  emberwright mix --what fire-bread --tin "1 cup" --height "6500 ft"`,
   );
 }

@@ -65,6 +65,10 @@ export {
   sodaPerGram,
   sourFood,
 } from './leaven/table.ts';
+// Dry mixes and tins
+export { type Keeping, keepingOf, tinKeeping } from './mixes/keeping.ts';
+export { type Scoop, scoopOf } from './mixes/scoop.ts';
+export { type LeaveningTin, type MeasuredIngredient, tinFor } from './mixes/tin.ts';
 // Rise
 export { doughTemperature, MIXED_DOUGH, riseFor } from './rise.ts';
 // The batch

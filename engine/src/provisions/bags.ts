@@ -3,11 +3,15 @@
 import { isBaked } from '../bake/kinds.ts';
 import type { Allergen } from '../camp/camp.ts';
 import type { FormulaLine } from '../formula/formula.ts';
+import { keepingOf, type MeasuredIngredient, scoopOf, tinFor } from '../formula/index.ts';
 import type { FoodPart } from '../larder/food.ts';
-import { allergensIn } from '../menu/needs.ts';
+import { householdMeasure } from '../larder/measure.ts';
+import { allergensIn, foodOf } from '../menu/needs.ts';
+import type { Ingredient } from '../menu/recipe.ts';
+import { fromUnit } from '../quantity/convert.ts';
 import { grams } from '../quantity/unit.ts';
 import type { DishToProvide } from './dish-to-provide.ts';
-import type { Bag } from './provisions.ts';
+import type { Bag, TinForDish } from './provisions.ts';
 
 /** Bags of all baked dishes; those kept free of something first, so that they are weighed first. */
 export function bagsFor(dishes: readonly DishToProvide[]): readonly Bag[] {
@@ -21,7 +25,7 @@ export function bagsFor(dishes: readonly DishToProvide[]): readonly Bag[] {
 /** One bag of dough; a cobbler has one for its fruit besides. */
 function bagsOf(planned: DishToProvide): readonly Bag[] {
   const { dish, formula, recipe } = planned;
-  const dry = formula.lines.filter(isDry);
+  const dry = formula.lines.filter(goesIntoBag);
   const forFruit = recipe.kind === 'cobbler' ? dry.filter(isForFruit) : [];
   const forDough = dry.filter((line) => !forFruit.includes(line));
   const rest = formula.lines.filter((line) => !dry.includes(line));
@@ -50,7 +54,7 @@ const DRY: readonly FoodPart[] = [
 ];
 
 /** Honey and syrup are sugar, and fresh yeast is yeast, but neither goes into a bag of flour. */
-const isDry = ({ ingredient }: FormulaLine) =>
+export const goesIntoBag = ({ ingredient }: { readonly ingredient: Ingredient }) =>
   !/\b(honey|molasses|treacle|syrup|fresh|vanilla)\b/i.test(ingredient.name) &&
   (DRY.includes(ingredient.part) ||
     /\b(corn ?starch|oats|cream of tartar)\b/i.test(ingredient.name));
@@ -80,7 +84,40 @@ function bag(
       ingredients: contents.map((line) => line.ingredient),
     }),
     freeFrom: safety.freeFrom as readonly Allergen[],
+    ...keptAndScooped(contents),
   };
+}
+
+function keptAndScooped(contents: readonly FormulaLine[]): Pick<Bag, 'keeps' | 'scoop'> {
+  const scoop = scoopOf(contents);
+  return {
+    keeps: keepingOf(contents.map((line) => line.ingredient)),
+    ...(scoop === undefined ? {} : { scoop }),
+  };
+}
+
+/** One line of one bake, measured anew. */
+function inOneOven({ ingredient, grams: all }: FormulaLine, bakes: number): MeasuredIngredient {
+  const mass = grams(all / bakes);
+  const food = foodOf(ingredient);
+  const measure =
+    food === undefined ? undefined : householdMeasure(food, mass, ingredient.asWritten);
+  return { ingredient, grams: mass, ...(measure === undefined ? {} : { measure }) };
+}
+
+/** A tin that goes into a pocket: a quarter of a litre, about a cup. */
+const POCKET_TIN = fromUnit(250, 'millilitre');
+
+/** A tin for each bread that powder or soda raises; one bake is what goes into one oven. */
+export function tinsFor(dishes: readonly DishToProvide[]): readonly TinForDish[] {
+  return dishes
+    .filter(({ recipe }) => isBaked(recipe))
+    .flatMap(({ dish, formula, loads }) => {
+      const bakes = Math.max(1, loads.length);
+      const one = formula.lines.map((line) => inOneOven(line, bakes));
+      const tin = tinFor(one, POCKET_TIN);
+      return tin === undefined ? [] : [{ dish: dish.id, tin }];
+    });
 }
 
 const weighed = (line: FormulaLine) => ({

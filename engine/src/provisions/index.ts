@@ -1,5 +1,6 @@
 // What provisions/ offers.
 
+export { goesIntoBag } from './bags.ts';
 export { type ProvisionsCode, provisionsCodes } from './codes.ts';
 export type { DishToProvide } from './dish-to-provide.ts';
 export type { Bag, FuelNeed, Provisions, ShoppingLine, WaterNeed } from './provisions.ts';

@@ -3,7 +3,7 @@
 import type { Camp } from '../camp/camp.ts';
 import { type Notice, notice } from '../notice/notice.ts';
 import { cubicMetres, grams } from '../quantity/unit.ts';
-import { bagsFor } from './bags.ts';
+import { bagsFor, tinsFor } from './bags.ts';
 import type { DishToProvide } from './dish-to-provide.ts';
 import { fuelNeedFor } from './fuel.ts';
 import { kitFor } from './kit.ts';
@@ -30,6 +30,7 @@ export function provisionsFor(asked: {
   return {
     shopping,
     bags,
+    tins: tinsFor(dishes),
     fuel,
     water,
     waterInAll: cubicMetres(water.reduce((sum, need) => sum + need.volume, 0)),

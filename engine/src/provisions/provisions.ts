@@ -2,6 +2,7 @@
 
 import type { Tool } from '../bake/index.ts';
 import type { Allergen } from '../camp/camp.ts';
+import type { Keeping, LeaveningTin, Scoop } from '../formula/index.ts';
 import type { Notice } from '../notice/notice.ts';
 import type { CookMeasure } from '../quantity/cook-measure.ts';
 import type { CubicMetres, Grams, Ratio } from '../quantity/unit.ts';
@@ -10,6 +11,8 @@ export interface Provisions {
   /** By shelf, then by name. */
   readonly shopping: readonly ShoppingLine[];
   readonly bags: readonly Bag[];
+  /** Instead of bags, where a bread is raised by powder or soda. */
+  readonly tins?: readonly TinForDish[];
   readonly fuel: FuelNeed;
   readonly water: readonly WaterNeed[];
   readonly waterInAll: CubicMetres;
@@ -60,6 +63,15 @@ export interface Bag {
   }[];
   readonly contains: readonly Allergen[];
   readonly freeFrom: readonly Allergen[];
+  readonly keeps?: Keeping;
+  /** By the cup, for a cook without scales; undefined where a part is only weighed. */
+  readonly scoop?: Scoop;
+}
+
+/** Leavening, salt and sugar of a bread in a tin, for cooks who carry their flour plain. */
+export interface TinForDish {
+  readonly dish: string;
+  readonly tin: LeaveningTin;
 }
 
 export interface FuelNeed {

@@ -28,6 +28,7 @@ export { fitSheet, sizesSheet, spreadSheet } from './sheet/fits-sheet.ts';
 export { handSheet } from './sheet/hand-sheet.ts';
 export { layoutSheet } from './sheet/layout-judged.ts';
 export { mealSummary } from './sheet/meal-summary.ts';
+export { type MixAsked, mixSheet } from './sheet/mix-sheet.ts';
 export { leavenSheet, type OneBread, riseSheet } from './sheet/one-bread.ts';
 export { provisionsSheet } from './sheet/provisions-sheet.ts';
 export { type StackAsked, stackSheet } from './sheet/stack-sheet.ts';

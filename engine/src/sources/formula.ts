@@ -183,6 +183,29 @@ export const formulaSources = {
     grade: 'D',
     note: 'The common 1.4 % and one hour in a warm room, by the law. No source.',
   },
+  mixKeeping: {
+    title:
+      'Dry mixes: 6 to 12 months without fat, 3 with; about a month sealed in a pack; yeast apart',
+    by: 'a page on mixes; an outdoors page on bannock (2011)',
+    grade: 'B',
+    note: 'Read. They speak of a jar at home and of a bag in a pack.',
+  },
+  missouriStaples: {
+    title: 'MP557, storing food in the cupboard: powder 18 months, soda 2 years, kept dry',
+    by: 'University of Missouri Extension',
+    grade: 'A',
+  },
+  wholeGrainKeeping: {
+    title: 'Whole wheat flour and cornmeal go rancid in as little as three months in the pantry',
+    by: 'a cooking magazine',
+    grade: 'B',
+  },
+  dryMilkInMix: {
+    title: 'A mix with milk powder keeps a weekend; heat shortens it',
+    by: 'an outdoors forum',
+    grade: 'D',
+    note: 'Read. The three months at home are from memory.',
+  },
   yeastHandout: {
     title: 'Yeast handout: nearly stops at 40 °F, killed at 140 °F, ferment at 80-85 °F',
     by: 'a home-baking association',

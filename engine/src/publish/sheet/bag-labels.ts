@@ -1,14 +1,15 @@
 // A label for every dry mix that is weighed at home: what is in it, what is added at camp.
 
+import type { MeasuredIngredient } from '../../formula/index.ts';
 import type { MealPlan } from '../../meal.ts';
-import type { Bag } from '../../provisions/provisions.ts';
+import type { Bag, TinForDish } from '../../provisions/provisions.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import type { Say } from '../say.ts';
 import { allergenWord, freeWord } from './free-from.ts';
 import { listed, measureWord, sentenceCase } from './phrases.ts';
 
 export function bagLabels(plan: MealPlan, say: Say): SheetDocument {
-  const { bags } = plan.provisions;
+  const { bags, tins } = plan.provisions;
   return {
     kind: 'bag-labels',
     title: 'Bag labels',
@@ -21,7 +22,11 @@ export function bagLabels(plan: MealPlan, say: Say): SheetDocument {
               parts: [{ text: 'Nothing in this meal is weighed into bags at home.' }],
             },
           ]
-        : bags.map((bag) => label(bag, say)),
+        : [
+            ...homeBlocks(bags, say),
+            ...bags.map((bag) => label(bag, say)),
+            ...(tins ?? []).map((each) => tinLabel(each, say)),
+          ],
   };
 }
 
@@ -44,7 +49,11 @@ function label(bag: Bag, say: Say): Block {
       },
       {
         type: 'paragraph',
-        parts: [{ text: 'In it: ', strong: true }, { text: bag.contents.map(amountOf).join(', ') }],
+        parts: [
+          { text: 'In it: ', strong: true },
+          { text: `${bag.contents.map(amountOf).join(', ')}.` },
+          ...(bag.scoop === undefined ? [] : [{ text: ` ${scoopPhrase(bag.scoop)}` }]),
+        ],
       },
       {
         type: 'paragraph',
@@ -56,12 +65,88 @@ function label(bag: Bag, say: Say): Block {
                 : `Contains ${listed(bag.contains.map(allergenWord))}.`,
             strong: true,
           },
+          { text: keepsPhrase(bag.keeps) },
           { text: ` Packed on __________ by __________. Bag ${bag.id}.` },
         ],
       },
     ],
   };
 }
+
+/** What is done at the kitchen table, once for all bags. */
+function homeBlocks(bags: readonly Bag[], say: Say): readonly Block[] {
+  const mass = bags.reduce((sum, bag) => sum + bag.total, 0);
+  return [{ type: 'list', tick: true, items: homeSteps(bags.length, mass, say) }];
+}
+
+export const homeSteps = (bags: number, mass: number, say: Say): readonly string[] => [
+  `Weigh each bag on a scale, not by the cup: ${bags} of them, ${say.mass(mass)} to carry.`,
+  'Leavening last, sieved in; shake the closed bag until no lump is left.',
+  'Press the air out, close, put it into a second bag, label between the two.',
+  'Keep it dry, cool and dark; test the powder by its fizz before you weigh it.',
+];
+
+/** `Keeps 1 month in a pack: damp creeps into the powder.` */
+export const keepsPhrase = (keeps: Bag['keeps']) =>
+  keeps === undefined
+    ? ''
+    : ` Keeps ${daysWord(keeps.carriedDays)} in a pack, ${daysWord(keeps.homeDays)} sealed and cool: ${keeps.because}.`;
+
+const daysWord = (days: number) =>
+  days < 28 ? `${days} days` : `${Math.round(days / 30)} month${days < 45 ? '' : 's'}`;
+
+/** `A level cup weighs about 138 g (124 to 159)`. */
+export const scoopPhrase = ({ cup, cupLeast, cupMost }: NonNullable<Bag['scoop']>) =>
+  `A level cup of it weighs about ${Math.round(cup)} g (${Math.round(cupLeast)} to ${Math.round(cupMost)}): weigh one at home and write it here ______ g.`;
+
+/** One tin: what a spoon of it makes, and how many bakes it holds. */
+function tinLabel({ dish, tin }: TinForDish, say: Say): Block {
+  return {
+    type: 'card',
+    title: `Tin for ${say.dish(dish)}, without flour`,
+    blocks: [
+      {
+        type: 'paragraph',
+        parts: [
+          { text: `For one bake ${tinDose(tin)}.`, strong: true },
+          {
+            text: ` Add: ${tin.add.map(lineWord).join(', ')}.`,
+          },
+        ],
+      },
+      {
+        type: 'paragraph',
+        parts: [
+          { text: 'In it for each bake: ', strong: true },
+          {
+            text: tin.contents.map(lineWord).join(', '),
+          },
+        ],
+      },
+      {
+        type: 'paragraph',
+        parts: [
+          {
+            text: `A tin of ${say.volume(tin.tin)} holds ${tin.bakes} bakes, ${say.mass(tin.mass)}. Shake it before each use.${keepsPhrase(tin.keeps)}`,
+          },
+        ],
+      },
+    ],
+  };
+}
+
+/** `For one bake 37 g, or 3 tbsp level (off by up to 15 %)`. */
+export function tinDose({ gramsEach, scoop }: TinForDish['tin']): string {
+  const spoon =
+    scoop?.measure === undefined
+      ? ''
+      : `, or ${measureWord(scoop.measure)} level (off by up to ${Math.round(100 * scoop.doubt)} %)`;
+  return `${Math.round(gramsEach)} g${spoon}`;
+}
+
+/** `Water 312 g (1 1/3 cups)`. */
+export const lineWord = ({ ingredient, grams, measure }: MeasuredIngredient) =>
+  amountOf({ name: ingredient.name, grams, ...(measure === undefined ? {} : { measure }) });
 
 function amountOf({ name, grams, measure }: Bag['contents'][number]): string {
   const weight = grams < 9.95 ? `${Math.round(grams * 10) / 10} g` : `${Math.round(grams)} g`;

@@ -1,0 +1,88 @@
+// One bread as dry mixes, without a camp: bags to weigh at home, or a tin without flour.
+
+import type { Keeping, LeaveningTin, MeasuredIngredient, Scoop } from '../../formula/index.ts';
+import type { Block, SheetDocument } from '../document.ts';
+import type { Say } from '../say.ts';
+import { homeSteps, keepsPhrase, lineWord, scoopPhrase, tinDose } from './bag-labels.ts';
+
+export interface MixAsked {
+  readonly name: string;
+  readonly bags: number;
+  /** One bag. */
+  readonly contents: readonly MeasuredIngredient[];
+  readonly add: readonly MeasuredIngredient[];
+  readonly keeps: Keeping;
+  readonly scoop?: Scoop;
+  readonly tin?: LeaveningTin;
+}
+
+export function mixSheet(asked: MixAsked, say: Say): SheetDocument {
+  return {
+    kind: 'mix',
+    title: `${asked.name} as a dry mix`,
+    blocks: [...bagBlocks(asked, say), ...tinBlocks(asked.tin, say)],
+  };
+}
+
+function bagBlocks({ bags, contents, add, keeps, scoop }: MixAsked, say: Say): readonly Block[] {
+  const each = contents.reduce((sum, line) => sum + line.grams, 0);
+  return [
+    { type: 'heading', text: `Bags: ${bags} of ${say.mass(each)}` },
+    {
+      type: 'table',
+      caption: 'Weigh at home',
+      head: ['', 'a bag', bags === 1 ? '' : `${bags} bags`],
+      rows: contents.map(({ ingredient, grams }) => [
+        ingredient.name,
+        `${oneTenth(grams)} g`,
+        bags === 1 ? '' : `${oneTenth(grams * bags)} g`,
+      ]),
+      numeric: [false, true, true],
+    },
+    paragraph(`Add at camp: ${add.map(lineWord).join(', ')}.`),
+    ...(scoop === undefined ? [] : [paragraph(scoopPhrase(scoop))]),
+    paragraph(keepsPhrase(keeps).trim()),
+    { type: 'list', tick: true, items: homeSteps(bags, each * bags, say) },
+  ];
+}
+
+function tinBlocks(tin: LeaveningTin | undefined, say: Say): readonly Block[] {
+  if (tin === undefined) return [];
+  const rows = tin.contents.map(({ ingredient, grams }) => [
+    ingredient.name,
+    `${oneTenth(grams)} g`,
+    `${oneTenth(grams * tin.bakes)} g`,
+  ]);
+  return [
+    { type: 'heading', text: 'Or a tin without flour' },
+    {
+      type: 'facts',
+      rows: [
+        { label: 'For one bake', value: tinDose(tin) },
+        {
+          label: 'It holds',
+          value: `${tin.bakes} bakes, ${say.mass(tin.mass)} in ${say.volume(tin.tin)}`,
+          note: 'shake it before each use',
+        },
+        { label: 'Add each time', value: tin.add.map(lineWord).join(', ') },
+        {
+          label: 'Keeps',
+          value: keepsPhrase(tin.keeps)
+            .trim()
+            .replace(/^Keeps /, ''),
+        },
+      ],
+    },
+    {
+      type: 'table',
+      caption: 'Fill it at home',
+      head: ['', 'one bake', 'the tin'],
+      rows,
+      numeric: [false, true, true],
+    },
+  ];
+}
+
+const paragraph = (text: string): Block => ({ type: 'paragraph', parts: [{ text }] });
+const oneTenth = (grams: number) =>
+  grams < 9.95 ? Math.round(grams * 10) / 10 : Math.round(grams);
