@@ -133,6 +133,11 @@ export const fileCodes = {
     when: 'An ingredient has no weight, and none can be reckoned from its measure.',
     next: 'Weigh it and write "weight": "450 g".',
   },
+  FILE_FOOD_IMPOSSIBLE: {
+    kind: 'refusal',
+    when: "The label of a food of the cook's own can not be: its parts are more than the whole.",
+    next: 'Look at the label again, and whether "of" is 100 g or a serving.',
+  },
   FILE_PIECES_UNKNOWN: {
     kind: 'refusal',
     when: 'A dish takes pieces that its recipe is not divided into.',

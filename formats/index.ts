@@ -3,7 +3,7 @@
 // Quantities as people write them
 export { readClock, readDirection, writeClock } from './camp-file/clock-text.ts';
 // Reading and writing
-export { fromEngine } from './camp-file/from-engine.ts';
+export { fromEngine, recipeToFile } from './camp-file/from-engine.ts';
 export { type QuantityKind, readQuantity, writeQuantity } from './camp-file/quantity-text.ts';
 export {
   type CampNotRead,

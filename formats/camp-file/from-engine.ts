@@ -15,6 +15,7 @@ import {
 } from '#engine';
 import { writeClock, writeDirection } from './clock-text.ts';
 import { NO_DATE } from './defaults.ts';
+import { foodToFile } from './foods.ts';
 import { given } from './given.ts';
 import { inOvenToFile } from './in-oven-text.ts';
 import { type QuantityKind, writeQuantity } from './quantity-text.ts';
@@ -52,6 +53,7 @@ export function fromEngine(camp: Camp, menu: Menu): CampFile {
     gear: { ...camp.gear, others: [...camp.gear.others] },
     menu: menu.dishes.map(dishToFile),
     recipes: menu.recipes.map(recipeToFile),
+    ...(menu.foods === undefined ? {} : { foods: menu.foods.map(foodToFile) }),
   };
 }
 
@@ -147,7 +149,8 @@ function dishToFile(dish: MenuDish): FileDish {
   };
 }
 
-function recipeToFile(recipe: Recipe): FileRecipe {
+/** A recipe as it stands in a camp file. */
+export function recipeToFile(recipe: Recipe): FileRecipe {
   return {
     id: recipe.id,
     name: recipe.name,
@@ -172,7 +175,8 @@ function recipeToFile(recipe: Recipe): FileRecipe {
 /** Allergens are written out, so that the file says them even where the larder is not at hand. */
 function ingredientToFile(ingredient: Ingredient): FileIngredient {
   const named = foodNamed(ingredient.name);
-  const food = ingredient.food === undefined ? named : foodWithKey(ingredient.food);
+  const food =
+    ingredient.own ?? (ingredient.food === undefined ? named : foodWithKey(ingredient.food));
   const doubts = allergensNamed(`${ingredient.name} ${ingredient.note ?? ''}`, food).checkLabel;
   const cleared = doubts.filter(
     (allergen) =>

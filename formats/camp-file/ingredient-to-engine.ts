@@ -4,7 +4,10 @@ import {
   type Allergen,
   type Amount,
   allergensNamed,
+  amountAt,
+  anyFoodWithKey,
   type Food,
+  findFood,
   foodNamed,
   foodWithKey,
   fromUnit,
@@ -17,6 +20,7 @@ import {
   notice,
   readAmount,
   sizeOfUnit,
+  weighAmount,
 } from '#engine';
 import { readQuantity, writeQuantity } from './quantity-text.ts';
 import { type FileTrouble, type PathStep, trouble } from './trouble.ts';
@@ -25,6 +29,8 @@ import type { FileIngredient } from './v1.ts';
 interface Where {
   readonly recipe: string;
   readonly path: readonly PathStep[];
+  /** The cook's own foods. */
+  readonly foods: readonly Food[];
 }
 
 interface ReadIngredient {
@@ -34,7 +40,8 @@ interface ReadIngredient {
 }
 
 export function ingredientFromFile(written: FileIngredient, where: Where): ReadIngredient {
-  const food = written.food === undefined ? foodNamed(written.name) : foodWithKey(written.food);
+  const food = foodFor(written, where.foods);
+  const isOwn = food !== undefined && isOfItsOwn(food, where.foods);
   const weighed = weightOf(written, food);
   const about = { recipe: where.recipe, ingredient: written.name };
   const notices = [
@@ -51,6 +58,7 @@ export function ingredientFromFile(written: FileIngredient, where: Where): ReadI
       grams: weighed?.mass ?? grams(0),
       asWritten: written.measure ?? writeQuantity('mass', weighed?.mass ?? 0),
       ...(food === undefined ? {} : { food: food.key }),
+      ...(isOwn ? { own: food } : {}),
       part: written.part ?? food?.part ?? 'other',
       ...allergensOf(written, food),
       ...(written.note === undefined ? {} : { note: written.note }),
@@ -58,6 +66,20 @@ export function ingredientFromFile(written: FileIngredient, where: Where): ReadI
     notices,
     troubles: weighed === undefined ? [weightMissing(written, where)] : [],
   };
+}
+
+/** Not one that the first door's larder has: it travels with the ingredient. */
+const isOfItsOwn = (food: Food, own: readonly Food[]) =>
+  own.includes(food) || foodWithKey(food.key) === undefined;
+
+/** The cook's own food, else the larder's by its key, else by its name: the rarer foods as well. */
+function foodFor({ food, name }: FileIngredient, own: readonly Food[]): Food | undefined {
+  if (food !== undefined) {
+    return own.find(({ key }) => key === food) ?? foodWithKey(food) ?? anyFoodWithKey(food);
+  }
+  const found = findFood(name, { from: 0, to: name.length }, { manner: 'us', own }).food;
+  const isRare = found !== undefined && foodWithKey(found.key) === undefined;
+  return isRare ? found : (foodNamed(name) ?? found);
 }
 
 /**
@@ -90,10 +112,23 @@ function weightOf(written: FileIngredient, food: Food | undefined): Weighed | un
   const scale = readQuantity('mass', written.weight ?? '');
   if (scale !== undefined) return { mass: grams(scale), isReckoned: false };
   const amount = readAmount(written.measure ?? '');
-  if (isUnread(amount) || amount.low !== amount.high) return undefined;
+  if (isUnread(amount) || amount.low !== amount.high) return weightAsRead(written, food);
   const mass = massOf(amount, food);
+  if (mass === undefined) return weightAsRead(written, food);
   const isCredible = mass !== undefined && LEAST_GRAMS <= mass && mass <= MOST_GRAMS;
   return isCredible ? { mass, isReckoned: sizeOfUnit(amount.unit).kind !== 'mass' } : undefined;
+}
+
+/** A range, cans, sticks, "half a cup": the middle of what is meant. */
+function weightAsRead({ measure = '' }: FileIngredient, food: Food | undefined) {
+  const amount = amountAt(measure, 0, 'us');
+  const weighed =
+    amount === undefined || measure.slice(amount.span.to).trim() !== ''
+      ? undefined
+      : weighAmount(amount, food, { manner: 'us' });
+  const mass = weighed?.likely;
+  const isCredible = mass !== undefined && LEAST_GRAMS <= mass && mass <= MOST_GRAMS;
+  return isCredible ? { mass, isReckoned: true } : undefined;
 }
 
 // The same bounds as "weight" has in the schema.

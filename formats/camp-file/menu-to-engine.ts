@@ -4,6 +4,7 @@
 import {
   clockMinutes,
   type DishPins,
+  type Food,
   grams,
   kelvin,
   type Menu,
@@ -18,6 +19,7 @@ import {
 } from '#engine';
 import { readClock } from './clock-text.ts';
 import { USUAL } from './defaults.ts';
+import { foodsFromFile } from './foods.ts';
 import { given } from './given.ts';
 import { inOvenFromFile } from './in-oven-text.ts';
 import { ingredientFromFile } from './ingredient-to-engine.ts';
@@ -33,15 +35,17 @@ export interface ReadMenu {
 }
 
 export function menuFromFile(file: CampFile): ReadMenu {
-  const read = file.recipes.map((recipe, index) => recipeFromFile(recipe, index));
+  const own = foodsFromFile(file.foods ?? []);
+  const read = file.recipes.map((recipe, index) => recipeFromFile(recipe, index, own.foods));
   const names = new Map(file.recipes.map((recipe) => [recipe.id, recipe.name]));
   return {
     menu: {
       dishes: file.menu.map((dish) => dishFromFile(dish, names.get(dish.recipe))),
       recipes: read.map(({ recipe }) => recipe),
+      ...(file.foods === undefined ? {} : { foods: own.labels }),
     },
-    notices: read.flatMap(({ notices }) => notices),
-    troubles: read.flatMap(({ troubles }) => troubles),
+    notices: [...own.notices, ...read.flatMap(({ notices }) => notices)],
+    troubles: [...own.troubles, ...read.flatMap(({ troubles }) => troubles)],
   };
 }
 
@@ -87,11 +91,12 @@ interface ReadRecipe {
   readonly troubles: readonly FileTrouble[];
 }
 
-function recipeFromFile(recipe: FileRecipe, index: number): ReadRecipe {
+function recipeFromFile(recipe: FileRecipe, index: number, foods: readonly Food[]): ReadRecipe {
   const read = recipe.ingredients.map((ingredient, at) =>
     ingredientFromFile(ingredient, {
       recipe: recipe.id,
       path: ['recipes', index, 'ingredients', at],
+      foods,
     }),
   );
   return {

@@ -312,6 +312,44 @@ const recipe = z.strictObject({
     .meta({ description: 'Height that its leavening is meant for; left out: low ground.' }),
 });
 
+const amount = (most: number) => z.number().min(0).max(most);
+
+/** A food of the cook's own, as its label says. */
+const ownFood = z.strictObject({
+  id: id(),
+  name: text(120),
+  alsoCalled: listOf(text(60), 20).optional(),
+  part: z.enum(PARTS),
+  label: z
+    .enum(['us', 'eu'])
+    .meta({ description: 'us: carbohydrate holds the fibre; eu: it does not.' }),
+  of: quantity('mass', { example: '100 g', least: '1 g', most: '5 kg' })
+    .optional()
+    .meta({ description: 'What the numbers are of: 100 g, or one serving. Left out: 100 g.' }),
+  kilocalories: amount(50_000),
+  fat: amount(5000),
+  carbohydrate: amount(5000),
+  sugar: amount(5000).optional(),
+  fibre: amount(5000).optional(),
+  protein: amount(5000),
+  sodiumMilligrams: amount(2_000_000).optional(),
+  salt: amount(5000).optional(),
+  water: amount(5000).optional(),
+  measures: z
+    .strictObject({
+      cup: quantity('mass', { example: '140 g', least: '1 g', most: '2 kg' }).optional(),
+      tbsp: quantity('mass', { example: '9 g', least: '0.1 g', most: '200 g' }).optional(),
+      tsp: quantity('mass', { example: '3 g', least: '0.05 g', most: '100 g' }).optional(),
+      each: quantity('mass', { example: '28 g', least: '0.1 g', most: '5 kg' }).optional(),
+    })
+    .optional(),
+  contains: allergens()
+    .optional()
+    .meta({ description: 'As the label says. Left out: nobody has read it, so all are doubtful.' }),
+  mayContain: allergens().optional(),
+  labelSaysFree: allergens().optional(),
+});
+
 export const campFileSchema = z.strictObject({
   $schema: text(300).optional(),
   emberwright: z.literal('camp'),
@@ -330,12 +368,14 @@ export const campFileSchema = z.strictObject({
   gear: gear.optional(),
   menu: listOf(dish, 60, 1),
   recipes: listOf(recipe, 60, 1),
+  foods: listOf(ownFood, 60).optional(),
 });
 
 export type CampFile = z.infer<typeof campFileSchema>;
 export type FileOven = z.infer<typeof oven>;
 export type FileDish = z.infer<typeof dish>;
 export type FileRecipe = z.infer<typeof recipe>;
+export type FileFood = z.infer<typeof ownFood>;
 export type FileIngredient = z.infer<typeof ingredient>;
 export type FileInOven = z.infer<typeof inOven>;
 export type FileStep = z.infer<typeof step>;

@@ -46,7 +46,7 @@ export function waterShareOf(formula: Formula): number {
 
 /** By the larder's row where it has one (sr28), else by the part. */
 const waterShareOfLine = ({ ingredient }: FormulaLine) =>
-  foodWithKey(ingredient.food ?? '')?.water ?? WATER_SHARE[ingredient.part];
+  (ingredient.own ?? foodWithKey(ingredient.food ?? ''))?.water ?? WATER_SHARE[ingredient.part];
 
 /** Specific heat of the batch [J/(g K)]: shares of water and the rest. */
 export function specificHeatOf(formula: Formula): number {

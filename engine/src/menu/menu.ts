@@ -1,5 +1,6 @@
 // The menu: which dish is served when, from which recipe, and what the cook has pinned.
 
+import type { FoodLabel } from '../larder/own-food.ts';
 import type { ClockMinutes, Minutes } from '../quantity/unit.ts';
 import type { InOvenWish } from './in-oven.ts';
 import type { Recipe } from './recipe.ts';
@@ -7,6 +8,8 @@ import type { Recipe } from './recipe.ts';
 export interface Menu {
   readonly dishes: readonly MenuDish[];
   readonly recipes: readonly Recipe[];
+  /** The cook's own foods, as their labels say; ingredients carry the food itself. */
+  readonly foods?: readonly FoodLabel[];
 }
 
 export interface MenuDish {

@@ -211,7 +211,7 @@ function trimmed(text: string, { from, to }: Span): Span {
 }
 
 /** A title may end in how many it serves. */
-const FEW_LETTERS = 8;
+const FEW_LETTERS = 4;
 const NUMBERED = /^(?:step )?\(?\d{1,2}[.):]\s+/iu;
 
 function roleOf(

@@ -3,6 +3,8 @@
 // Sources: usual heats, portions and minutes are ours, common practice.
 
 import { allergensNamed } from '../larder/allergens.ts';
+import type { Food } from '../larder/food.ts';
+import { foodWithKey } from '../larder/larder.ts';
 import { type Notice, notice } from '../notice/notice.ts';
 import { fromFahrenheit, grams, type Kelvin, kelvin, minutes } from '../quantity/index.ts';
 import type { Ingredient, Piece, Recipe, RecipeKind, RecipeTarget } from './recipe.ts';
@@ -92,13 +94,17 @@ function ingredientFrom({ line, group, grams: mass, written, from }: IngredientR
     name: name.slice(0, 120),
     grams: mass,
     asWritten: (amountText(line, written) || written).slice(0, 60),
-    ...(food === undefined ? {} : { food: food.key, own: food }),
+    ...(food === undefined ? {} : { food: food.key }),
+    ...(food === undefined || isFirstDoors(food) ? {} : { own: food }),
     part: food?.part ?? 'other',
     allergens: words.allergens,
     checkLabel: words.checkLabel,
     ...(note === '' ? {} : { note: note.slice(0, 300) }),
   };
 }
+
+/** Also a cook's own food that has the key of a larder's: its source tells. */
+const isFirstDoors = ({ key, source }: Food) => foodWithKey(key)?.source === source;
 
 /** The amount alone, as it was written; the whole line where there is none. */
 function amountText(line: IngredientRead['line'], written: string): string {

@@ -3,10 +3,9 @@
 import table from '../../data/provisions-yields.json' with { type: 'json' };
 import type { Allergen } from '../camp/camp.ts';
 import type { FormulaLine } from '../formula/formula.ts';
-import { foodWithKey } from '../larder/larder.ts';
 import { householdMeasure } from '../larder/measure.ts';
 import { foodNamed } from '../larder/name.ts';
-import { labelsToCheck } from '../menu/needs.ts';
+import { foodOf, labelsToCheck } from '../menu/needs.ts';
 import { type Grams, grams } from '../quantity/unit.ts';
 import type { DishToProvide } from './dish-to-provide.ts';
 import type { ShoppingLine } from './provisions.ts';
@@ -69,7 +68,7 @@ function keyOf(line: FormulaLine): string {
 
 function lineFrom(gathered: Gathered): ShoppingLine {
   const { line } = gathered;
-  const food = foodWithKey(line.ingredient.food ?? '') ?? foodNamed(line.ingredient.name);
+  const food = foodOf(line.ingredient) ?? foodNamed(line.ingredient.name);
   const mass = grams(gathered.grams);
   const measure = food === undefined ? undefined : householdMeasure(food, mass);
   const bought = asBoughtFrom(gathered, food?.key);
