@@ -9,7 +9,7 @@ import type { Degrees } from '../../quantity/unit.ts';
 import type { Around } from './around.ts';
 import { chalkMark, cookMark, cookStandsAt, windArrow, windScreen } from './around.ts';
 import { coals } from './coal.ts';
-import { circle, element, group, ink, picture, words } from './svg.ts';
+import { circle, element, group, ink, picture, words, wrap } from './svg.ts';
 
 export interface FromAbove {
   readonly oven: CampOven;
@@ -20,7 +20,7 @@ export interface FromAbove {
   readonly screened: boolean;
   /** Counts and wind in words, made by the sheet. */
   readonly caption: string;
-  /** Minutes at which coals are added here, a line each; drawn under the caption. */
+  /** Coals that are added here and their minutes, one text each; drawn under the caption. */
   readonly later: readonly string[];
   readonly alt: string;
 }
@@ -114,9 +114,10 @@ const aroundOf = (view: FromAbove, radius: number): Around => ({
 
 const frame = (kind: 'lid' | 'floor', view: FromAbove, children: readonly string[]) => {
   const bottom = WIDTH - (isFreeBelow(view) ? FREE_BELOW : 0);
+  const later = wrap(view.later.join(', '), WIDTH - 6, 17);
   return picture({
     width: WIDTH,
-    height: bottom + CAPTION + view.later.length * LATER_ROW,
+    height: bottom + CAPTION + later.length * LATER_ROW,
     kind,
     title: kind === 'lid' ? 'Lid from above' : 'Floor from above',
     alt: view.alt,
@@ -130,7 +131,7 @@ const frame = (kind: 'lid' | 'floor', view: FromAbove, children: readonly string
         bold: true,
         anchor: 'middle',
       }),
-      ...view.later.map((text, index) =>
+      ...later.map((text, index) =>
         words({
           x: WIDTH / 2,
           y: bottom + CAPTION + 12 + index * LATER_ROW,

@@ -6,15 +6,7 @@ import type { Block } from '../document.ts';
 import { compassPoint } from '../drawing/around.ts';
 import { type FromAbove, floorDrawing, lidDrawing } from '../drawing/from-above.ts';
 import type { Say } from '../say.ts';
-import {
-  isWood,
-  layoutPhrase,
-  lidSet,
-  sentenceCase,
-  shovelsWord,
-  type Where,
-  woodPhrase,
-} from './phrases.ts';
+import { isWood, layoutPhrase, lidSet, shovelsWord, type Where, woodPhrase } from './phrases.ts';
 
 /** Wind that moves no leaf and bends no heat: lower bound of light air (wmo306). */
 const STILL_METRES_PER_SECOND = 0.3;
@@ -75,7 +67,7 @@ function aroundPhrase({ air, screened }: FromAbovePart, say: Say): string {
 
 const MOST_LATER = 3;
 
-/** `at 35 min 9 more`, for each time that coals are added here. */
+/** `+9 at 35 min`, for each time that coals are added here. */
 function laterLines({ coals, minuteOf }: FromAbovePart, where: Where, say: Say): readonly string[] {
   const wood = isWood(coals);
   const lines = coals.additions.flatMap((addition) => {
@@ -84,11 +76,11 @@ function laterLines({ coals, minuteOf }: FromAbovePart, where: Where, say: Say):
     const amount = wood ? (shovels ?? 0) : pieces;
     if (amount <= 0) return [];
     const minute = minuteOf(addition.minute);
-    return [`at ${say.minutes(minute)}: ${wood ? shovelsWord(amount) : amount} more`];
+    return [`+${wood ? shovelsWord(amount) : amount} at ${say.minutes(minute)}`];
   });
   if (lines.length <= MOST_LATER) return lines;
   return [...lines.slice(0, MOST_LATER - 1), `and ${lines.length - MOST_LATER + 1} times more`];
 }
 
 const laterSentence = (lines: readonly string[]) =>
-  lines.length === 0 ? '' : ` ${sentenceCase(lines.join(', '))}.`;
+  lines.length === 0 ? '' : ` More coals: ${lines.join(', ')}.`;
