@@ -106,6 +106,11 @@ describe('a fry', () => {
     expect(plan.curve.at(-1)!.lid).toBeLessThan(plan.curve.at(-1)!.floor - 100);
   });
 
+  it('reckons its count with the lid off from the first line on: no line moves more than a third of it', () => {
+    const { because, below } = planOf('fry', { heatFahrenheit: 400, stay: 30 }).reckoning;
+    for (const { coals } of because) expect(Math.abs(coals)).toBeLessThanOrEqual(below / 3);
+  });
+
   it('goes into a hot oven, since fat is heated first (common practice, no source)', () => {
     expect(planOf('fry', { stay: 20 }).loadInMinute).toBeGreaterThanOrEqual(10);
   });

@@ -15,7 +15,7 @@ import { coalsToHold, type HoldCase } from './hold.ts';
 import { ageFactor, firstCoals, heldWatts } from './need.ts';
 import { parameter } from './parameters.ts';
 import type { RunSetting } from './run.ts';
-import { isBaked, isPotMethod } from './split.ts';
+import { isBaked, isOpenMethod, isPotMethod } from './split.ts';
 
 type Cause = CountReason['cause'];
 
@@ -167,6 +167,7 @@ const usualCase = (request: CoalRequest, shareAbove: number): HoldCase => {
     shareAbove,
     sinkWatts: isBaked(request.wish.method) ? chartLoad : heldWatts(request),
     targetKelvin: request.wish.wanted,
+    ...(isOpenMethod(request.wish.method) ? { isOpen: true } : {}),
   };
 };
 
