@@ -1,6 +1,7 @@
 // From the oven to the table: rest, cutting, and how long a dish may wait once it is done.
 // Done is: rested. The rest itself and the work that follows it (cutting) are no waiting.
 
+import { handlingOf } from '../bake/index.ts';
 import type { RecipeStep } from '../menu/recipe.ts';
 import type { DishMaking, LoadTasks } from './making.ts';
 import { isBread, isPot, lastSteps } from './recipe-shape.ts';
@@ -20,11 +21,13 @@ export function linkServing(dish: DishMaking, loads: readonly LoadTasks[], serve
   const lastOf = lastSteps(work.recipe, dish.phases, isOnFire ? 'after' : 'before');
   const stepLasts = lastOf.flatMap((step) => dish.steps.get(step.id)?.last ?? []);
   const rested = loads.map((load) => restAfter(dish, load));
-  const lasts = [...rested, ...stepLasts];
+  const cut = cutAfter(dish, loads, [...rested, ...stepLasts]);
+  const lasts = [...rested, ...stepLasts, ...(cut === undefined ? [] : [cut.task])];
   for (const last of lasts) builder.lag(last, served, { least: 0 });
   if (!making.isLoose) for (const load of loads) outEarly(dish, load, served);
   const dones = isOnFire ? restedTasks(dish, rested) : stepLasts;
-  const most = Math.max(0, work.canWait) + (isOnFire ? minutesAfterRest(dish) : 0);
+  const after = isOnFire ? minutesAfterRest(dish) + (cut?.minutes ?? 0) : 0;
+  const most = Math.max(0, work.canWait) + after;
   for (const done of dones) {
     const of = dones === rested ? loads.filter((_, at) => rested[at] === done) : loads;
     const isEarly = of.length > 0 && of.every((load) => dish.earlyTurns.has(load.takeOut));
@@ -81,4 +84,36 @@ function restAfter(dish: DishMaking, load: LoadTasks): number {
   });
   dish.making.builder.lag(load.takeOut, rest, { least: 0, most: 0 });
   return rest;
+}
+
+/**
+ * A round or loaf that is written for more than one, and a batter, is cut, all of it, once it has
+ * rested, where no step says so. What is written for nobody is broken at the table.
+ */
+function cutAfter(
+  { work, making, group }: DishMaking,
+  loads: readonly LoadTasks[],
+  after: readonly number[],
+): { readonly task: number; readonly minutes: number } | undefined {
+  const { steps, division, kind } = work.recipe;
+  const isDivided = kind === 'corn-bread' || division.some(({ portionsEach }) => portionsEach > 1);
+  if (!isDivided || steps.some((step) => step.kind === 'cut')) return undefined;
+  const minutes = loads.reduce((sum, load) => sum + cutMinutes(work, load), 0);
+  if (minutes === 0) return undefined;
+  const task = making.builder.task({
+    kind: 'cut',
+    group,
+    minutes,
+    seats: making.crews.seats('new', 1),
+    dish: work.dish.id,
+    team: `dish ${work.recipe.id}`,
+  });
+  for (const before of after) making.builder.lag(before, task, { least: 0 });
+  return { task, minutes };
+}
+
+function cutMinutes({ recipe, dish }: DishMaking['work'], { work }: LoadTasks): number {
+  const steps = handlingOf({ recipe, dish, load: work.load, isHot: false });
+  const cuts = steps.filter((step) => step.work === 'cut');
+  return cuts.reduce((sum, step) => sum + step.minutes, 0);
 }

@@ -76,6 +76,30 @@ describe('the card, into and out of the oven', () => {
     expect(textOf(planned('corn-bread'))).toMatch(/Cut it in \d+/);
   });
 
+  it('has the cutting on the day sheet, after the rest and before serving', () => {
+    const plan = planned('soda-bread');
+    const { jobs, servings } = plan.daySheet;
+    const cut = jobs.find(({ kind }) => kind === 'cut')!;
+    const rest = jobs.find(({ kind }) => kind === 'rest')!;
+    expect(cut.end - cut.start).toBe(2); // a minute, and one for every eight pieces
+    expect(cut.hands).toHaveLength(1);
+    expect(rest.end).toBeLessThanOrEqual(cut.start);
+    expect(cut.end).toBeLessThanOrEqual(servings[0]!.served);
+    expect(planned('biscuits').daySheet.jobs.some(({ kind }) => kind === 'cut')).toBe(false);
+  });
+
+  it('gives the greasing a minute more for a rack, and all of it to a tin', () => {
+    const greases = (inOven: InOvenWish) => {
+      const job = planned('soda-bread', inOven).daySheet.jobs.find(
+        ({ kind }) => kind === 'grease',
+      )!;
+      return job.end - job.start;
+    };
+    expect([greases({}), greases({ contact: 'rack' }), greases({ contact: 'tin' })]).toEqual([
+      2, 3, 3,
+    ]);
+  });
+
   it('draws the food as high above the floor as its rack is, well formed', () => {
     for (const contact of ['iron', 'rack', 'tin', 'meal'] as const) {
       const drawings = cardOf(planned('soda-bread', { contact })).blocks.flatMap((block) =>
