@@ -209,7 +209,7 @@ describe('a rescue', () => {
       const { moves } = saved(symptom, { wind: 0.8 });
       expect(moves).toHaveLength(3);
       for (const move of moves) {
-        expect(Math.abs(move.effect)).toBeGreaterThanOrEqual(0.5);
+        expect(Math.abs(move.effect)).toBeGreaterThanOrEqual(2.8);
         expect(move.after).toBeGreaterThanOrEqual(1);
         expect(move.after).toBeLessThanOrEqual(20);
       }

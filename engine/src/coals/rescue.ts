@@ -125,7 +125,7 @@ const TRIES: Readonly<Record<Symptom, readonly Try[]>> = {
 const MOVES = 3;
 const WATCH_MINUTES = 20;
 const FELT_SHARE = 0.8;
-const FELT_KELVIN = 0.5; // below it nobody can tell
+const FELT_KELVIN = 2.8; // 5 F: a move below it is told by no thermometer of a camp; ours
 
 /**
  * Three moves for one trouble, from any fire.
