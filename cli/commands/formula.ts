@@ -117,7 +117,7 @@ function toldSwap(recipe: Recipe, text: string, told: Told): ExitCode {
   const answer = swapped(lines, { line, to: offer?.to ?? to });
   if (isRefusal(answer)) return stop(answer, told);
   const name = lines[line]!.ingredient.name;
-  const title = `${recipe.name}: ${swapName(offer?.to ?? to)} for ${name}`;
+  const title = `${recipe.name}: ${swapName(offer?.to ?? to)} in place of ${name}`;
   print(swapSheet(title, answer, told.say), told.shell);
   return EXIT.fine;
 }

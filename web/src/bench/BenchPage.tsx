@@ -14,10 +14,11 @@ import type {
   BenchQuestion,
   Proposal,
 } from '../worker/bench-messages.ts';
+import { itemsTaken } from '../worker/proposal.ts';
 import { type BesideChoice, BesidePart, besideOf } from './BesidePart.tsx';
 import './bench.css';
 import { LinesPart } from './LinesPart.tsx';
-import { ingredientsAt, itemsTaken, recipeIndex, recipeName } from './recipe-in-file.ts';
+import { ingredientsAt, recipeIndex, recipeName } from './recipe-in-file.ts';
 import { TargetsPart, type TypedTargets, targetsFrom } from './TargetsPart.tsx';
 
 interface BenchPageProps {
@@ -105,6 +106,7 @@ function OpenBench({ draft, recipe, back }: OpenBenchProps) {
             recipe={recipe}
             lines={last?.lines ?? []}
             flourGrams={last?.flourGrams}
+            brief={last?.brief}
             swap={swap}
             onSwap={setSwap}
           />

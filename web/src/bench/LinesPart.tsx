@@ -15,16 +15,24 @@ interface LinesPartProps {
   readonly recipe: string;
   readonly lines: readonly BenchLine[];
   readonly flourGrams: number | undefined;
+  /** The formula in one line; stays in sight while the amounts are changed. */
+  readonly brief: string | undefined;
   readonly swap: BenchQuestion['swap'];
   readonly onSwap: (swap: BenchQuestion['swap']) => void;
 }
 
-export function LinesPart({ form, recipe, lines, flourGrams, swap, onSwap }: LinesPartProps) {
+export function LinesPart(props: LinesPartProps) {
+  const { form, recipe, lines, flourGrams, brief, swap, onSwap } = props;
   const [mode, setMode] = useState<Mode>('weight');
   const index = recipeIndex(form.file, recipe);
   return (
     <section aria-labelledby="bench-lines">
       <h2 id="bench-lines">What goes in</h2>
+      {brief === undefined ? null : (
+        <p className="bench-brief" role="status">
+          {brief}
+        </p>
+      )}
       <Choice
         legend="Change it by"
         isSmall
@@ -115,7 +123,11 @@ function AmountField({ form, line, mode, flourGrams, path }: AmountFieldProps) {
       takes={isPercent ? 'percent of the flour, 0.1 to 300' : 'grams from 0.1 to 100000'}
       onChange={(value) => weigh(isPercent ? (value * (flourGrams ?? 0)) / 100 : value)}
       trouble={trouble}
-      hint={isPercent ? weightOf(line.grams) : [percentText(line), line.measure].join(' · ')}
+      hint={
+        isPercent
+          ? weightOf(line.grams)
+          : [percentText(line), line.measure].filter((each) => each !== '').join(' · ')
+      }
     />
   );
 }

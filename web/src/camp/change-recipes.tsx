@@ -17,7 +17,7 @@ export function RecipesGroup({ form }: { readonly form: DraftForm }) {
             <small>{wordOf(recipe.portions)} portions</small>
           </summary>
           <div className="change-body">
-            <BenchLink recipe={wordOf(recipe.id)} />
+            {BREADS.includes(wordOf(recipe.kind)) ? <BenchLink recipe={wordOf(recipe.id)} /> : null}
             {itemsAt(form.file, ['recipes', index, 'ingredients']).map((ingredient, row) => (
               <Amount
                 // biome-ignore lint/suspicious/noArrayIndexKey: the same food may stand twice
@@ -33,6 +33,9 @@ export function RecipesGroup({ form }: { readonly form: DraftForm }) {
     </ChangeGroup>
   );
 }
+
+/** What is counted against its flour. */
+const BREADS = ['yeast-bread', 'quick-bread', 'biscuit', 'corn-bread', 'cobbler'];
 
 /** To the formula bench of this recipe; the camp is the one at this address. */
 function BenchLink({ recipe }: { readonly recipe: string }) {

@@ -34,6 +34,8 @@ export interface BenchAnswer {
   readonly sheet?: SheetDocument;
   readonly lines?: readonly BenchLine[];
   readonly flourGrams?: number;
+  /** `62 % water, 18 % fat, 1.7 % salt; 920 g`. */
+  readonly brief?: string;
   readonly target?: Proposal;
   readonly swap?: Proposal;
 }

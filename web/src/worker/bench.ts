@@ -5,6 +5,7 @@ import {
   benchSheet,
   characterOf,
   cookMeasureText,
+  type DoughCharacter,
   type FormulaTargets,
   foodNamed,
   foodWithKey,
@@ -64,7 +65,7 @@ function benchPart(
   lines: readonly WeighedIngredient[],
   question: BenchQuestion,
   say: Say,
-): Pick<BenchAnswer, 'sheet' | 'lines' | 'flourGrams'> {
+): Pick<BenchAnswer, 'sheet' | 'lines' | 'flourGrams' | 'brief'> {
   const character = characterOf(lines);
   const title = 'As a formula';
   if (isRefusal(character)) {
@@ -80,8 +81,17 @@ function benchPart(
     ),
     lines: benchLines(lines, character.flour),
     flourGrams: character.flour,
+    brief: briefOf(character, say),
   };
 }
+
+const briefOf = ({ figures, batch }: DoughCharacter, say: Say): string =>
+  [
+    `${say.percent(figures.hydration.share)} water`,
+    `${say.percent(figures.fat.share)} fat`,
+    `${say.percent(figures.salt.share)} salt`,
+    say.mass(batch),
+  ].join(' · ');
 
 const refusedSheet = (title: string, refusal: Refusal, say: Say): SheetDocument => ({
   kind: 'bench',
@@ -151,7 +161,8 @@ function swapProposal(
   say: Say,
 ): Proposal {
   const name = lines[swap.line]?.ingredient.name ?? '';
-  const title = `${swapName(swap.to)} for ${name}`;
+  const food = swapName(swap.to);
+  const title = `${food.charAt(0).toUpperCase()}${food.slice(1)} in place of ${name}`;
   const answer = swapped(lines, swap);
   if (isRefusal(answer)) return { sheet: refusedSheet(title, answer, say), items: [] };
   return { sheet: swapSheet(title, answer, say), items: itemsFor(lines, answer.lines) };

@@ -51,10 +51,10 @@ export function compareVersions(versions: readonly Version[]): Comparison {
 }
 
 function comparedLines(versions: readonly Version[]): readonly ComparedLine[] {
-  const names = [...new Set(versions.flatMap(({ lines }) => lines.map(nameOf)))];
+  const names = [...new Set(versions.flatMap(({ lines }) => lines.map(foodName)))];
   return names.map((name) => {
     const amounts = versions.map(({ lines }) => {
-      const own = lines.filter((line) => nameOf(line) === name);
+      const own = lines.filter((line) => foodName(line) === name);
       return own.length === 0 ? undefined : grams(own.reduce((sum, line) => sum + line.grams, 0));
     });
     const shares = amounts.map((amount, at) =>
@@ -65,7 +65,7 @@ function comparedLines(versions: readonly Version[]): readonly ComparedLine[] {
 }
 
 /** The same food under two names is one line; "sugar (fruit)" is not the sugar of the dough. */
-const nameOf = ({ ingredient }: WeighedIngredient) =>
+export const foodName = ({ ingredient }: WeighedIngredient) =>
   /\(/.test(ingredient.name) ? ingredient.name : (foodOf(ingredient)?.name ?? ingredient.name);
 
 /** Smaller changes are not worth a word: a tenth of it, and half a percent of flour. Ours. */

@@ -20,8 +20,12 @@ export const keptAmounts = (lines: readonly WeighedIngredient[]): KeptAmounts =>
 const amountOf = (lines: readonly WeighedIngredient[], figure: FigureName) =>
   lines.reduce((sum, line) => sum + figureShare(line, figure) * line.grams, 0);
 
-/** Less than a kitchen scale or the smallest spoon shows. Ours. */
+/** Less than a kitchen scale or the smallest spoon shows; of much water, three in a thousand. Ours. */
 const UNSEEN: KeptAmounts = { fat: 0.5, salt: 0.1, hydration: 0.5 };
+const UNSEEN_OF_WATER = 0.003;
+
+const unseen = (figure: KeptFigure, wanted: number) =>
+  Math.max(UNSEEN[figure], figure === 'hydration' ? UNSEEN_OF_WATER * wanted : 0);
 const ROUNDS = 4;
 
 export interface Corrected {
@@ -40,7 +44,7 @@ export function corrected(draft: readonly WeighedIngredient[], wanted: KeptAmoun
   const left = Object.fromEntries(
     keptFigures.map((figure) => {
       const over = now[figure] - wanted[figure];
-      return [figure, Math.abs(over) < UNSEEN[figure] ? 0 : over];
+      return [figure, Math.abs(over) < unseen(figure, wanted[figure]) ? 0 : over];
     }),
   ) as unknown as KeptAmounts;
   return { lines: lines.filter(({ grams }) => 0 < grams), left };
@@ -52,7 +56,7 @@ function correctedOnce(
   wanted: number,
 ): readonly WeighedIngredient[] {
   const gap = wanted - amountOf(lines, figure);
-  if (Math.abs(gap) < UNSEEN[figure]) return lines;
+  if (Math.abs(gap) < unseen(figure, wanted)) return lines;
   const carrier = carrierOf(lines, figure);
   const isThinned = figure === 'hydration' && 0 < gap && carrier?.ingredient.part !== 'water';
   if (isThinned) return [...lines, lineOf('water', gap)];

@@ -26,7 +26,7 @@ export function benchSheet(
   const figures = [
     { figure: whole(character.figures.hydration.share), label: 'water', note: 'of flour' },
     { figure: whole(character.figures.fat.share), label: 'fat', note: 'of flour' },
-    { figure: say.mass(character.batch), label: 'whole dough' },
+    { figure: shareText(character.figures.salt.share), label: 'salt', note: 'of flour' },
   ];
   const blocks: readonly Block[] = [
     { type: 'figures', figures },

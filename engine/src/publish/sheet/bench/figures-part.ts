@@ -45,6 +45,10 @@ export const shareText = (share: number) => `${decimal(100 * share, 1)}${NO_BREA
 export const gramsText = (mass: number) =>
   `${decimal(mass, Math.abs(mass) < 9.95 ? 1 : 0)}${NO_BREAK}g`;
 
+/** `54 g, 1/4 cup`: one cell, so that a phone shows the whole row. */
+export const weighedText = (mass: number, measure: string) =>
+  measure === '' || /^[\d.]+ g$/.test(measure) ? gramsText(mass) : `${gramsText(mass)}, ${measure}`;
+
 /** What it is in one sentence: thickness, what cups may make of it, and how it is for its kind. */
 export function feelBlock({ thickness, mayBe }: DoughCharacter, { feel, kind }: Balance): Block {
   const other =

@@ -7,7 +7,7 @@ import { noticeText } from '../../notice-text.ts';
 import type { Say } from '../../say.ts';
 import { allergenWord } from '../free-from.ts';
 import { listed } from '../phrases.ts';
-import { gramsText, shareText } from './figures-part.ts';
+import { gramsText, shareText, weighedText } from './figures-part.ts';
 import { sourceBlocks } from './versions-part.ts';
 
 export function swapSheet(title: string, answer: SwapAnswer, say: Say): SheetDocument {
@@ -61,14 +61,13 @@ function allergenBlocks({ allergensIn, allergensOut, labels }: SwapAnswer): read
 const changesTable = ({ changes }: SwapAnswer): Block => ({
   type: 'table',
   caption: 'Old amount beside the new; every other line stays.',
-  head: ['', 'was', 'now', 'or measure'],
+  head: ['', 'was', 'now'],
   rows: changes.map(({ name, was, now, after }) => [
     name,
     was === 0 ? '–' : gramsText(was),
-    now === 0 ? 'none' : gramsText(now),
-    after === undefined || /^[\d.]+ g$/.test(after.asWritten) ? '' : after.asWritten,
+    now === 0 ? 'none' : weighedText(now, after?.asWritten ?? ''),
   ]),
-  numeric: [false, true, true, true],
+  numeric: [false, true, true],
 });
 
 /** Water, fat and salt before and after: to be seen, not to be believed. */

@@ -8,7 +8,7 @@ import { refusalText } from '../../notice-text.ts';
 import type { Say } from '../../say.ts';
 import { decimal, NO_BREAK } from '../../speak-number.ts';
 import { measureWord } from '../phrases.ts';
-import { figureWords, gramsText, shareText } from './figures-part.ts';
+import { figureWords, gramsText, shareText, weighedText } from './figures-part.ts';
 
 export function targetSheet(
   title: string,
@@ -37,14 +37,13 @@ function answerBlocks(answer: TargetAnswer, say: Say): readonly Block[] {
     {
       type: 'table',
       caption: `Whole dough ${say.mass(character.batch)}, ${shareText(character.figures.hydration.share)} water.`,
-      head: ['', 'was', 'weigh', 'or measure'],
+      head: ['', 'was', 'weigh, or measure'],
       rows: rounded.lines.map(({ line, weighed, measure }, at) => [
         line.ingredient.name,
         was[at] === 0 ? '–' : gramsText(was[at]!),
-        gramsText(weighed),
-        measure === undefined ? '' : measureWord(measure),
+        weighedText(weighed, measure === undefined ? '' : measureWord(measure)),
       ]),
-      numeric: [false, true, true, true],
+      numeric: [false, true, true],
     },
     {
       type: 'facts',

@@ -1,13 +1,18 @@
 // Versions side by side: every food in grams and percent, what differs, and what that does.
 
-import type { Comparison, Difference } from '../../../formula/bench/compare.ts';
+import {
+  type Comparison,
+  type Difference,
+  foodName,
+  type Version,
+} from '../../../formula/bench/compare.ts';
 import { measureText } from '../../../formula/bench/line.ts';
 import type { Notice } from '../../../notice/notice.ts';
 import { bibliography } from '../../../sources/index.ts';
 import type { Block } from '../../document.ts';
 import { noticeText } from '../../notice-text.ts';
 import type { Say } from '../../say.ts';
-import { figureWords, gramsText, shareText } from './figures-part.ts';
+import { figureWords, gramsText, shareText, weighedText } from './figures-part.ts';
 
 /** One version: weigh, or measure, percent. More: grams and percent of each. */
 export function linesTable({ versions, lines }: Comparison, say: Say): Block {
@@ -16,14 +21,13 @@ export function linesTable({ versions, lines }: Comparison, say: Say): Block {
     return {
       type: 'table',
       caption: `Whole dough ${say.mass(only.character.batch)}.`,
-      head: ['', 'weigh', 'or measure', "baker's %"],
-      rows: lines.map(({ name, amounts, shares }, at) => [
+      head: ['', 'weigh, or measure', "baker's %"],
+      rows: lines.map(({ name, amounts, shares }) => [
         name,
-        gramsText(amounts[0]!),
-        spoons(only.lines[at], amounts[0]!),
+        weighedText(amounts[0]!, spoonsOf(only, name)),
         shareText(shares[0]!),
       ]),
-      numeric: [false, true, true, true],
+      numeric: [false, true, true],
     };
   }
   return {
@@ -43,9 +47,12 @@ export function linesTable({ versions, lines }: Comparison, say: Say): Block {
   };
 }
 
-function spoons(line: Comparison['versions'][number]['lines'][number] | undefined, mass: number) {
-  const text = measureText(line?.ingredient.food, mass, line?.ingredient.asWritten);
-  return /^[\d.]+ g$/.test(text) ? '' : text;
+/** The measure of a food's only line; foods that stand twice are weighed. */
+function spoonsOf({ lines }: Version, name: string): string {
+  const own = lines.filter((line) => foodName(line) === name);
+  const [line] = own;
+  if (line === undefined || 1 < own.length) return '';
+  return measureText(line.ingredient.food, line.grams, line.ingredient.asWritten);
 }
 
 /** What each later version has otherwise than the first. */

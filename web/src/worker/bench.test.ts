@@ -1,0 +1,88 @@
+import { describe, expect, it } from 'vitest';
+import { demoCamps } from '#formats';
+import { benchAnswer } from './bench.ts';
+import type { BenchQuestion } from './bench-messages.ts';
+import { type FileItem, itemsTaken } from './proposal.ts';
+
+interface File {
+  readonly recipes: readonly { readonly id: string; readonly ingredients: readonly FileItem[] }[];
+}
+
+const demo = demoCamps('2026-05-02').find(({ camp }) => camp.id === 'harrow-saddle')!;
+const file = JSON.parse(JSON.stringify(demo.file)) as File;
+const RECIPE = 'mountain-dough';
+const ask = (more: Partial<BenchQuestion> = {}) =>
+  benchAnswer({
+    ask: 'bench',
+    file: JSON.stringify(file),
+    recipe: RECIPE,
+    voice: { measures: 'metric', clock: '24' },
+    ...more,
+  });
+const items = file.recipes.find(({ id }) => id === RECIPE)!.ingredients;
+
+/** The camp with a proposal taken over, as the screen keeps it. */
+const taken = (next: readonly FileItem[]): File => ({
+  ...file,
+  recipes: file.recipes.map((recipe) =>
+    recipe.id === RECIPE ? { ...recipe, ingredients: next } : recipe,
+  ),
+});
+
+describe('the bench of a recipe in a camp', () => {
+  it('shows its lines with percent of flour: 960 g of water to 1500 g is 64 %', () => {
+    const { lines, flourGrams, sheet } = ask();
+    expect(flourGrams).toBe(1500);
+    expect(lines?.find(({ name }) => name === 'water')?.percent).toBeCloseTo(64, 9);
+    expect(sheet?.kind).toBe('bench');
+  });
+
+  it('takes a swap over without losing a note or a label of any line', () => {
+    const noted = items.map((item, at) => ({
+      ...item,
+      note: `note ${at}`,
+      labelSaysFree: ['soy'],
+    }));
+    const text = JSON.stringify(taken(noted));
+    const line = items.findIndex(({ name }) => name === 'oil');
+    const { swap } = ask({ file: text, swap: { line, to: 'butter-salted' } });
+    const next = itemsTaken(noted, swap!.items);
+    const kept = next.filter((item) => item.note !== undefined);
+    expect(kept.length).toBe(items.length - 1);
+    expect(kept.every((item) => 'labelSaysFree' in item)).toBe(true);
+    const again = ask({ file: JSON.stringify(taken(next)) });
+    expect(again.troubles).toEqual([]);
+    expect(again.lines?.some(({ name }) => /butter/.test(name))).toBe(true);
+    // The same water: 960 g and what the oil brought, none (sr28: oil 0, butter 15.87 % water).
+    expect(again.brief).toMatch(/^64\s% water/);
+  });
+
+  it('takes a target over, and the camp that is kept has it', () => {
+    const { target } = ask({
+      targets: { batchGrams: 2000, figures: { hydration: 0.7 }, held: [] },
+    });
+    const again = ask({ file: JSON.stringify(taken(itemsTaken(items, target!.items))) });
+    expect(again.troubles).toEqual([]);
+    const mass = again.lines!.reduce((sum, { grams }) => sum + grams, 0);
+    expect(Math.abs(mass - 2000)).toBeLessThan(1); // tenths of a gram are written
+    expect(again.brief).toMatch(/^70\s% water/);
+  });
+
+  it('holds it beside what it was, and beside nothing where nothing changed', () => {
+    const before = { file: JSON.stringify(file), recipe: RECIPE, name: 'As it was' };
+    expect(JSON.stringify(ask({ beside: before }).sheet)).not.toMatch(/As it was/);
+    const wetter = items.map((item) =>
+      item.name === 'water' ? { ...item, weight: '1100 g', measure: '4 2/3 cups' } : item,
+    );
+    const { sheet } = ask({ file: JSON.stringify(taken(wetter)), beside: before });
+    expect(JSON.stringify(sheet)).toMatch(/As it was/);
+    expect(JSON.stringify(sheet)).toMatch(/Wetter/);
+  });
+
+  it('says what it can not read, and why a pot is no formula', () => {
+    const broken = JSON.stringify(taken(items.map((item) => ({ ...item, weight: 'much' }))));
+    expect(ask({ file: broken }).troubles.length).toBeGreaterThan(0);
+    const { sheet } = ask({ recipe: 'saddle-stew' });
+    expect(JSON.stringify(sheet)).toMatch(/FORMULA_FLOUR_MISSING/);
+  });
+});
