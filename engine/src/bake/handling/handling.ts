@@ -158,6 +158,7 @@ function contactSteps({ recipe }: HandlingAsked, { contact }: InOven): readonly 
 const isDocked = ({ recipe, load }: HandlingAsked): boolean =>
   (recipe.kind === 'quick-bread' || recipe.kind === 'biscuit') &&
   load.shape === 'disc' &&
+  load.inOven?.contact !== 'tin' &&
   load.thickness <= DOCKED_METRES;
 
 function loadSteps({ load, isHot }: HandlingAsked): readonly HandlingStep[] {
