@@ -11,6 +11,7 @@ import { doorCommands } from './doors.ts';
 import { EXIT_HELP, type ExitCode } from './exit.ts';
 import { fitsCommand } from './fits-door.ts';
 import { formulaCommand } from './formula-door.ts';
+import { readInCommand } from './read-in-door.ts';
 import { GROUNDS } from './reading.ts';
 import type { Shell } from './shell.ts';
 import { stackCommand } from './stack-door.ts';
@@ -25,6 +26,7 @@ export function program(shell: Shell, end: (code: ExitCode) => void): Command {
     .addHelpText('after', `\n${FIRST_STEPS}\n\n${EXIT_HELP}\n`);
   const makes = [tonightCommand, planCommand, lookOverCommand, demoCommand, recipesCommand];
   for (const make of makes) all.addCommand(make(shell, end));
+  all.addCommand(readInCommand(shell, end));
   all.addCommand(formulaCommand(shell, end));
   for (const door of doorCommands(shell, end)) all.addCommand(door);
   for (const bread of breadCommands(shell, end)) all.addCommand(bread);
@@ -55,6 +57,10 @@ Or with a dough:
   emberwright leaven --what biscuits --height "6500 ft"
   emberwright rise --what rolls --air "45 F"
 
+Or with a recipe as somebody wrote it:
+  emberwright read-in letter.txt
+  emberwright tonight --what letter.txt --oven "12 in"
+
 Or with a whole camp:
   emberwright demo harrow-saddle camp.json
   emberwright plan camp.json
@@ -74,7 +80,7 @@ function tonightCommand(shell: Shell, end: (code: ExitCode) => void): Command {
       )
       .requiredOption(
         '--what <bread>',
-        'a ready recipe (see: emberwright recipes) or a recipe file',
+        'a ready recipe (see: emberwright recipes), a recipe file, or a recipe in plain text (.txt)',
       )
       .requiredOption('--oven <size>', 'its diameter: "12 in"')
       .option('--deep', 'it is a deep one')
@@ -95,6 +101,14 @@ function tonightCommand(shell: Shell, end: (code: ExitCode) => void): Command {
       .option('--ground <kind>', `what the oven stands on: ${GROUNDS.join(', ')}`)
       .option('--cold-oven', 'the oven is cold when the bread goes in')
       .option('--hot-oven', 'the oven is heated before the bread goes in')
+      .option(
+        '--on <kind>',
+        'it rests on iron, paper, rack, tin or meal; left out: as the recipe has it',
+      )
+      .option('--hot-lid', 'the lid is heated by itself before it goes onto a cold oven')
+      .option('--touching', 'the pieces touch on purpose')
+      .option('--floor <size>', 'across the inside of its bottom, if you measured it: "10 in"')
+      .option('--depth <size>', 'inside, if you measured it: "4 in"')
       .option('--screens <count>', 'wind screens you set up')
       .option('--thermometer', 'you have one')
       .option('--above <coals>', 'your own count on the lid; it is kept and judged')

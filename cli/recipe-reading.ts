@@ -2,16 +2,18 @@
 
 import type { Recipe } from '#engine';
 import { readCampFile, troubleSentence } from '#formats';
+import { recipeTextFrom } from './commands/read-in.ts';
 import { CommandTrouble, EXIT, wrongUse } from './exit.ts';
 import { fileText } from './reading.ts';
 import type { Shell } from './shell.ts';
 
 export function recipeFrom(path: string, shell: Shell): Recipe {
+  if (TEXT_FILE.test(path) || path === '-') return pastedFrom(path, shell);
   if (!path.endsWith('.json')) {
     throw wrongUse(
       '--what',
       `"${path}"`,
-      'a ready recipe by name, or a recipe file that ends in .json',
+      'a ready recipe by name, a recipe file that ends in .json, or plain text that ends in .txt',
       'List the ready recipes with: emberwright recipes',
     );
   }
@@ -31,6 +33,25 @@ export function recipeFrom(path: string, shell: Shell): Recipe {
       `${path}: found no recipe, wanted one. Add it under "recipes".`,
     );
   }
+  return recipe;
+}
+
+const TEXT_FILE = /\.(?:txt|text|md)$/i;
+
+/** A recipe in plain text; that it was read by us, and how much of it, is said beside the answer. */
+function pastedFrom(path: string, shell: Shell): Recipe {
+  const { recipe, ingredients, unread } = recipeTextFrom(path, shell);
+  if (recipe === undefined) {
+    throw new CommandTrouble(
+      EXIT.unreadable,
+      `${path}: found no ingredient, wanted a recipe in plain text. Write each on a line of its own, its amount first.`,
+    );
+  }
+  const open = unread.length + ingredients.filter(({ from }) => from === 'unknown').length;
+  const left = open === 0 ? '' : `, ${open} places not understood`;
+  shell.error(
+    `Read from ${path === '-' ? 'the input' : path}: ${ingredients.length} ingredients${left}. See all of it with: emberwright read-in ${path}\n`,
+  );
   return recipe;
 }
 

@@ -31,6 +31,7 @@ export { mealSummary } from './sheet/meal-summary.ts';
 export { type MixAsked, mixSheet } from './sheet/mix-sheet.ts';
 export { leavenSheet, type OneBread, riseSheet } from './sheet/one-bread.ts';
 export { provisionsSheet } from './sheet/provisions-sheet.ts';
+export { recipeReadSheet } from './sheet/recipe-read-sheet.ts';
 export { type StackAsked, stackSheet } from './sheet/stack-sheet.ts';
 export { turnPicture } from './sheet/turn-part.ts';
 export { whatNowSheet } from './sheet/what-now.ts';

@@ -1,0 +1,151 @@
+// What was understood of a pasted recipe, what was guessed, and what was not understood: for the
+// terminal and for paper. The app draws the same reading as lines that can be tapped.
+
+import { percentagesOf } from '../../formula/dough.ts';
+import type { FormulaPercentages } from '../../formula/formula.ts';
+import type { RecipeText } from '../../menu/read-recipe.ts';
+import type { IngredientRead } from '../../menu/text-ingredients.ts';
+import type { Block, FactRow, SheetDocument } from '../document.ts';
+import { noticeText } from '../notice-text.ts';
+import type { Say } from '../say.ts';
+
+/** The reading of a pasted recipe as a sheet. */
+export function recipeReadSheet(read: RecipeText, say: Say): SheetDocument {
+  return {
+    kind: 'recipe-read',
+    title: read.title,
+    eyebrow: 'As it was read',
+    blocks: [
+      { type: 'facts', rows: factsOf(read, say) },
+      ...ingredientBlocks(read, say),
+      ...stepBlocks(read, say),
+      ...formulaBlocks(read),
+      ...unreadBlocks(read),
+      ...noticeBlocks(read, say),
+    ],
+  };
+}
+
+const MANNERS = { us: 'US cups and spoons', british: 'British', metric: 'metric' } as const;
+
+function factsOf({ recipe, kind, manner, mannerWord, heat, ovenSize }: RecipeText, say: Say) {
+  const rows: (FactRow | undefined)[] = [
+    { label: 'Kind', value: kind.kind.replace('-', ' ') },
+    recipe && { label: 'Makes', value: makes(recipe.portions, recipe.division) },
+    heat && { label: 'Heat', value: heatSaid(heat.low, heat.high, say) },
+    ovenSize && {
+      label: ovenSize.isPan ? 'Kitchen pan, as an oven of' : 'Oven',
+      value: say.length(ovenSize.diameter),
+    },
+    {
+      label: 'Measures',
+      value: MANNERS[manner],
+      ...(mannerWord === undefined ? {} : { note: `by "${mannerWord.trim()}"` }),
+    },
+  ];
+  return rows.filter((row) => row !== undefined);
+}
+
+const heatSaid = (low: number, high: number, say: Say) =>
+  low === high ? say.oven(low) : `${say.oven(low)} to ${say.oven(high)}`;
+
+function makes(portions: number, division: readonly { count: number; shape: string }[]): string {
+  const rounded = Math.round(portions * 10) / 10;
+  const pieces = division.map(({ count, shape }) => `${count} ${shape}${count === 1 ? '' : 's'}`);
+  return [`${rounded} portion${rounded === 1 ? '' : 's'}`, ...pieces].join(', ');
+}
+
+// --- Ingredients ------------------------------------------------------------------------------------
+
+function ingredientBlocks({ ingredients }: RecipeText, say: Say): readonly Block[] {
+  if (ingredients.length === 0) return [];
+  return [
+    { type: 'heading', text: 'What goes in' },
+    {
+      type: 'table',
+      caption: 'Each line as it stands, and what it was read as',
+      head: ['as written', 'read as', 'weighs', 'between'],
+      numeric: [false, false, true, true],
+      rows: ingredients.map((each) => ingredientRow(each, say)),
+    },
+  ];
+}
+
+function ingredientRow(
+  { written, line, grams, from }: IngredientRead,
+  say: Say,
+): readonly string[] {
+  const { food, forms } = line.search;
+  const form = [...forms.measured, ...forms.after].join(', ');
+  const name = food === undefined ? 'not understood' : food.name;
+  const { weight } = line;
+  const isWide = weight !== undefined && 0.005 < weight.high / weight.low - 1;
+  return [
+    written,
+    form === '' || food === undefined ? name : `${name}; ${form}`,
+    from === 'unknown' ? 'not known' : `${say.mass(grams)}${from === 'weighed' ? '' : ' assumed'}`,
+    isWide ? `${say.mass(weight.low)} to ${say.mass(weight.high)}` : '',
+  ];
+}
+
+// --- Work, dough, and what is open --------------------------------------------------------------------
+
+function stepBlocks({ recipe }: RecipeText, say: Say): readonly Block[] {
+  if (recipe === undefined || recipe.steps.length === 0) return [];
+  return [
+    { type: 'heading', text: 'What is done' },
+    {
+      type: 'steps',
+      rows: recipe.steps.map((step) => ({ when: say.minutes(step.minutes), what: step.say })),
+    },
+  ];
+}
+
+const FIGURES: readonly (readonly [string, keyof FormulaPercentages])[] = [
+  ['water in all', 'hydration'],
+  ['fat', 'fat'],
+  ['salt', 'salt'],
+  ['sugar', 'sugar'],
+  ['powder', 'powder'],
+  ['soda', 'soda'],
+  ['yeast', 'yeast'],
+];
+const ROUGH = 3;
+
+/** Shares of flour, where there is flour enough for a dough. */
+function formulaBlocks({ recipe }: RecipeText): readonly Block[] {
+  const lines = (recipe?.ingredients ?? []).map((ingredient) => ({
+    ingredient,
+    grams: ingredient.grams,
+  }));
+  const shares = percentagesOf(lines);
+  if (shares === undefined || ROUGH < shares.hydration) return [];
+  const rows = FIGURES.filter(([, key]) => 0 < shares[key]).map(([label, key]) => ({
+    label,
+    value: `${(100 * shares[key]).toFixed(shares[key] < 0.1 ? 1 : 0)} %`,
+  }));
+  return [
+    { type: 'heading', text: 'As a dough, in shares of the flour' },
+    { type: 'facts', rows },
+  ];
+}
+
+function unreadBlocks({ text, unread }: RecipeText): readonly Block[] {
+  const items = unread.map(({ span }) => text.slice(span.from, span.to).trim());
+  if (items.length === 0) return [];
+  return [
+    { type: 'heading', text: 'Not understood, kept as it stands' },
+    { type: 'list', items, tick: false },
+  ];
+}
+
+/** Each sentence once. */
+function noticeBlocks({ notices }: RecipeText, say: Say): readonly Block[] {
+  const seen = new Set<string>();
+  return notices.flatMap((each): readonly Block[] => {
+    const text = noticeText(each, say);
+    if (seen.has(text)) return [];
+    seen.add(text);
+    return [{ type: 'notice', level: each.level, text, code: each.code }];
+  });
+}
