@@ -1,5 +1,7 @@
 // `npm run bench [name]`: every benchmark asserts its answer and prints a ratio against something
 // measured in the same run. Times depend on the machine; ratios travel better.
+
+import { bakeLoafBench } from './bake-loaf.ts';
 import { formulaEditBench } from './formula-edit.ts';
 import { ovenRunBench } from './oven-run.ts';
 import { planCampBench } from './plan-camp.ts';
@@ -7,6 +9,7 @@ import { platesBench } from './plates.ts';
 
 const benches: Readonly<Record<string, () => void>> = {
   'formula-edit': formulaEditBench,
+  'bake-loaf': bakeLoafBench,
   'oven-run': ovenRunBench,
   'plan-camp': planCampBench,
   plates: platesBench,
