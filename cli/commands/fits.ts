@@ -4,7 +4,7 @@ import {
   type CampOven,
   FIT_KINDS,
   type FitAsk,
-  type FloorContact,
+  FLOOR_CONTACTS,
   fitSheet,
   fromUnit,
   grams,
@@ -44,8 +44,6 @@ export interface FitsOptions {
   readonly touching?: true;
   readonly measures?: string;
 }
-
-const CONTACTS: readonly FloorContact[] = ['iron', 'paper', 'rack', 'tin', 'meal'];
 
 export function fits(options: FitsOptions, shell: Shell): ExitCode {
   const ask = askOf(options);
@@ -107,7 +105,7 @@ function askOf(options: FitsOptions): FitAsk {
       ? {}
       : { wedges: positive('--wedges', wedges, countOf('--wedges', wedges)) }),
     inOven: {
-      ...(on === undefined ? {} : { contact: oneOf('--on', on, CONTACTS) }),
+      ...(on === undefined ? {} : { contact: oneOf('--on', on, FLOOR_CONTACTS) }),
       ...(touching ? { pieces: 'touching' as const } : {}),
     },
   };

@@ -5,7 +5,10 @@ import {
   clockMinutes,
   type DishPins,
   dishCard,
+  FLOOR_CONTACTS,
   isRefusal,
+  type Metres,
+  metres,
   noticeText,
   planTonight,
   type Recipe,
@@ -55,6 +58,11 @@ interface TonightOptions extends ReaderOptions {
   readonly ground?: string;
   readonly coldOven?: true;
   readonly hotOven?: true;
+  readonly on?: string;
+  readonly hotLid?: true;
+  readonly touching?: true;
+  readonly floor?: string;
+  readonly depth?: string;
   readonly screens?: string;
   readonly thermometer?: true;
   readonly above?: string;
@@ -98,7 +106,9 @@ function answersOf(options: TonightOptions, shell: Shell): TonightAnswers {
       diameterMetres: quantityOf('--oven', options.oven, 'length', '12 in'),
       ...(options.deep ? { style: 'deep' as const } : {}),
       ...startOf(options),
+      ...measuredOf(options),
     },
+    ...restingOf(options),
     when:
       options.eatAt === undefined
         ? {}
@@ -133,6 +143,34 @@ function answersOf(options: TonightOptions, shell: Shell): TonightAnswers {
 function whatOf(text: string, shell: Shell): Recipe {
   const ready = readyRecipes.find(({ id }) => id === text.trim().toLowerCase());
   return ready ?? recipeFrom(text, shell);
+}
+
+const lengthOf = (where: string, text: string, example: string): Metres => {
+  const read = quantityOf(where, text, 'length', example);
+  if (!(0 < read && read < 0.5)) {
+    throw wrongUse(
+      where,
+      `"${text}"`,
+      'a size that an oven can have',
+      `Write ${where} "${example}".`,
+    );
+  }
+  return metres(read);
+};
+
+/** The owner's own measurements win over the table. */
+const measuredOf = ({ floor, depth }: TonightOptions) => ({
+  ...(floor === undefined ? {} : { floorDiameter: lengthOf('--floor', floor, '10 in') }),
+  ...(depth === undefined ? {} : { depth: lengthOf('--depth', depth, '4 in') }),
+});
+
+function restingOf({ on, hotLid, touching }: TonightOptions): Pick<TonightAnswers, 'inOven'> {
+  const inOven = {
+    ...(on === undefined ? {} : { contact: oneOf('--on', on, FLOOR_CONTACTS) }),
+    ...(hotLid ? { lid: 'hot' as const } : {}),
+    ...(touching ? { pieces: 'touching' as const } : {}),
+  };
+  return Object.keys(inOven).length === 0 ? {} : { inOven };
 }
 
 function startOf({ coldOven, hotOven }: TonightOptions): { readonly startsHot?: boolean } {

@@ -14,7 +14,8 @@ import type { Recipe, RecipeKind } from './recipe.ts';
  * 'rack': a half-inch rack, air beneath. 'tin': its own tin, standing on such a rack.
  * 'meal': a finger's breadth of coarse meal strewn on the floor.
  */
-export type FloorContact = 'iron' | 'paper' | 'rack' | 'tin' | 'meal';
+export type FloorContact = (typeof FLOOR_CONTACTS)[number];
+export const FLOOR_CONTACTS = ['iron', 'paper', 'rack', 'tin', 'meal'] as const;
 
 /** How a load meets its oven. What nobody has said is filled in by `inOvenOf`. */
 export interface InOven {

@@ -26,6 +26,7 @@ export { floorOf, WORKING_FILL } from './geometry.ts';
 export {
   type ContactFigures,
   contactFigures,
+  FLOOR_CONTACTS,
   type FloorContact,
   type InOven,
   type InOvenWish,

@@ -3,6 +3,7 @@
 import type { Camp, CampOven, Fuel, Ground } from '../camp/camp.ts';
 import type { Notice } from '../notice/notice.ts';
 import type { ClockMinutes, CubicMetres, Grams, Metres } from '../quantity/unit.ts';
+import type { InOvenWish } from './in-oven.ts';
 import type { DishPins, Menu } from './menu.ts';
 import type { Recipe } from './recipe.ts';
 
@@ -27,6 +28,8 @@ export interface TonightAnswers {
     /** Hot before the bread goes in, or cold; left out, as the recipe wants it. */
     readonly startsHot?: boolean;
   };
+  /** What the bread rests on, in a tin or not, pieces touching; left out, as the recipe wants it. */
+  readonly inOven?: InOvenWish;
   /** Leave `serveAt` out for "as soon as it can be". */
   readonly when: { readonly serveAt?: ClockMinutes };
   readonly date: string;

@@ -51,7 +51,7 @@ export function campForTonight(answers: TonightAnswers): OrRefusal<Tonight> {
     return refusal('MENU_READY_RECIPE_UNKNOWN', ['what'], {}, { wanted: String(answers.what) });
   }
   if (!isKnownSize(answers.oven.diameterMetres)) return sizeRefusal(answers);
-  const recipe = withThickness(found, answers);
+  const recipe = restingAsSaid(withThickness(found, answers), answers);
   const oven = ovenOf(answers);
   const lot = wholeLot(recipe);
   const isThick = lot !== undefined && isThicknessKept(lot) && !isSpreadByAmount(lot, answers);
@@ -97,6 +97,10 @@ function withThickness(recipe: Recipe, { amount }: TonightAnswers): Recipe {
     ? recipe
     : { ...recipe, target: { ...recipe.target, thickness: metres(wanted) } };
 }
+
+/** What the cook says of it comes before what the recipe says. */
+const restingAsSaid = (recipe: Recipe, { inOven }: TonightAnswers): Recipe =>
+  inOven === undefined ? recipe : { ...recipe, inOven: { ...recipe.inOven, ...inOven } };
 
 function ovenOf({ oven }: TonightAnswers): CampOven {
   const nominal = nominalOven(metres(oven.diameterMetres), oven.style);

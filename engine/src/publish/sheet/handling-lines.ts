@@ -10,7 +10,7 @@ import {
 } from '../../bake/index.ts';
 import type { DishPlan, LoadPlan } from '../../meal.ts';
 import type { Say } from '../say.ts';
-import { isBread, loadNoun } from './moments.ts';
+import { isBread } from './moments.ts';
 
 export interface Handled {
   readonly dish: DishPlan;
@@ -63,13 +63,9 @@ function stickLine(dish: DishPlan, { load }: LoadPlan): string {
 }
 
 /** How to cut it into so many even pieces; none where it is broken or not divided. */
-export function cutLines({ dish, steps, say }: Handled): readonly string[] {
+export function cutLines({ steps, say }: Handled): readonly string[] {
   return steps.flatMap(({ cuts }) =>
-    cuts === undefined
-      ? []
-      : [
-          `Cut ${loadNoun(dish) === 'batter' ? 'it' : 'each'} in ${cuts.pieces}: ${cutsWord(cuts, say)}.`,
-        ],
+    cuts === undefined ? [] : [`Cut it in ${cuts.pieces}: ${cutsWord(cuts, say)}.`],
   );
 }
 

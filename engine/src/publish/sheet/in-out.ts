@@ -159,8 +159,8 @@ function outLines(handled: Handled, oven: CampOven): readonly string[] {
     'Lid with its coals to the lid stand first, never face down on the ground.',
     isHeavy ? 'This oven is lifted by two people.' : undefined,
     ...outOfOvenLines(handled),
-    ...cutLines(handled),
     rest > 0 ? `Let it rest ${say.minutes(rest)} before it is cut.` : undefined,
+    ...cutLines(handled),
     canWait > 0
       ? `It may wait ${say.minutes(canWait)}${isBread(dish) ? ' wrapped in a dry cloth' : ' with the lid on'}; after that it is worse.`
       : 'It does not wait: serve it at once.',

@@ -3,7 +3,7 @@
 import type { CampOven } from '../../camp/camp.ts';
 import type { Check, CoalSet } from '../../coals/coal-plan.ts';
 import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
-import type { FloorContact } from '../../menu/index.ts';
+import { type FloorContact, floorOf } from '../../menu/index.ts';
 import type { OvenLoad } from '../../menu/load.ts';
 import type { BigFigure, Block } from '../document.ts';
 import { curveDrawing } from '../drawing/curve.ts';
@@ -106,7 +106,7 @@ function side({ plan, dish, part, say }: OvenPart, oven: CampOven, wood: boolean
   const rises = load.risenHeight > height * 1.05;
   const labels = {
     lid: `Lid ${say.length(oven.depth)} above the floor, coals inside its flange`,
-    food: `${sentenceCase(noun)} ${say.length(height)} high ${load.provedHeight === undefined ? 'as it goes in' : 'proved, as the bake begins'}${restsOn(load)}`,
+    food: `${sentenceCase(noun)} ${say.length(height)} high ${load.provedHeight === undefined ? 'as it goes in' : 'proved, as the bake begins'}${restsOn(load)}; ${floorWord(oven, say)}`,
     ...(rises
       ? { risen: `Risen ${say.length(load.risenHeight)}, ${say.length(load.headroom)} to the lid` }
       : {}),
@@ -136,6 +136,10 @@ const RESTS_ON: Readonly<Partial<Record<FloorContact, string>>> = {
 
 const restsOn = ({ shape, inOven }: OvenLoad): string =>
   shape === 'pot' || inOven === undefined ? '' : (RESTS_ON[inOven.contact] ?? '');
+
+/** The size on the lid is not that of the floor; which of them was reckoned with is always said. */
+const floorWord = (oven: CampOven, say: Say): string =>
+  `floor ${oven.floorDiameter === undefined ? 'about ' : ''}${say.length(floorOf(oven))} wide`;
 
 const CUT = 'Coals in the cut are whole; those before and behind it are outlines.';
 
