@@ -1,5 +1,6 @@
 // What goes in the bowl: grams, household measure, baker's percentage, and what was changed.
 
+import type { FormulaPercentages } from '../../formula/formula.ts';
 import type { DishPlan } from '../../meal.ts';
 import type { Block } from '../document.ts';
 import type { Say } from '../say.ts';
@@ -49,7 +50,7 @@ function characterBlocks({ formula }: Pick<DishPlan, 'formula'>, say: Say): read
   const rows = [
     ...(percentages === undefined || percentages.hydration <= 0
       ? []
-      : [{ label: 'Water for 100 of flour', value: say.percent(percentages.hydration) }]),
+      : [{ label: 'For 100 of flour', value: sharesPhrase(percentages, say) }]),
     ...(handling === undefined ? [] : [{ label: 'Feels', value: handling }]),
     ...(rise === undefined
       ? []
@@ -62,4 +63,13 @@ function characterBlocks({ formula }: Pick<DishPlan, 'formula'>, say: Say): read
         ]),
   ];
   return rows.length === 0 ? [] : [{ type: 'facts', rows }];
+}
+
+/** `62 % water, 18 % fat, 1.7 % salt`: what tells one dough from another. */
+function sharesPhrase({ hydration, fat, salt }: FormulaPercentages, say: Say): string {
+  return [
+    `${say.percent(hydration)} water`,
+    ...(fat < 0.005 ? [] : [`${say.percent(fat)} fat`]),
+    ...(salt < 0.0005 ? [] : [`${say.percent(salt)} salt`]),
+  ].join(', ');
 }
