@@ -318,6 +318,8 @@ describe('trouble in a menu', () => {
     expect(codes(stew, { pins: { coalsAbove: -3 } })).toEqual(['MENU_PIN_IMPOSSIBLE']);
     const hot = { dishes: [dishMade(stew, { pins: { preheat: true } })], recipes: [stew] };
     expect(menuTrouble(hot, camp).notices[0]?.code).toBe('MENU_PIN_WITHOUT_EFFECT');
+    const said = { dishes: [dishMade(stew, { inOven: { oven: 'preheated' } })], recipes: [stew] };
+    expect(menuTrouble(said, camp).notices[0]?.code).toBe('MENU_PIN_WITHOUT_EFFECT');
     const step = { id: 'a', kind: 'mix', say: '', minutes: minutes(1), hands: 1 } as const;
     const after = [{ step: 'a', least: minutes(0) }];
     const circle = { ...step, skill: 'new', needsTable: false, after } as const;

@@ -153,8 +153,8 @@ function pinRefusals({ id, pins }: MenuDish, camp: Camp): readonly Refusal[] {
   ];
 }
 
-const pinNotices = ({ id, pins }: MenuDish, recipe: Recipe): readonly Notice[] =>
-  pins.preheat === undefined || canStartHot(recipe)
+const pinNotices = ({ id, pins, inOven }: MenuDish, recipe: Recipe): readonly Notice[] =>
+  (pins.preheat === undefined && inOven?.oven === undefined) || canStartHot(recipe)
     ? []
     : [notice('MENU_PIN_WITHOUT_EFFECT', 'note', { dish: id })];
 
