@@ -100,7 +100,7 @@ function ovenSaid(
 
 /** Doughs that are lifted out whole; biscuits and batter lie on fat (common practice, no source). */
 const LIFTED_WHOLE: readonly RecipeKind[] = ['yeast-bread', 'quick-bread'];
-const ON_A_FLOOR: readonly RecipeKind[] = [...LIFTED_WHOLE, 'biscuit'];
+const ON_A_FLOOR: readonly RecipeKind[] = ['yeast-bread', 'quick-bread', 'biscuit'];
 
 /** Paper or fat, never both: by the recipe's own words, else by its kind. */
 function usualContact({ kind, steps }: RecipeSaid): FloorContact {

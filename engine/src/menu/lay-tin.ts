@@ -17,13 +17,13 @@ const MOST_OF_TIN = 2 / 3;
 const ROUND_TIN_GAP_METRES = 0.012;
 
 // 8 1/2 × 4 1/2 × 2 3/4 inches, and a round tin two inches high; from memory, no source.
-const LOAF_TIN: Tin = { length: metres(0.216), width: metres(0.114), height: metres(0.07) };
+const loafTin = (): Tin => ({ length: metres(0.216), width: metres(0.114), height: metres(0.07) });
 const ROUND_TIN_HEIGHT_METRES = 0.051;
 
 /** The tin that was named, else a loaf tin for a loaf, else a round one that just goes in. */
 export function tinOf(oven: CampOven, { inOven, recipe, lie }: Lot): Tin {
   if (inOven.tin !== undefined) return inOven.tin;
-  if (lie === 'round' && recipe.kind === 'yeast-bread') return LOAF_TIN;
+  if (lie === 'round' && recipe.kind === 'yeast-bread') return loafTin();
   const width = metres(Math.max(0.01, floorOf(oven) - 2 * ROUND_TIN_GAP_METRES));
   return { length: width, width, height: metres(ROUND_TIN_HEIGHT_METRES), isRound: true };
 }

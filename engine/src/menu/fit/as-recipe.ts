@@ -20,7 +20,7 @@ const KIND: Readonly<Record<FitKind, RecipeKind>> = {
   cobbler: 'cobbler',
 };
 
-const CUTTER = fromUnit(2.5, 'inch'); // armedForcesRecipes D 001 00 (grade A)
+const CUTTER_INCHES = 2.5; // armedForcesRecipes D 001 00 (grade A)
 const ROLL_GRAMS = 60; // two ounces of dough; from memory, no source
 const USUAL_WEDGES = 8;
 
@@ -56,7 +56,11 @@ export function pieceGrams(ask: FitAsk): Grams | undefined {
   if (ask.what === 'rolls') return ask.pieceMass ?? grams(ROLL_GRAMS);
   if (ask.what !== 'biscuits') return undefined;
   const { gramsPerCubicMetre } = riseOf(KIND.biscuits);
-  return grams(discArea(ask.cutter ?? CUTTER) * lyingThickness(ask) * gramsPerCubicMetre);
+  return grams(
+    discArea(ask.cutter ?? fromUnit(CUTTER_INCHES, 'inch')) *
+      lyingThickness(ask) *
+      gramsPerCubicMetre,
+  );
 }
 
 export const wedgesOf = ({ wedges }: FitAsk): number =>

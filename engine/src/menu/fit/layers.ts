@@ -58,6 +58,7 @@ export function dumplingLayers(oven: CampOven, ask: FitAsk): Layered {
   const grown = raw * rise ** (1 / 3);
   const sunk = gramsPerCubicMetre / rise / BROTH_GRAMS_PER_CUBIC_METRE;
   const surface = oven.capacity / oven.depth;
+  const density = riseOf('stew').gramsPerCubicMetre;
   const size = {
     floorMetres: 2 * Math.sqrt(surface / Math.PI),
     pieceMetres: grown,
@@ -67,8 +68,8 @@ export function dumplingLayers(oven: CampOven, ask: FitAsk): Layered {
   const lifts = (count * each) / BROTH_GRAMS_PER_CUBIC_METRE / surface;
   const above = grown * (1 - sunk);
   const room = Math.max(0, oven.depth - LEAST_HEADROOM_METRES - above - lifts);
-  const stew = Math.min(workingMass(oven, 'stew') - count * each, surface * room * STEW);
-  const level = stew / STEW / surface + lifts;
+  const stew = Math.min(workingMass(oven, 'stew') - count * each, surface * room * density);
+  const level = stew / density / surface + lifts;
   return {
     ...stacked(oven, [
       layer('stew', stew, level, level),
@@ -79,8 +80,6 @@ export function dumplingLayers(oven: CampOven, ask: FitAsk): Layered {
     placed: placePieces(count, size) ?? [],
   };
 }
-
-const STEW = riseOf('stew').gramsPerCubicMetre;
 
 const layer = (
   what: FitLayer['what'],
