@@ -1,6 +1,7 @@
 // All ways worth thinking of to lay one lot into the camp's ovens, best first.
 
 import type { CampOven } from '../camp/camp.ts';
+import { discArea, floorOf } from './geometry.ts';
 import { fitsIn, type Lying, layIn, pressedPotFill, usualThickness } from './lay.ts';
 import { type Lot, partOfLot } from './lots.ts';
 
@@ -108,9 +109,15 @@ function turns(lot: Lot, ovens: readonly CampOven[]): readonly Candidate[] {
   });
 }
 
-/** Splits the lot by what each oven could hold; whole pieces stay whole. */
+/** What runs to the wall shares by floor, so that it lies alike thick; all else by what goes in. */
+const roomFor = (lot: Lot, oven: CampOven): number =>
+  lot.lie === 'disc' && lot.inOven.contact !== 'tin'
+    ? discArea(floorOf(oven))
+    : 1 / layIn(oven, lot).fill;
+
+/** Splits the lot over the ovens; whole pieces stay whole. */
 function fillAlike(lot: Lot, ovens: readonly CampOven[], turnStep: 0 | 1): Candidate | undefined {
-  const room = ovens.map((oven) => 1 / layIn(oven, lot).fill);
+  const room = ovens.map((oven) => roomFor(lot, oven));
   const all = room.reduce((sum, each) => sum + each, 0);
   if (!(0 < all) || !Number.isFinite(all)) return undefined;
   const counts = lot.count === 1 ? undefined : wholeShares(lot.count, room, all);

@@ -38,6 +38,26 @@ const ovensOf = (shares: ReturnType<typeof shareOvens>, dish: string) =>
 const codesOf = (shares: ReturnType<typeof shareOvens>, dish: string) =>
   shares.fits.get(dish)?.notices.map(({ code }) => code);
 
+describe('a batter over unequal ovens', () => {
+  it('lies as thick in each of them, deep or shallow: shared by floor (plane geometry)', () => {
+    const batter = recipeMade(
+      'batter',
+      { cornmeal: 500, water: 500 },
+      { kind: 'corn-bread', method: 'bake' },
+    );
+    const ovens = [ovenMade('A', 10), ovenMade('B', 14, { style: 'deep' })];
+    const two = campMade({ ovens });
+    const dish = dishMade(batter, { portions: 40 });
+    const wish = { dish, recipe: batter, portions: portionsFor(dish, batter, two) };
+    const loads = shareOvens({ dishes: [wish], camp: two }).fits.get('batter')!.loads;
+    expect(loads.map(({ oven }) => oven).sort()).toEqual(['A', 'B']);
+    expect(loads[0]!.thickness).toBeCloseTo(loads[1]!.thickness, 9);
+    const [a, b] = ['A', 'B'].map((id) => loads.find(({ oven }) => oven === id)!.mass);
+    expect(b! / a!).toBeCloseTo((14 / 10) ** 2, 9);
+    expect(a! + b!).toBeCloseTo(5000, 6);
+  });
+});
+
 describe('other ways of sharing out the ovens', () => {
   it('keep a stew of 85 % in its pot, and say so, instead of taking one more oven', () => {
     const wish = { dishes: [lay(stew, { portions: 6.4 })], camp };
