@@ -35,13 +35,15 @@ export interface SearchOptions {
   readonly isCanned?: boolean;
   /** The cook's own foods, found before the larder's. */
   readonly own?: readonly Food[];
+  /** Leaves out what comes near to an unknown name: only whether it is known is asked. */
+  readonly isQuick?: boolean;
 }
 
 /** The food named between two places of a line, with its form and its choices. */
 export function findFood(text: string, place: Span, options: SearchOptions): FoodSearch {
   const words = wordsIn(text, place);
   const found = bestName(words, options);
-  if (found === undefined) return unknown(text, place, words);
+  if (found === undefined) return unknown(text, place, words, options);
   const part = found.words[0]!.part;
   const forms = formsIn(
     words.filter((each) => !found.words.includes(each)),
@@ -49,7 +51,8 @@ export function findFood(text: string, place: Span, options: SearchOptions): Foo
   );
   const left = words.filter((each) => !found.words.includes(each) && !forms.words.includes(each));
   const own = left.filter((each) => each.part === part && !isLink(each));
-  if (own.some((each) => turnsFood(each, found))) return unknown(text, place, words, found.food);
+  if (own.some((each) => turnsFood(each, found)))
+    return unknown(text, place, words, { ...options, near: found.food });
   const food = chosen(found, options.manner);
   return {
     food,
@@ -62,12 +65,17 @@ export function findFood(text: string, place: Span, options: SearchOptions): Foo
   };
 }
 
-function unknown(text: string, place: Span, words: readonly Word[], near?: Food): FoodSearch {
+function unknown(
+  text: string,
+  place: Span,
+  words: readonly Word[],
+  { near, isQuick }: SearchOptions & { readonly near?: Food },
+): FoodSearch {
   const part = words[0]?.part ?? 0;
   const own = words.filter((each) => each.part === part);
   const span = own.length === 0 ? place : { from: own[0]!.from, to: own.at(-1)!.to };
   const name = text.slice(span.from, span.to);
-  const nearest = nearestFoods(name).filter((food) => food.key !== near?.key);
+  const nearest = isQuick ? [] : nearestFoods(name).filter((food) => food.key !== near?.key);
   return {
     name,
     span,
@@ -137,7 +145,7 @@ function placesOf(name: Name, words: readonly Word[], isCanned: boolean) {
   const run = runOf(asked, words);
   if (run !== undefined) return run;
   const needed = asked.filter((word) => !canBeLeft(word, name));
-  if (needed.length < 2) return undefined;
+  if (new Set(needed).size < 2) return undefined;
   const found = needed.map((word) => words.find((each) => each.word === word));
   return found.every((each) => each !== undefined)
     ? found.toSorted((one, other) => one.from - other.from)

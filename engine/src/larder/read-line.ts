@@ -33,6 +33,7 @@ export interface LineOptions {
   readonly own?: readonly Food[];
   /** The cook's choice for this line, instead of the food that was found. */
   readonly food?: Food;
+  readonly isQuick?: boolean;
 }
 
 /** A line longer than this is no ingredient. */
@@ -51,6 +52,7 @@ export function readLine(text: string, span: Span, options: LineOptions): LineRe
     manner: options.manner,
     isCanned: found.amount !== undefined && isCanned(found.amount),
     ...(options.own === undefined ? {} : { own: options.own }),
+    ...(options.isQuick ? { isQuick: true } : {}),
   });
   const search = options.food === undefined ? searched : overruled(searched, options.food);
   const { amount } = found;

@@ -109,17 +109,22 @@ function weightOfOne(
 
 type VolumeSize = Extract<WrittenSize, { kind: 'volume' }>;
 
-const SPOON_SIZE: Readonly<Record<'cup' | 'tbsp' | 'tsp', number>> = {
+const SPOON_SIZE = {
   cup: fromUnit(1, 'us-cup'),
   tbsp: fromUnit(1, 'us-tablespoon'),
   tsp: fromUnit(1, 'us-teaspoon'),
-};
+} as const satisfies Readonly<Partial<Record<Measure, number>>>;
 
-/** Volumes below this are reckoned from the teaspoon, below a quarter cup from the tablespoon. */
-const measureFor = (volume: number): readonly ('cup' | 'tbsp' | 'tsp')[] => {
+type Spoon = keyof typeof SPOON_SIZE;
+
+/** A cup by the cup, a spoon by the spoon; any other volume by the measure it comes nearest. */
+function measuresFor({ unit, low }: AmountTerm, each: number): readonly Spoon[] {
+  if (unit === 'cup') return ['cup', 'tbsp', 'tsp'];
+  if (unit === 'tbsp') return ['tbsp', 'tsp', 'cup'];
+  const volume = unit === 'tsp' ? each : low * each;
   if (volume <= SPOON_SIZE.tsp * 1.1) return ['tsp', 'tbsp', 'cup'];
-  return volume <= SPOON_SIZE.tbsp * 1.1 ? ['tbsp', 'tsp', 'cup'] : ['cup', 'tbsp', 'tsp'];
-};
+  return volume <= SPOON_SIZE.tbsp * 2 ? ['tbsp', 'tsp', 'cup'] : ['cup', 'tbsp', 'tsp'];
+}
 
 function spoonWeight(
   term: AmountTerm,
@@ -127,7 +132,7 @@ function spoonWeight(
   size: VolumeSize,
   { forms }: WeighOptions,
 ): OneWeight | undefined {
-  for (const measure of measureFor(size.each)) {
+  for (const measure of measuresFor(term, size.each)) {
     const own = measuredAs(food, measure, formsThatCount(food, forms)) ?? food.measures[measure];
     if (own === undefined) continue;
     const each = (own * size.each) / SPOON_SIZE[measure];

@@ -71,11 +71,21 @@ export function kindOf(title: string, clues: readonly KindClue[], work: string):
   const first = named[0];
   const isBread = first === undefined || BREADS.has(first.kind);
   if (isYeast && isBread && 0 < sum('flour')) return { kind: 'yeast-bread', because: 'yeast' };
+  const isCorn = first?.kind === 'quick-bread' && sum('flour') < cornIn(clues);
+  const isUnderCake = first?.word === 'cake' && sum('flour', 'meal') < sum('fruit');
+  if (isUnderCake) return { kind: 'cobbler', because: 'fruit-under-dough' };
+  if (isCorn) return { kind: 'corn-bread', because: 'cornmeal' };
   if (first !== undefined && !(first.kind === 'yeast-bread' && !isYeast)) {
     return { kind: first.kind, because: 'title', word: first.word };
   }
   return kindFromFoods({ clues, sum, has, work });
 }
+
+const cornIn = (clues: readonly KindClue[]) =>
+  clues.reduce(
+    (total, { food, grams }) => total + (/corn ?meal/.test(food?.name ?? '') ? grams : 0),
+    0,
+  );
 
 const BREADS: ReadonlySet<RecipeKind> = new Set(['yeast-bread', 'quick-bread', 'biscuit']);
 
@@ -89,10 +99,7 @@ interface Foods {
 function kindFromFoods({ clues, sum, has, work }: Foods): KindGuess {
   const flour = sum('flour', 'meal');
   const all = clues.reduce((total, { grams }) => total + grams, 0);
-  const corn = clues.reduce(
-    (total, { food, grams }) => total + (/corn ?meal/.test(food?.name ?? '') ? grams : 0),
-    0,
-  );
+  const corn = cornIn(clues);
   const isRaised = has('powder') || has('soda');
   const isDough = (isRaised ? 0.05 : 0.15) * all < flour;
   if (isDough && 0.3 * flour < corn) return { kind: 'corn-bread', because: 'cornmeal' };

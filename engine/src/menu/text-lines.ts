@@ -5,8 +5,8 @@
 
 import type { Food } from '../larder/food.ts';
 import { type LineRead, LONGEST_LINE, readLine } from '../larder/read-line.ts';
-import type { Manner, Span } from '../quantity/index.ts';
-import { heatIn, yieldIn } from './text-facts.ts';
+import { amountAt, type Manner, type Span } from '../quantity/index.ts';
+import { heatIn, minutesIn, yieldIn } from './text-facts.ts';
 import { type Group, groupAt, headingAt, type Section, workIn } from './text-words.ts';
 
 export type LineRole =
@@ -111,21 +111,45 @@ function partsOf(text: string, span: Span, state: State, options: PieceOptions):
 /** "2 cups flour, 1 tsp salt; 1/2 cup lard": parts that each begin with an amount. */
 function listOf(text: string, span: Span, options: PieceOptions): readonly Part[] {
   if (LONGEST_TEXT_LINE < span.to - span.from) return [span];
-  const cuts = cutsAt(text, span, /[,;.•|](?= )/gu).filter((at) => {
-    const next = text.slice(at, Math.min(span.to, at + 40));
-    return /^[\s]*(?:an? |one |half |[\d½¼¾⅓⅔⅛])/iu.test(next) && beginsWithAmount(next, options);
-  });
   const line = text.slice(span.from, span.to);
   const starts = beginsWithAmount(line, options);
-  if (!starts && /[.!?] +\p{Lu}/u.test(line.slice(0, 400))) return sentences(text, span);
+  if (!starts && workIn(line.replace(MARK, ''))?.isOrder === true) return sentences(text, span);
+  if (!starts && /[.!?] +\p{Lu}/u.test(line.slice(0, 400))) return listsAmong(text, span, options);
+  const cuts = cutsAt(text, span, /[,;.•|](?= )/gu).filter((at) => {
+    const next = text.slice(at, Math.min(span.to, at + 60));
+    return OPEN_ITEM.test(next) || (ITEM.test(next) && beginsWithAmount(next, options));
+  });
   if (cuts.length === 0 || (!starts && cuts.length < 2)) return sentences(text, span);
   return spansBetween(span, cuts).map((part) => ({ ...part, known: 'list' as const }));
 }
 
+const ITEM = /^\s*(?:and |with )?(?:an? |one |two |three |half |[\d½¼¾⅓⅔⅛])/iu;
+/** Without an amount at its head: "butter the size of an egg", "milk to mix". */
+const OPEN_ITEM =
+  /^\s*(?:(?:butter|lard|fat|shortening) (?:the |about the )?size of|(?:sweet |sour )?(?:milk|water|buttermilk) (?:enough )?to (?:mix|make|moisten|form)|a? ?(?:little )?salt\b)/iu;
+
+/** "BREAD. One quart flour, two spoons powder. Bake." The sentence that is a list falls into its items. */
+function listsAmong(text: string, span: Span, options: PieceOptions): readonly Part[] {
+  const found = sentences(text, span);
+  if (found.length < 2) return found;
+  return found.flatMap((part) =>
+    beginsWithAmount(text.slice(part.from, part.to), options)
+      ? listOf(text, part, options)
+      : [part],
+  );
+}
+
 function beginsWithAmount(text: string, { manner }: PieceOptions): boolean {
-  const line = text.slice(0, 60).replace(MARK, '');
-  const read = readLine(line, { from: 0, to: line.length }, { manner });
-  return read.amount !== undefined && read.amount.span.from === 0;
+  return (
+    amountAt(
+      text
+        .slice(0, 60)
+        .replace(MARK, '')
+        .replace(/^(?:and|with) /iu, ''),
+      0,
+      manner,
+    ) !== undefined
+  );
 }
 
 const LONGEST_TEXT_LINE = 6000;
@@ -204,8 +228,9 @@ function takeHeading(line: string, state: State): void {
 function trimmed(text: string, { from, to }: Span): Span {
   const raw = text.slice(from, to);
   const lead =
-    /^[\s#*>_•·–—+|,;.-]*(?:\[ ?\]\s*)?(?:\(?\d{1,2}[.)](?=\s+[\d½¼¾⅓⅔]))?\s*/u.exec(raw)?.[0]
-      .length ?? 0;
+    /^[\s#*>_•·–—+|,;.-]*(?:\[ ?\]\s*)?(?:\(?\d{1,2}[.)](?=\s+[\d½¼¾⅓⅔]))?\s*(?:(?:and|with) (?=[\p{L}\d½¼¾⅓⅔]))?/iu.exec(
+      raw,
+    )?.[0].length ?? 0;
   const tail = /[\s*_,;|]+$/u.exec(raw)?.[0].length ?? 0;
   return lead + tail < raw.length ? { from: from + lead, to: to - tail } : { from, to };
 }
@@ -223,7 +248,7 @@ function roleOf(
   if (line === '') return 'blank';
   if (/^[-=_*~.]{3,}$/u.test(line)) return 'heading';
   if (state.section === 'notes') return 'note';
-  const plain = line.replace(NUMBERED, '');
+  const plain = line.replace(NUMBERED, '').replace(/^(?:and|with) (?=[\p{L}\d½¼¾⅓⅔])/iu, '');
   const work = workIn(plain);
   const said = line.length < 70 && !work?.isOrder ? yieldIn(line) : undefined;
   const isFirst = !state.hasTitle && state.ingredients === 0 && isTitleLike(line);
@@ -232,7 +257,7 @@ function roleOf(
   if (isYield && !isIngredient(plain, part, state, options)) return 'yield';
   if (isHeatOnly(line, options.manner)) return 'heat';
   if (state.section === 'method') return stepOrMore(plain, work !== undefined, state, options);
-  if (work?.isOrder && !startsWithAmount(plain, options)) {
+  if (work?.isOrder && part.known !== 'list' && !startsWithAmount(plain, options)) {
     state.section = state.ingredients === 0 ? state.section : 'method';
     return 'step';
   }
@@ -256,19 +281,18 @@ function stepOrMore(line: string, isWork: boolean, state: State, options: PieceO
 
 function isHeatOnly(line: string, manner: Manner): boolean {
   if (60 < line.length || heatIn(line, manner) === undefined) return false;
+  if (minutesIn(line) !== undefined) return false;
   return (
     /^(?:pre-?heat|oven|bake(?:d)?|baking|temp(?:erature)?|heat|time)\b[^.]*\.?$/iu.test(line) &&
     !/\buntil\b|\bthen\b|\band (?!hot)/iu.test(line)
   );
 }
 
-const startsWithAmount = (line: string, { manner }: PieceOptions) => {
-  const amount = readLine(line, { from: 0, to: line.length }, { manner }).amount;
-  return amount !== undefined && amount.span.from === 0;
-};
+const startsWithAmount = (line: string, { manner }: PieceOptions) =>
+  amountAt(line, 0, manner) !== undefined;
 
-function startsWithMeasure(line: string, { manner }: PieceOptions): boolean {
-  const read = readLine(line, { from: 0, to: line.length }, { manner });
+function startsWithMeasure(line: string, options: PieceOptions): boolean {
+  const read = quickly(line, options);
   const unit = read.amount?.terms[0]?.unit;
   return (
     read.amount?.span.from === 0 &&
@@ -277,14 +301,23 @@ function startsWithMeasure(line: string, { manner }: PieceOptions): boolean {
   );
 }
 
+const quickly = (line: string, { manner, own }: PieceOptions) =>
+  readLine(
+    line,
+    { from: 0, to: line.length },
+    { manner, isQuick: true, ...(own === undefined ? {} : { own }) },
+  );
+
 function isIngredient(line: string, part: Part, state: State, options: PieceOptions): boolean {
   if (LONGEST_LINE < line.length || MOST_INGREDIENTS <= state.ingredients) return false;
-  const read = readLine(line, { from: 0, to: line.length }, options);
+  const read = quickly(line, options);
   const { amount, search, unmeasured } = read;
   const isNamed = search.food !== undefined;
   if (amount !== undefined) {
     const isPieces = amount.terms[0]!.unit === 'each';
     const isFirst = amount.span.from < 3;
+    const isHead = state.section === 'start' && !state.hasTitle && state.ingredients === 0;
+    if (isFirst && !isNamed && isHead) return false;
     if (isFirst)
       return isNamed || !isPieces || (state.section === 'ingredients' && line.length < 60);
     return isNamed && line.length < 90 && search.span.from < 25;
@@ -307,6 +340,7 @@ const looksLikeFood = (line: string) =>
 // --- Ingredients told in the work -----------------------------------------------------------------------
 
 const MOST_TOLD = 40;
+const MOST_TRIES = 120;
 
 /** "Take two cups of flour, a teaspoon of salt": where no list stands, the sentences are one. */
 function told(
@@ -315,10 +349,11 @@ function told(
   options: PieceOptions,
 ): readonly TextPiece[] {
   let count = 0;
+  const tries = { left: MOST_TRIES };
   return pieces.map((piece) => {
     const isText = piece.role === 'step' || piece.role === 'unread' || piece.role === 'title';
     if (!isText || MOST_TOLD <= count) return piece;
-    const found = toldIn(text, piece.span, options);
+    const found = toldIn(text, piece.span, options, tries);
     count += found.length;
     return found.length === 0
       ? piece
@@ -334,12 +369,15 @@ function toldIn(
   text: string,
   { from, to }: Span,
   { manner, own }: PieceOptions,
+  tries: { left: number },
 ): readonly LineRead[] {
   const found: LineRead[] = [];
   const raw = text.slice(from, to);
   let end = 0;
   for (const start of raw.matchAll(TOLD_STARTS)) {
-    if (start.index < end || MOST_TOLD <= found.length) continue;
+    if (start.index < end) continue;
+    if (MOST_TOLD <= found.length || tries.left <= 0) break;
+    tries.left -= 1;
     const clause = clauseAt(raw, start.index);
     const place = { from: from + start.index, to: from + clause };
     const read = readLine(text, place, { manner, ...(own === undefined ? {} : { own }) });

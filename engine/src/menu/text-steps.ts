@@ -33,7 +33,9 @@ export function stepsRead(
   return settled(all, kind).slice(0, MOST_STEPS);
 }
 
-const END = /[.!?;](?=\s+["'“(]?\p{Lu})|, then /gu;
+/** At full stops, and where one sentence goes on to a rise or into the oven. */
+const END =
+  /[.!?;](?=\s+["'“(]?\p{Lu})|,(?= (?:and )?then )|,(?= (?:and )?(?:let|leave) (?:it |them )?(?:rise|rest|prove|proof))|,(?= (?:and )?(?:bake|simmer|roast)\b)| (?=and (?:bake|simmer|roast)\b)/gu;
 
 function sentencesOf(text: string, { from, to }: Span): readonly Span[] {
   const cuts = [...text.slice(from, to).matchAll(END)]
@@ -43,7 +45,7 @@ function sentencesOf(text: string, { from, to }: Span): readonly Span[] {
   return ends.map((end, index) => ({ from: index === 0 ? from : ends[index - 1]!, to: end }));
 }
 
-const LEAD = /^[\s,#*>_•·–—+-]*(?:step )?(?:\(?\d{1,2}[.):](?=\s+\p{L}))?\s*/iu;
+const LEAD = /^[\s,#*>_•·–—+-]*(?:step )?(?:\(?\d{1,2}[.):](?=\s+\p{L}))?\s*(?:and )?(?:then )?/iu;
 
 function stepOf(text: string, span: Span, kind: RecipeKind): readonly StepRead[] {
   const say = text.slice(span.from, span.to).replace(LEAD, '').replace(/\s+/gu, ' ').trim();
