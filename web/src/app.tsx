@@ -15,6 +15,7 @@ import { TonightPage } from './tonight/TonightPage.tsx';
 const BenchPage = lazy(() => import('./bench/BenchPage.tsx'));
 const CampPage = lazy(() => import('./camp/CampPage.tsx'));
 const FirePage = lazy(() => import('./fire/FirePage.tsx'));
+const PastePage = lazy(() => import('./paste/PastePage.tsx'));
 const CampsPage = lazy(() => import('./camps/CampsPage.tsx'));
 
 export function App() {
@@ -46,6 +47,7 @@ function Screens() {
     <Switch>
       <Route path="/" component={TonightPage} />
       <Route path="/camps" component={CampsPage} />
+      <Route path="/paste" component={PastePage} />
       <Route path="/fire/:door?">
         {({ door }) => <FirePage door={isDoor(door) ? door : 'what-now'} />}
       </Route>

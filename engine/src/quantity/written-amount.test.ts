@@ -52,7 +52,7 @@ describe('an amount as cooks write it', () => {
     ['1 l/2 cups sugar', [[1.5, 1.5, 'cup']]],
     ['1 l milk', [[1, 1, 'l']]],
     ['1,000 g', [[1000, 1000, 'g']]],
-  ])('%s', (text, wanted) => expect(read(text)).toEqual(wanted));
+  ])('is read in %s', (text, wanted) => expect(read(text)).toEqual(wanted));
 
   it('keeps what a can holds apart from how many cans there are', () => {
     for (const text of [

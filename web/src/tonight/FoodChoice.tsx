@@ -1,6 +1,7 @@
 // What goes in: a ready recipe, or a dough of one's own by kind, thickness and amount.
 
 import { useEffect, useState } from 'react';
+import { Link } from 'wouter';
 import { Choice } from '../parts/Choice.tsx';
 import { Field } from '../parts/Field.tsx';
 import { readDecimal, writeNumber } from '../parts/read-text.ts';
@@ -56,6 +57,9 @@ export function FoodChoice({ wish, change, planned }: FoodChoiceProps) {
           change({ what: value === OWN ? usualOwn(isUs) : { readyRecipe: value } })
         }
       />
+      <p className="paste-link">
+        <Link href="/paste">Paste a recipe</Link>
+      </p>
       {what === undefined || 'readyRecipe' in what ? null : (
         <div className="own-dough">
           {'kind' in what ? (

@@ -40,4 +40,5 @@ const onlyWith = (file: Readonly<Record<string, unknown>>, recipe: Named) =>
     mouths: [{ count: 1 }],
     menu: [{ id: 'dish', recipe: recipe.id, serve: '18:00' }],
     recipes: [recipe],
+    ...(file.foods === undefined ? {} : { foods: file.foods }),
   });

@@ -13,6 +13,8 @@ export async function answerTo(question: Question): Promise<Answers[Question['as
       return tonightAnswer(question.wish, question.voice, await recipeOf(question.wish.what));
     case 'fire':
       return (await import('./fire.ts')).fireAnswer(question);
+    case 'paste':
+      return (await import('./paste.ts')).pasteAnswer(question);
     case 'bench':
       return (await import('./bench.ts')).benchAnswer(question);
     default:

@@ -10,6 +10,7 @@ import type {
   WindSign,
 } from '#engine';
 import type { BenchAnswer, BenchQuestion } from './bench-messages.ts';
+import type { PasteAnswer, PasteQuestion } from './paste-messages.ts';
 
 /** How the sheets are to be spoken. */
 export interface Voice {
@@ -31,7 +32,8 @@ export type Question =
       readonly wish: FireWish;
       readonly voice: Voice;
     }
-  | BenchQuestion;
+  | BenchQuestion
+  | PasteQuestion;
 
 export interface Answers {
   readonly 'ready-recipes': readonly ReadyRecipe[];
@@ -46,6 +48,7 @@ export interface Answers {
   /** Also where the wish is refused: the sheet then says why. */
   readonly fire: SheetDocument;
   readonly bench: BenchAnswer;
+  readonly paste: PasteAnswer;
 }
 
 export type AnswerTo<Asked extends Question> = Answers[Asked['ask']];
