@@ -8,6 +8,9 @@ import { shortTablesPlugin } from './short-tables-plugin.ts';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 
+/** Loading a module of the engine does nothing: what a screen does not use stays out of it. */
+const ENGINE = /\/engine\/(?:src|data)\//;
+
 export default defineConfig({
   root: here,
   plugins: [react(), shellPlugin()],
@@ -23,6 +26,7 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     target: 'es2023',
+    rolldownOptions: { treeshake: { moduleSideEffects: (id) => !ENGINE.test(id) } },
   },
   server: { port: 4611, proxy: { '/api': 'http://127.0.0.1:4600' } },
 });
