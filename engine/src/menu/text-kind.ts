@@ -19,7 +19,6 @@ export type KindReason =
   | 'meat-alone'
   | 'fruit'
   | 'vegetables'
-  | 'no-heat'
   | 'nothing-known';
 
 export interface KindGuess {

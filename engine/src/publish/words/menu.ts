@@ -186,7 +186,6 @@ const REASONS: Readonly<Record<string, string>> = {
   'meat-alone': 'it is mostly meat',
   fruit: 'it is mostly fruit',
   vegetables: 'it is mostly vegetables',
-  'no-heat': 'nothing is heated',
   'nothing-known': 'nothing in it tells, so choose',
 };
 
