@@ -20,6 +20,11 @@ import { type Pasted, rememberedPaste, rememberPaste, withLine, withRecipe } fro
 export default function PastePage() {
   const [pasted, setPasted] = useState(() => rememberedPaste(localStorage));
   useEffect(() => rememberPaste(localStorage, pasted), [pasted]);
+  const [gone, setGone] = useState<Pasted>();
+  const retyped = (text: string) => {
+    if (text === '') setGone(pasted);
+    setPasted({ text, corrections: {} });
+  };
   const { measures, clock } = useReader().reader;
   const question = useMemo(
     (): PasteQuestion | undefined =>
@@ -35,7 +40,12 @@ export default function PastePage() {
       title="Paste a recipe"
       lead="As somebody wrote it: a list, a letter, an old page. It is read line by line; what is not understood stays as it stands."
     >
-      <TextBox text={pasted.text} onChange={(text) => setPasted({ text, corrections: {} })} />
+      <TextBox text={pasted.text} onChange={retyped} />
+      {gone === undefined || pasted.text !== '' ? null : (
+        <button type="button" className="button" onClick={() => setPasted(gone)}>
+          Bring it back
+        </button>
+      )}
       <Computing isBusy={isStale} failure={failure} />
       {shown === undefined ? null : shown.ok ? (
         <Reading read={shown} pasted={pasted} onChange={setPasted} />
