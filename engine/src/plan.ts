@@ -2,10 +2,10 @@
 // hands a later stage's answer to an earlier one as an argument. No physics and no words here.
 
 import type { BakePlan } from './bake/bake-plan.ts';
-import { bakeFor, heatWishFor, loadFor } from './bake/index.ts';
+import { type BakeRequest, bakeFor, bakeJudge, heatWishFor, loadFor } from './bake/index.ts';
 import type { Air, Camp, CampOven } from './camp/camp.ts';
 import { airAt, campTrouble, weatherAt } from './camp/index.ts';
-import type { CoalPlan } from './coals/coal-plan.ts';
+import type { CoalPlan, CoalRequest } from './coals/coal-plan.ts';
 import {
   ashOverMinutes,
   type CoalDraft,
@@ -56,6 +56,11 @@ export interface PlanOptions {
   readonly now?: ClockMinutes;
   /** Defaults that were filled in for the cook, carried through to the sheets. */
   readonly assumed?: readonly Assumption[];
+  /**
+   * 'settled', the usual: every bread tries several layouts of its coals. 'first': by charts and the
+   * usual split, for a screen that can not wait; such coals say so.
+   */
+  readonly answer?: 'first' | 'settled';
   /** Told when a stage begins; for progress and for the benchmark. */
   readonly onStage?: (stage: Stage) => void;
 }
@@ -84,7 +89,8 @@ export function planMeal(camp: Camp, menu: Menu, options: PlanOptions = {}): Mea
   stage('safety');
   const safety = campSafety({ camp, menu });
   const isFireAllowed = safety.fire !== 'forbidden';
-  const day = onTimeIfPossible({ camp, wishes, isFireAllowed, stage }, shared, options.now);
+  const answer = options.answer ?? 'settled';
+  const day = onTimeIfPossible({ camp, wishes, isFireAllowed, stage, answer }, shared, options.now);
   stage('provisions');
   return {
     camp,
@@ -162,6 +168,7 @@ interface DishesWish {
   readonly fits: ReadonlyMap<string, DishFit>;
   readonly isFireAllowed: boolean;
   readonly stage: (stage: Stage) => void;
+  readonly answer: 'first' | 'settled';
 }
 
 /** Dishes in the order of serving, so that an oven used again knows what it held before. */
@@ -175,7 +182,10 @@ function plannedDishes(wish: DishesWish): readonly OrRefusal<DishPlan>[] {
     const fit = fits.get(each.dish.id);
     if (needsFire && !wish.isFireAllowed) planned.set(each.dish.id, fireForbidden(camp, each.dish));
     else if (!needsFire || fit)
-      planned.set(each.dish.id, planDish({ camp, ...each, fit, ovens, stage }));
+      planned.set(
+        each.dish.id,
+        planDish({ camp, ...each, fit, ovens, stage, answer: wish.answer }),
+      );
   }
   return wishes.flatMap((each) => planned.get(each.dish.id) ?? []);
 }
@@ -193,6 +203,7 @@ interface DishWish extends Wish {
   readonly fit: DishFit | undefined;
   readonly ovens: OvenHistory;
   readonly stage: (stage: Stage) => void;
+  readonly answer: 'first' | 'settled';
 }
 
 function planDish(wish: DishWish): OrRefusal<DishPlan> {
@@ -256,30 +267,36 @@ interface LoadWish extends DishWish {
 /**
  * Coals and bake settle each other: the bake sets how long the coals must hold, the curve they give
  * sets how long the bake takes. Drafts of the coals, a quarter of the work, go round until the two
- * agree within three minutes; then the coals are laid in full. A bake that still differs after the
- * last round keeps its own minutes and its coals last for them.
+ * agree within three minutes; then the coals are laid in full. A bread also judges the coals: where
+ * its answer is to be settled, the first draft tries several layouts on it and keeps the best. A bake
+ * that still differs after the last round keeps its own minutes and its coals last for them.
  */
 function planLoad(wish: LoadWish): OrRefusal<LoadPlan> {
   const { dish, load, stage } = wish;
   stage('bake');
   const bakeIn = bakeAsked(wish);
   let air = airOver(wish, minutes(30));
-  let bake = bakeIn(air);
+  let bake = bakeIn(air, undefined, true);
   let stay = dish.pins.bakeMinutes ?? bake.minutes;
-  for (let round = 0; round < MOST_DRAFTS && dish.pins.bakeMinutes === undefined; round += 1) {
+  let chosen: CoalDraft['counts'];
+  const isJudged = wish.answer === 'settled';
+  for (let round = 0; round < MOST_DRAFTS; round += 1) {
+    if (dish.pins.bakeMinutes !== undefined && !(isJudged && round === 0)) break;
     air = airOver(wish, stay);
     stage('coals');
-    const draft = draftCoals(coalRequest({ ...wish, air, stay }));
+    const judge = isJudged && chosen === undefined ? bakeIn.judge(air, bake) : undefined;
+    const draft = draftCoals(coalRequest({ ...wish, air, stay, bake, chosen, judge }));
     if (isRefusal(draft)) return draft;
+    if (judge !== undefined) chosen = draft.counts;
     stage('bake');
-    bake = bakeIn(air, draft);
+    bake = bakeIn(air, draft, true);
     const isSettled = Math.abs(bake.minutes - stay) <= CLOSE_ENOUGH_MINUTES;
-    stay = bake.minutes;
+    stay = dish.pins.bakeMinutes ?? bake.minutes;
     if (isSettled) break;
   }
   air = airOver(wish, stay);
   stage('coals');
-  const coals = layCoals(coalRequest({ ...wish, air, stay }));
+  const coals = layCoals(coalRequest({ ...wish, air, stay, bake, chosen }));
   if (isRefusal(coals)) return coals;
   stage('bake');
   bake = bakeIn(air, coals);
@@ -297,22 +314,28 @@ const airOver = (wish: LoadWish, stay: Minutes): Air =>
 const midOf = ({ dish, recipe }: LoadWish, stay: Minutes): ClockMinutes =>
   clockMinutes(dish.serveAt - recipe.target.rest - stay / 2);
 
-/** The bake of this load, in still wanted heat or along a curve. */
-function bakeAsked({ camp, dish, load, recipe, formula, safety }: LoadWish) {
+/** The bake of this load, in still wanted heat or along a curve; and as the judge of its coals. */
+function bakeAsked({ camp, dish, load, oven, recipe, formula, safety }: LoadWish) {
   const least = safety.least?.core;
   const pinned = dish.pins.bakeMinutes;
-  return (air: Air, coals?: CoalDraft): BakePlan =>
+  const asked = (air: Air): BakeRequest => ({
+    load,
+    recipe,
+    formula,
+    air,
+    wanted: heatWishFor({ recipe, load, minutes: minutes(30), air }).wanted,
+    hasThermometer: camp.gear.thermometer,
+    ovenDiameter: oven.diameter,
+    ...(least === undefined ? {} : { leastCore: least }),
+    ...(pinned === undefined ? {} : { pinnedMinutes: pinned }),
+  });
+  const baked = (air: Air, coals?: CoalDraft, isRough = false): BakePlan =>
     bakeFor({
-      load,
-      recipe,
-      formula,
-      air,
-      wanted: heatWishFor({ recipe, load, minutes: minutes(30), air }).wanted,
-      hasThermometer: camp.gear.thermometer,
-      ...(least === undefined ? {} : { leastCore: least }),
-      ...(pinned === undefined ? {} : { pinnedMinutes: pinned }),
+      ...asked(air),
+      ...(isRough ? { isRough } : {}),
       ...(coals === undefined ? {} : alongCoals(coals)),
     });
+  return Object.assign(baked, { judge: (air: Air, bake: BakePlan) => bakeJudge(asked(air), bake) });
 }
 
 const alongCoals = ({ curve, loadInMinute, factorRuns }: CoalDraft) => ({
@@ -324,8 +347,17 @@ const alongCoals = ({ curve, loadInMinute, factorRuns }: CoalDraft) => ({
 /** What an oven held last: how hot its iron was, and when. */
 type OvenHistory = Map<string, { readonly outAt: ClockMinutes; readonly iron: Kelvin }>;
 
-function coalRequest(wish: LoadWish & { readonly air: Air; readonly stay: Minutes }) {
-  const { camp, dish, recipe, load, oven, formula, air, stay, ovens } = wish;
+interface CoalWish extends LoadWish {
+  readonly air: Air;
+  readonly stay: Minutes;
+  /** The bake as far as it is known: how the load takes heat. */
+  readonly bake: BakePlan;
+  readonly chosen?: CoalDraft['counts'];
+  readonly judge?: CoalRequest['judge'];
+}
+
+function coalRequest(wish: CoalWish) {
+  const { camp, dish, recipe, load, oven, air, stay, ovens } = wish;
   const heat = heatWishFor({ recipe, load, minutes: stay, air, preheat: isHotAsSaid(wish) });
   const before = ovens.get(oven.id);
   const gap = before
@@ -339,7 +371,9 @@ function coalRequest(wish: LoadWish & { readonly air: Air; readonly stay: Minute
     screened: camp.gear.windScreens > 0,
     fuel: camp.fuel,
     wish: heat,
-    load: loadFor({ load, recipe, formula, air }),
+    ...loadsAsked(wish),
+    ...(wish.chosen === undefined ? {} : { chosen: wish.chosen }),
+    ...(wish.judge === undefined ? {} : { judge: wish.judge }),
     ironAtStart: before
       ? ironAfter({ iron: before.iron, air: air.temperature, minutes: minutes(gap) })
       : air.temperature,
@@ -353,6 +387,14 @@ function coalRequest(wish: LoadWish & { readonly air: Air; readonly stay: Minute
       ...(dish.pins.coalsBelow === undefined ? {} : { below: dish.pins.coalsBelow }),
     },
   };
+}
+
+/** A bread as a chart counts on it, and as it takes heat in truth; anything else is one and the same. */
+function loadsAsked({ load, recipe, formula, air, bake }: CoalWish) {
+  const counted = loadFor({ load, recipe, formula, air });
+  if (bake.taken === undefined) return { load: counted };
+  const taking = loadFor({ load, recipe, formula, air, taken: bake.taken });
+  return { load: taking, chartLoad: counted };
 }
 
 /** Into a hot oven, as cook or recipe say; undefined where they leave it to the kind of dish. */

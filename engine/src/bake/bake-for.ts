@@ -38,7 +38,9 @@ export function bakeFor(asked: BakeRequest): BakePlan {
     most: minutes(time.most),
     ...aimEarlyOf(asked, time),
     done: withoutCore ? bySigns(target.done) : target.done,
-    loss: ratio(figuresOfKind(recipe.kind).loss),
+    loss: time.inside?.loss ?? ratio(figuresOfKind(recipe.kind).loss),
+    ...(time.inside === undefined ? {} : { inside: time.inside }),
+    ...(time.taken === undefined ? {} : { taken: time.taken }),
     notices: [
       ...(withoutCore ? [] : target.notices),
       ...time.notices,
@@ -97,12 +99,15 @@ function withHeatDoubt(asked: BakeRequest, core: Kelvin): CookTime {
   const time = timeOf(asked, core);
   const runs = asked.factorRuns ?? [];
   if (time.minutes === 0 || runs.length === 0) return time;
-  const shifted = runs.map(({ curve }) => timeOf({ ...asked, curve }, core).minutes);
+  const shifted = runs.map(({ curve }) => timeOf({ ...asked, curve, isRough: true }, core).minutes);
   const heat = bandOf(time.minutes, shifted);
   const { minutes } = time;
   return {
     ...time,
-    least: Math.max(1, minutes - Math.hypot(minutes - time.least, minutes - heat.low)),
+    least: Math.max(
+      time.soonest ?? 1,
+      minutes - Math.hypot(minutes - time.least, minutes - heat.low),
+    ),
     most: minutes + Math.hypot(time.most - minutes, heat.high - minutes),
   };
 }
@@ -113,7 +118,7 @@ function timeOf(asked: BakeRequest, core: Kelvin): CookTime {
     return { minutes: 0, least: 0, most: 0, notices: [] };
   }
   if (isPot(recipe)) return potTime(asked);
-  if (isBread(recipe)) return breadTime(asked);
+  if (isBread(recipe)) return breadTime(asked, core);
   if (recipe.kind === 'cobbler') return cobblerTime(asked);
   return roastTime(asked, core);
 }

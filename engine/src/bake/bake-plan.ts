@@ -1,7 +1,8 @@
 // What bake/ answers: how long, how hot inside, and what shows that it is done.
 
 import type { Notice } from '../notice/notice.ts';
-import type { Kelvin, KelvinDifference, Minutes, Ratio } from '../quantity/unit.ts';
+import type { Kelvin, KelvinDifference, Metres, Minutes, Ratio } from '../quantity/unit.ts';
+import type { HeatTaken } from './heat-taken.ts';
 
 export interface BakePlan {
   readonly load: string;
@@ -19,6 +20,47 @@ export interface BakePlan {
   /** Share of the raw mass that leaves as steam. */
   readonly loss: Ratio;
   readonly notices: readonly Notice[];
+  /** What happens inside a bread; left out for what is reckoned otherwise. */
+  readonly inside?: InsidePlan;
+  /** How it takes heat, by how much it has taken: what its oven is asked with. */
+  readonly taken?: HeatTaken;
+}
+
+/** Minutes count from load in. */
+export interface InsidePlan {
+  /** One a minute, some minutes past done. */
+  readonly moments: readonly InsidePoint[];
+  /** The whole of it at a few minutes, the last when it is done. */
+  readonly cuts: readonly InsideCutPlan[];
+  /** Core hot and starch set. */
+  readonly through?: Minutes;
+  /** Top as brown as its kind wants; bottom brown. */
+  readonly topBrown?: Minutes;
+  readonly bottomBrown?: Minutes;
+  /** Of the two faces the one that burns sooner, where either does while it is looked at. */
+  readonly firstToBurn?: { readonly face: 'top' | 'bottom'; readonly minute: Minutes };
+  /** Share of the raw mass that has left as steam when it is done. */
+  readonly loss: Ratio;
+}
+
+export interface InsidePoint {
+  readonly minute: Minutes;
+  readonly core: Kelvin;
+  readonly top: Kelvin;
+  readonly bottom: Kelvin;
+  /** Change of colour, 0 raw … 52 burnt (zanoni1995). */
+  readonly topColour: number;
+  readonly bottomColour: number;
+  readonly topCrust: Metres;
+  readonly bottomCrust: Metres;
+  readonly height: Metres;
+}
+
+/** Slices from the bottom up: one edge more than temperatures. */
+export interface InsideCutPlan {
+  readonly minute: Minutes;
+  readonly edges: readonly Metres[];
+  readonly kelvins: readonly Kelvin[];
 }
 
 export interface DoneTarget {

@@ -6,7 +6,9 @@ import type { Formula } from '../formula/formula.ts';
 import type { OvenLoad } from '../menu/load.ts';
 import type { Recipe } from '../menu/recipe.ts';
 import type { Notice } from '../notice/notice.ts';
-import type { Kelvin, Minutes } from '../quantity/unit.ts';
+import type { Kelvin, Metres, Minutes } from '../quantity/unit.ts';
+import type { InsidePlan } from './bake-plan.ts';
+import type { HeatTaken } from './heat-taken.ts';
 
 export interface BakeRequest {
   readonly load: OvenLoad;
@@ -21,6 +23,10 @@ export interface BakeRequest {
   readonly factorRuns?: readonly FactorRun[];
   /** The load goes in at this minute of the curve. */
   readonly loadInMinute?: Minutes;
+  /** Of the oven: how much of its lid the top sees. Left out, a load that nearly fills it. */
+  readonly ovenDiameter?: Metres;
+  /** Only the minutes are wanted, for a draft or a band: fewer slices, nothing kept. */
+  readonly isRough?: boolean;
   /** What the cook has pinned, counted as in the plan: from load in, for a pot from the boil. */
   readonly pinnedMinutes?: Minutes;
   /** Least core for health, from safety/. */
@@ -35,4 +41,8 @@ export interface CookTime {
   readonly least: number;
   readonly most: number;
   readonly notices: readonly Notice[];
+  /** No heat makes it done sooner than this; left out, the band alone says. */
+  readonly soonest?: number;
+  readonly inside?: InsidePlan;
+  readonly taken?: HeatTaken;
 }

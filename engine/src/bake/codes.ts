@@ -18,6 +18,11 @@ export const bakeCodes = {
     when: 'the bread is baked through well before its top has coloured',
     next: 'put more of the coals on the lid, or take it out pale',
   },
+  BAKE_FACE_BURNS: {
+    kind: 'notice',
+    when: 'top or bottom is burnt before the middle is done and the top has colour',
+    next: 'move coals away from that face, or put paper, meal or a rack between floor and bread',
+  },
   BAKE_OVEN_TOO_COOL: {
     kind: 'notice',
     when: 'the oven temperature that is planned never bakes this load through',

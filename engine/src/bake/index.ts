@@ -7,6 +7,7 @@ export type { BakeRequest } from './bake-request.ts';
 export { type BakeCode, bakeCodes } from './codes.ts';
 export * from './handling/index.ts';
 export { heatWishFor, wantedOvenFor, wantsHotOven } from './heat-wish.ts';
+export { bakeJudge } from './judge.ts';
 export { isBaked, isBread } from './kinds.ts';
 export { loadFor, steamGramsOf } from './load-in-oven.ts';
 export { boilMinuteOf, minutesToBoil } from './pot-minutes.ts';

@@ -10,6 +10,7 @@ import type { OvenLoad } from '../menu/load.ts';
 import type { Recipe } from '../menu/recipe.ts';
 import { type Kelvin, kelvin, squareMetres, watts } from '../quantity/unit.ts';
 import { specificHeatOf, waterShareOf } from './heat-content.ts';
+import { type HeatTaken, loadTaking } from './heat-taken.ts';
 import { isWetFruit } from './kinds.ts';
 
 /** Most that a bread takes up [W/m2]: fitted together with the coal's power (oven-network-notes). */
@@ -53,8 +54,12 @@ export function loadFor(asked: {
   readonly formula: Formula;
   readonly air: Air;
   readonly startKelvin?: Kelvin;
+  /** How the bake found it to take heat; left out, a bread takes what the coal charts count on. */
+  readonly taken?: HeatTaken;
 }): Load {
-  const { load, recipe, formula, air } = asked;
+  const { load, recipe, formula, air, taken } = asked;
+  if (taken !== undefined && taken.joules.length > 0)
+    return loadTaking(taken, { startKelvin: air.temperature, planArea: load.planArea });
   const capacity = Math.max(1, load.mass * specificHeatOf(formula)); // an empty load is still one
   const water = load.mass * waterShareOf(formula);
   const boil = air.boiling;

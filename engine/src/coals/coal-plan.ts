@@ -16,6 +16,7 @@ import type {
 import type { SiteConditions } from './conditions.ts';
 import type { FactorBeliefs, FactorName } from './factors.ts';
 import type { Load } from './load.ts';
+import type { BakeJudge } from './settle.ts';
 
 /** What a dish wants of its oven; bake/ makes it from the recipe. */
 export interface HeatWish {
@@ -43,6 +44,15 @@ export interface CoalRequest {
   /** Iron at the start: the air, or hotter when another dish has just come out. */
   readonly ironAtStart: Kelvin;
   readonly pins: { readonly above?: number; readonly below?: number };
+  /**
+   * What a printed chart counts on, where `load` is truer than that: the wanted heat then means what
+   * it means in a chart, and what `load` takes beside shows in the curve.
+   */
+  readonly chartLoad?: Load;
+  /** How a bake comes out of an oven's curve: coals are then laid so that it comes out best. */
+  readonly judge?: BakeJudge;
+  /** Counts that a judge has chosen before, kept; the pins win. */
+  readonly chosen?: { readonly above: number; readonly below: number };
   /** What a logbook learnt of this cook's coals, oven and camp; left out, the prior. */
   readonly beliefs?: FactorBeliefs;
   /** Rain, wet ground, a riser, the oven weighed; left out, none of it. */
@@ -56,6 +66,11 @@ export interface CoalPlan {
   readonly method: HeatMethod;
   /** True where the cook pinned the counts; the plan then judges them. */
   readonly isPinned: boolean;
+  /**
+   * 'settled': counts and split are those out of which the bake comes best, core and both colours
+   * together. 'first': by the charts and the usual split. Left out where no bake can choose.
+   */
+  readonly answer?: 'first' | 'settled';
   readonly above: CoalSet;
   readonly below: CoalSet;
   readonly reckoning: Reckoning;
@@ -148,6 +163,8 @@ export interface CountReason {
     | 'hot-oven'
     | 'rounding'
     | 'lid-full'
+    /** The bake's own choice: what the dough takes beside a chart's, and colour on both faces. */
+    | 'bake'
     | 'pin';
   readonly coals: number;
 }

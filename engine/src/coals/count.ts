@@ -28,6 +28,8 @@ export interface Counted {
   readonly meanKelvin: number;
   readonly lidIsFull: boolean;
   readonly floorIsFull: boolean;
+  /** What the charts' meaning came to, where a bake was asked beside it. */
+  readonly byChart?: number;
   /** Coals that would lie below but for the ring under a bread being closed. */
   readonly movedToLid: number;
 }
@@ -41,6 +43,34 @@ const READY_KELVIN = 3;
  * of the first half hour that counts, what is added later by the heat after that.
  */
 export const countCoals = (request: CoalRequest, setting: RunSetting): Counted => {
+  const { chartLoad } = request;
+  if (chartLoad === undefined) return countedFor(request, setting);
+  const { chartLoad: _, ...asked } = request;
+  const asChart = countedFor({ ...asked, load: chartLoad }, { ...setting, load: chartLoad });
+  return recounted(request, setting, asChart, asChart.counts);
+};
+
+/** The same oven with these counts instead, kept up as they are, and with the load itself in it. */
+export const recounted = (
+  request: CoalRequest,
+  setting: RunSetting,
+  counted: Counted,
+  counts: Counts,
+): Counted => {
+  const before = counted.counts.above + counted.counts.below;
+  const all = counts.above + counts.below;
+  const share = all > 0 ? counts.above / all : counted.need.shareAbove;
+  const hold = (counted.feed.need.hold * all) / Math.max(1, before);
+  const need = { ...counted.need, hold, heatUp: hold, shareAbove: share };
+  const feed = feedWish(request, setting, { need, counts, wished: counted.wished });
+  const start = startMoment({
+    ironKelvin: request.ironAtStart,
+    coals: laidFirst(counts, feed),
+  });
+  return { ...counted, counts, feed, run: fedRun(feed, start), byChart: counted.byChart ?? before };
+};
+
+const countedFor = (request: CoalRequest, setting: RunSetting): Counted => {
   const need = heatNeedFor(request, setting);
   const first: Attempt = { need, wished: firstCoals(request, setting, need) };
   const { above, below } = request.pins;
@@ -156,7 +186,7 @@ interface Attempt {
   readonly wished: number;
 }
 
-const handfulOf = (request: CoalRequest) =>
+export const handfulOf = (request: CoalRequest) =>
   request.fuel.kind === 'wood-coals' ? SHOVEL_PIECES / 2 : 1;
 
 const tried = (request: CoalRequest, setting: RunSetting, attempt: Attempt): Counted => {

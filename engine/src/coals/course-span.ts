@@ -175,6 +175,7 @@ const nowAt = (work: Work, seconds: number, state: Float64Array): Now => {
       supply: supplyOf(moment.coals, work.strengths, seconds / 60 / setting.burnoutMinutes),
       skin: work.skin(iron.lid, iron.wall),
       sinkWatts: taken + openWatts,
+      touch: work.step.load?.fromFloor?.(load),
     },
     iron,
   );
@@ -192,7 +193,7 @@ const writeRates = (work: Work, seconds: number, state: Float64Array, into: Floa
   into[0] = flows.intoLid / body.lidCapacity;
   into[1] = flows.intoWall / body.wallCapacity;
   into[2] = flows.intoFloor / body.floorCapacity;
-  into[3] = taken / LOAD_JOULES;
+  into[3] = (taken + flows.floorToLoad) / LOAD_JOULES;
 };
 
 /** A moment at each whole sample; the middles only serve the balance. */

@@ -2,6 +2,7 @@
 // Source: coalsOvenModelNotes 5.2. Counts here are fractions of mid-life coals; people get wholes.
 
 import type { OvenBody } from './geometry.ts';
+import type { FloorTouch } from './load.ts';
 import type { IronState, Outside } from './network.ts';
 import { openMouthWatts } from './run.ts';
 import { type SteadyCase, type SteadyOven, steadyOven } from './steady.ts';
@@ -14,6 +15,8 @@ export interface HoldCase {
   /** Share of the coals that lies on the lid, 0 … 1. */
   readonly shareAbove: number;
   readonly sinkWatts: number;
+  /** What lies on the floor and cools it; left out, nothing does. */
+  readonly touch?: FloorTouch | undefined;
   /** What is held: the inside of the oven, or the floor where the lid is off. */
   readonly targetKelvin: number;
   readonly isOpen?: boolean;
@@ -36,9 +39,9 @@ export const heldKelvin = (
     below: below * hold.strengthBelow,
     covering: above,
   };
-  const { body, outside, sinkWatts } = hold;
+  const { body, outside, sinkWatts, touch } = hold;
   if (hold.isOpen) return openFloor({ body, outside, sinkWatts, supply });
-  return steadyOven({ body, outside, sinkWatts, supply, ...(from ? { from } : {}) });
+  return steadyOven({ body, outside, sinkWatts, touch, supply, ...(from ? { from } : {}) });
 };
 
 const OPEN_ROUNDS = 12;

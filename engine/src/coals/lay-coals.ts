@@ -14,11 +14,19 @@ import type {
   FactorRun,
   Move,
 } from './coal-plan.ts';
-import { boiledOffGrams, type Counted, coalsInAll, countCoals } from './count.ts';
+import {
+  boiledOffGrams,
+  type Counted,
+  type Counts,
+  coalsInAll,
+  countCoals,
+  recounted,
+} from './count.ts';
 import { curveOf } from './curve.ts';
 import { type EvenHeat, evenHeat } from './even-heat.ts';
 import { beliefsFor, believed } from './factors.ts';
 import { boilOutOfReach } from './floor-limit.ts';
+import { foodInMinute } from './food-in.ts';
 import { fuelPiece, shovelsFor } from './fuel.ts';
 import { finishAbove, type MoveWish, movesAt } from './moves.ts';
 import { planNotices } from './plan-notices.ts';
@@ -26,6 +34,7 @@ import { coalTrouble, siteNotices } from './range.ts';
 import { reckoningFor } from './reckoning.ts';
 import { replayed } from './replay.ts';
 import type { OvenMoment, RunSetting } from './run.ts';
+import { settled } from './settle.ts';
 import { siteFor } from './site.ts';
 import { isHeatedFirst, WANTED_HALF_RANGE } from './split.ts';
 
@@ -47,12 +56,25 @@ export const layCoals = (request: CoalRequest): OrRefusal<CoalPlan> => {
   const trouble = coalTrouble(request);
   if (trouble) return trouble;
   const setting = believedSite(request);
-  const counted = countCoals(request, setting);
-  return reachTrouble(request, counted) ?? planFrom(request, setting, counted);
+  const first = countCoals(request, setting);
+  return (
+    reachTrouble(request, first) ?? planFrom(request, setting, chosenFrom(request, setting, first))
+  );
 };
 
 /** As much of a plan as the bake needs to tell its minutes. */
-export type CoalDraft = Pick<CoalPlan, 'loadInMinute' | 'outMinute' | 'curve' | 'factorRuns'>;
+export type CoalDraft = Pick<CoalPlan, 'loadInMinute' | 'outMinute' | 'curve' | 'factorRuns'> & {
+  /** Coals of the first set, before they are laid out. */
+  readonly counts?: Counts;
+};
+
+/** By the judge, where there is one and nothing is pinned; else as counted. */
+const chosenFrom = (request: CoalRequest, setting: RunSetting, first: Counted): Counted => {
+  const { pins, chosen, judge } = request;
+  if (pins.above !== undefined || pins.below !== undefined) return first;
+  if (chosen !== undefined) return recounted(request, setting, first, chosen);
+  return judge === undefined ? first : settled(request, setting, first, judge);
+};
 
 /**
  * The counts' curve alone, without band, checks, moves and reckoning: a third of the work, for
@@ -63,14 +85,17 @@ export type CoalDraft = Pick<CoalPlan, 'loadInMinute' | 'outMinute' | 'curve' | 
 export const draftCoals = (request: CoalRequest): OrRefusal<CoalDraft> => {
   const trouble = coalTrouble(request);
   if (trouble) return trouble;
-  const counted = countCoals(request, believedSite(request));
+  const setting = believedSite(request);
+  const first = countCoals(request, setting);
+  const counted = chosenFrom(request, setting, first);
   const { outMinute } = counted.run;
   const draft = {
     loadInMinute: minutes(foodInMinute(counted)),
     outMinute: minutes(outMinute),
     curve: curveOf(request.load, counted.run.moments, []),
+    counts: counted.counts,
   };
-  return reachTrouble(request, counted) ?? draft;
+  return reachTrouble(request, first) ?? draft;
 };
 
 const reachTrouble = (request: CoalRequest, counted: Counted) => {
@@ -115,6 +140,7 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
     fuel: request.fuel.kind,
     method: request.wish.method,
     isPinned: request.pins.above !== undefined || request.pins.below !== undefined,
+    ...answerOf(request),
     above: even.above,
     below: even.below,
     ...browningOf(counted, even),
@@ -137,8 +163,11 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
   };
 };
 
-/** What is browned goes in at coals on, the rest of the pot when its lid does. */
-const foodInMinute = ({ run, feed }: Counted) => (feed.brownMinutes > 0 ? 0 : run.loadInMinute);
+/** A bake could choose, and did or did not. */
+const answerOf = ({ chartLoad, judge, chosen, pins }: CoalRequest): Pick<CoalPlan, 'answer'> => {
+  if (chartLoad === undefined || pins.above !== undefined || pins.below !== undefined) return {};
+  return { answer: judge === undefined && chosen === undefined ? 'first' : 'settled' };
+};
 
 const browningOf = ({ feed }: Counted, { thenAbove }: EvenHeat) =>
   feed.brownMinutes > 0 ? { browning: { until: minutes(feed.brownMinutes), thenAbove } } : {};

@@ -7,7 +7,7 @@ import type { CoalRequest } from './coal-plan.ts';
 import { laid, type Need } from './feeding.ts';
 import type { OvenBody } from './geometry.ts';
 import { coalsToHold, type HoldCase } from './hold.ts';
-import type { LoadState } from './load.ts';
+import type { FloorTouch, LoadState } from './load.ts';
 import { parameter } from './parameters.ts';
 import { coalWidth, type Room, roomFor } from './room.ts';
 import { minuteLater, type RunSetting, startMoment, withLoadIn } from './run.ts';
@@ -74,7 +74,7 @@ export const holdCaseFor = (
   strengthAbove: setting.strengthAbove,
   strengthBelow: setting.strengthBelow,
   shareAbove,
-  sinkWatts: heldWatts(request),
+  ...heldSink(request),
   targetKelvin: request.wish.wanted,
   ...(isOpenMethod(request.wish.method) ? { isOpen: true } : {}),
 });
@@ -82,8 +82,14 @@ export const holdCaseFor = (
 /** Lid off, the inside is this far from the air to the floor: 0.56 over D coals at every size. */
 const OPEN_INSIDE_SHARE = 0.56;
 
+/** What a load asks of an oven that is held: of its inside [W], and of the floor that it lies on. */
+export interface HeldSink {
+  readonly sinkWatts: number;
+  readonly touch: FloorTouch | undefined;
+}
+
 /** Mean heat that the load takes from an oven at the wanted heat; a pot, once it has come up. */
-export const heldWatts = (request: CoalRequest): number => {
+export const heldSink = (request: CoalRequest): HeldSink => {
   const { load, wish } = request;
   const isPot = isPotMethod(wish.method);
   const start = isPot ? broughtUp(request).state : load.start;
@@ -94,12 +100,21 @@ export const heldWatts = (request: CoalRequest): number => {
   const spans = isPot ? 1 : Math.max(1, Math.round(wish.minutes));
   let state: LoadState = start;
   let joules = 0;
+  let passage = 0;
+  let pull = 0;
   for (let span = 0; span < spans; span++) {
     const taken = load.heatInto(state, inside) * 60;
+    const touch = load.fromFloor?.(state);
+    const touched = touch ? touch.wattsPerKelvin * (inside - touch.kelvin) * 60 : 0;
+    passage += touch?.wattsPerKelvin ?? 0;
+    pull += touch ? touch.wattsPerKelvin * touch.kelvin : 0;
     joules += taken;
-    state = load.after(state, taken as Joules);
+    state = load.after(state, (taken + touched) as Joules);
   }
-  return Math.max(0, joules / (60 * spans));
+  const sinkWatts = Math.max(0, joules / (60 * spans));
+  const touch =
+    passage > 0 ? { wattsPerKelvin: passage / spans, kelvin: pull / passage } : undefined;
+  return { sinkWatts, touch };
 };
 
 const MOST_SPANS = 400;

@@ -4,6 +4,7 @@
 
 import { plateCoefficient, wallCoefficient } from './correlations.ts';
 import type { OvenBody } from './geometry.ts';
+import type { FloorTouch } from './load.ts';
 import { cube, fourth, parameter, STEFAN_BOLTZMANN } from './parameters.ts';
 import { rainWatts } from './rain.ts';
 import { sunWatts } from './sun.ts';
@@ -42,6 +43,8 @@ export interface Flows {
   readonly intoLid: number;
   readonly intoWall: number;
   readonly intoFloor: number;
+  /** From the floor's iron into what lies on it. */
+  readonly floorToLoad: number;
   readonly ovenKelvin: number;
 }
 
@@ -99,6 +102,8 @@ export interface Moment {
   readonly skin: Skin;
   /** Heat taken out of the cavity: by the load and through an open lid. */
   readonly sinkWatts: number;
+  /** What lies on the floor and cools it. */
+  readonly touch?: FloorTouch | undefined;
 }
 
 /** All flows at one moment. Runs several times in every step, so it makes no helper of its own. */
@@ -109,6 +114,8 @@ export const flowsAt = (moment: Moment, iron: IronState): Flows => {
   const fromBelow = supply.below * FLOOR_COAL_WATTS * acceptance(iron.floor);
   const lidToWall = body.lidToWall * (iron.lid - iron.wall);
   const floorToWall = body.floorToWall * (iron.floor - iron.wall);
+  const { touch } = moment;
+  const floorToLoad = touch ? touch.wattsPerKelvin * (iron.floor - touch.kelvin) : 0;
   const air = outside.airKelvin;
   const free = freeLidArea(body, supply.covering);
   const lidLoss =
@@ -123,7 +130,8 @@ export const flowsAt = (moment: Moment, iron: IronState): Flows => {
     wallLoss,
     intoLid: fromAbove - lidLoss - lidToWall - inwards(body.lidArea, iron.lid, cavity),
     intoWall: lidToWall + floorToWall - wallLoss - inwards(body.wallArea, iron.wall, cavity),
-    intoFloor: fromBelow - floorToWall - inwards(body.floorArea, iron.floor, cavity),
+    intoFloor: fromBelow - floorToWall - floorToLoad - inwards(body.floorArea, iron.floor, cavity),
+    floorToLoad,
     ovenKelvin: Math.sqrt(Math.sqrt(cavity)),
   };
 };
@@ -159,6 +167,7 @@ export const slopesAt = (moment: Moment, iron: IronState): Matrix => {
   const wallSkin = (wallArea + body.extraArea) * (skin.wall + SIGMA_OUT * wallCube);
   const lidTakes = (supply.above * LID_COAL_WATTS * lidCube) / COAL_SPAN;
   const floorTakes = (supply.below * FLOOR_COAL_WATTS * floorCube) / COAL_SPAN;
+  const touched = moment.touch?.wattsPerKelvin ?? 0;
   return [
     fromLid * (lidArea - all) - lidSkin - lidTakes - lidToWall,
     fromWall * lidArea + lidToWall,
@@ -168,7 +177,7 @@ export const slopesAt = (moment: Moment, iron: IronState): Matrix => {
     fromFloor * wallArea + floorToWall,
     fromLid * floorArea,
     fromWall * floorArea + floorToWall,
-    fromFloor * (floorArea - all) - floorTakes - floorToWall,
+    fromFloor * (floorArea - all) - floorTakes - floorToWall - touched,
   ];
 };
 

@@ -12,18 +12,16 @@ import { type Counted, countCoals, HOT_IRON_KELVIN } from './count.ts';
 import { fuelPiece, thinAirStrength } from './fuel.ts';
 import { ovenBody } from './geometry.ts';
 import { coalsToHold, type HoldCase } from './hold.ts';
-import { ageFactor, firstCoals, heldWatts } from './need.ts';
+import { ageFactor, firstCoals, heldSink } from './need.ts';
 import { parameter } from './parameters.ts';
 import type { RunSetting } from './run.ts';
 import { isBaked, isOpenMethod, isPotMethod } from './split.ts';
 
 type Cause = CountReason['cause'];
 
-export const reckoningFor = (
-  request: CoalRequest,
-  setting: RunSetting,
-  counted: Counted,
-): Reckoning => {
+export const reckoningFor = (asked: CoalRequest, site: RunSetting, counted: Counted): Reckoning => {
+  const request = asCounted(asked);
+  const setting = { ...site, load: request.load };
   const said = chartsSaying(request);
   const [chart] = said;
   const { above, below } = counted.counts;
@@ -119,7 +117,7 @@ const stepsFrom = (
   // A chart counts on a full floor of dough; a pot wants to come up before it is only held.
   const load = isPotMethod(request.wish.method)
     ? firstCoals(request, setting, counted.need)
-    : held({ ...ground, sinkWatts: heldWatts(request) }) * ageing;
+    : held({ ...ground, ...heldSink(request) }) * ageing;
   const withLoad: Step = { cause: 'load', coals: Math.min(MOST_SHOWN, load) };
   return [...steps, withLoad, ...lastSteps(request, setting, counted)];
 };
@@ -138,12 +136,21 @@ const lastSteps = (
   const fromCool = isHot ? countCoals(cooled(request), setting).wished : counted.wished;
   const isPinned = request.pins.above !== undefined || request.pins.below !== undefined;
   const wished = Math.min(MOST_SHOWN, counted.wished);
+  const byChart = counted.byChart ?? above + below;
+  const fitting = counted.lidIsFull || counted.floorIsFull ? byChart : wished;
   return [
     { cause: 'first-set', coals: Math.min(MOST_SHOWN, fromCool) },
     { cause: 'hot-oven', coals: wished },
-    { cause: 'lid-full', coals: counted.lidIsFull || counted.floorIsFull ? above + below : wished },
+    { cause: 'lid-full', coals: fitting },
+    { cause: 'bake', coals: fitting + above + below - byChart },
     ...(isPinned ? [{ cause: 'pin' as const, coals: above + below }] : []),
   ];
+};
+
+/** The load that the count was searched with. */
+const asCounted = (request: CoalRequest): CoalRequest => {
+  const { chartLoad, ...asked } = request;
+  return chartLoad === undefined ? request : { ...asked, load: chartLoad };
 };
 
 const cooled = (request: CoalRequest): CoalRequest => ({
@@ -165,7 +172,7 @@ const usualCase = (request: CoalRequest, shareAbove: number): HoldCase => {
     strengthAbove: 1,
     strengthBelow: 1,
     shareAbove,
-    sinkWatts: isBaked(request.wish.method) ? chartLoad : heldWatts(request),
+    sinkWatts: isBaked(request.wish.method) ? chartLoad : heldSink(request).sinkWatts,
     targetKelvin: request.wish.wanted,
     ...(isOpenMethod(request.wish.method) ? { isOpen: true } : {}),
   };

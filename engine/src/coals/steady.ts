@@ -2,6 +2,7 @@
 // Source: coalsOvenModelNotes. Used to search counts; the time run in run.ts has the last word.
 
 import type { OvenBody } from './geometry.ts';
+import type { FloorTouch } from './load.ts';
 import {
   cavityKelvin,
   flowsAt,
@@ -19,6 +20,7 @@ export interface SteadyCase {
   readonly outside: Outside;
   readonly supply: Supply;
   readonly sinkWatts: number;
+  readonly touch?: FloorTouch | undefined;
   /** A near answer, to start from. */
   readonly from?: IronState;
 }

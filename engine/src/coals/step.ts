@@ -5,7 +5,7 @@
 
 import type { Joules, Kelvin } from '../quantity/unit.ts';
 import type { OvenBody } from './geometry.ts';
-import type { Load, LoadState } from './load.ts';
+import type { FloorTouch, Load, LoadState } from './load.ts';
 import {
   cavityKelvin,
   type Flows,
@@ -59,19 +59,22 @@ export const stepOven = (setting: StepSetting, state: StepState, step: StepCase)
   const first = loadWatts(setting, state, step.openWatts);
   const skin = skinLookup(setting.body, setting.outside);
   const sinkWatts = first + step.openWatts;
-  const guess = ironAfterStep(setting, state.iron, step, { skin, sinkWatts });
-  const guessLoad = loadAfter(setting, state.load, first * step.seconds);
+  const touch = setting.load?.fromFloor?.(state.load);
+  const guess = ironAfterStep(setting, state.iron, step, { skin, sinkWatts, touch });
+  const guessLoad = loadAfter(setting, state.load, first * step.seconds + guess.touchJoules);
   const last = loadWatts(setting, { iron: guess.iron, load: guessLoad }, step.openWatts);
   const isSteady = Math.abs(last - first) < STEADY_INTAKE_WATTS;
   const taken = isSteady ? first : (first + last) / 2;
-  const again = { skin, sinkWatts: taken + step.openWatts };
+  const again = { skin, sinkWatts: taken + step.openWatts, touch };
   const ended = isSteady ? guess : ironAfterStep(setting, state.iron, step, again);
   return {
     iron: ended.iron,
-    load: isSteady ? guessLoad : loadAfter(setting, state.load, taken * step.seconds),
+    load: isSteady
+      ? guessLoad
+      : loadAfter(setting, state.load, taken * step.seconds + ended.touchJoules),
     givenJoules: ended.givenJoules,
     lossJoules: ended.lossJoules + step.openWatts * step.seconds,
-    loadJoules: taken * step.seconds,
+    loadJoules: taken * step.seconds + ended.touchJoules,
     differenceKelvin: ended.differenceKelvin,
   };
 };
@@ -124,6 +127,8 @@ interface IronStep {
   readonly iron: IronState;
   readonly givenJoules: number;
   readonly lossJoules: number;
+  /** From the floor straight into what lies on it. */
+  readonly touchJoules: number;
   readonly differenceKelvin: number;
 }
 
@@ -132,6 +137,7 @@ type Triple = readonly [number, number, number];
 interface Sink {
   readonly skin: SkinLookup;
   readonly sinkWatts: number;
+  readonly touch: FloorTouch | undefined;
 }
 
 const momentAt = (setting: StepSetting, supply: Supply, sink: Sink, at: IronState): Moment => ({
@@ -139,6 +145,7 @@ const momentAt = (setting: StepSetting, supply: Supply, sink: Sink, at: IronStat
   outside: setting.outside,
   supply,
   sinkWatts: sink.sinkWatts,
+  touch: sink.touch,
   skin: sink.skin(at.lid, at.wall),
 });
 
@@ -168,6 +175,7 @@ const ironAfterStep = (
     iron: ended,
     givenJoules: half * (given(flowsBefore) + given(flowsEnded)),
     lossJoules: half * (lost(flowsBefore) + lost(flowsEnded)),
+    touchJoules: half * (flowsBefore.floorToLoad + flowsEnded.floorToLoad),
     // verwer1999: y + h k1 is the embedded first order; this is what second order adds to it
     differenceKelvin: half * largest(one[0] + two[0], one[1] + two[1], one[2] + two[2]),
   };

@@ -3,6 +3,7 @@
 // (b), the tin loaf, and the times judge it. (b) fits only what its files leave out: half-width, film
 // and where each probe sat.
 
+import { MOST_FOR_COLOUR } from '../../src/bake/bread-inside.ts';
 import {
   bakeInside,
   COLOUR_MARKS,
@@ -181,9 +182,6 @@ export interface TimeRow {
 /** A kitchen oven: film 10, walls as hot as the air; a sheet or a stone at oven heat below. */
 const KITCHEN = { film: 10, emissivity: 0.9, contact: 60 } as const;
 const LONGEST = 120;
-
-/** Nobody leaves bread in much longer than it needs to bake through, for colour alone. */
-const MOST_FOR_COLOUR = 2;
 
 export function publishedTimes(): readonly TimeRow[] {
   return times.rows.map((row) => {

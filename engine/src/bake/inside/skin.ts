@@ -39,12 +39,12 @@ function drawLaw(inside: Inside, side: Side, seconds: number): void {
   const shine = now.emissivity * STEFAN_BOLTZMANN;
   const cube = skin * skin * skin;
   law.half = area * inside.work.half[side.half]!;
-  law.heatWhole = area * (now.contact + now.film + 4 * shine * cube);
+  const touch = touchOf(face, seconds);
+  const touched = touch === now.contact ? now.contactKelvin : ironPull(face, seconds);
+  law.heatWhole = area * (touch + now.film + 4 * shine * cube);
   law.heatPull =
     area *
-    (now.contact * now.contactKelvin +
-      now.film * now.airKelvin +
-      shine * (now.shiningFourth + 3 * cube * skin));
+    (touch * touched + now.film * now.airKelvin + shine * (now.shiningFourth + 3 * cube * skin));
   law.dryingAt = skin;
   law.drying = 0;
   law.dryingSlope = 0;
@@ -54,6 +54,28 @@ function drawLaw(inside: Inside, side: Side, seconds: number): void {
   law.whole = Math.max(LEAST, law.half + law.heatWhole + law.latentJoules * law.dryingSlope);
   law.level = (law.half * law.pull) / law.whole;
   law.slope = law.half - (law.half * law.half) / law.whole;
+}
+
+/**
+ * Iron that gives way, eliminated: with c joules, feed f and contact h over a step s it ends at
+ * (c/s T + f F + h skin)/(c/s + f + h), so the skin meets h (1 - h/(c/s + f + h)) towards
+ * (c/s T + f F)/(c/s + f).
+ */
+function touchOf({ now }: FaceState, seconds: number): number {
+  if (now.ironJoules === 0) return now.contact;
+  return now.contact * (1 - now.contact / (now.ironJoules / seconds + now.ironFeed + now.contact));
+}
+
+function ironPull({ now, ironKelvin }: FaceState, seconds: number): number {
+  const held = now.ironJoules / seconds;
+  const iron = ironKelvin ?? now.contactKelvin;
+  return (held * iron + now.ironFeed * now.contactKelvin) / (held + now.ironFeed);
+}
+
+function ironAfter(face: FaceState, seconds: number): number {
+  const { now, kelvin } = face;
+  const loose = now.ironJoules / seconds + now.ironFeed;
+  return (loose * ironPull(face, seconds) + now.contact * kelvin) / (loose + now.contact);
 }
 
 /** Heat of a cubic metre of air at the boil [J/(m3 K)]: what a film of heat carries as steam. */
@@ -97,6 +119,7 @@ function takeFace(face: FaceState, law: FaceLaw, slice: number, seconds: number)
   const mean = (face.kelvin + skin) / 2;
   face.browning += browningRate(mean) * seconds;
   face.kelvin = skin;
+  if (face.now.ironJoules > 0) face.ironKelvin = ironAfter(face, seconds);
 }
 
 /** Rate at which a skin browns [1/s] (zanoni1995). */

@@ -9,6 +9,8 @@ import type { InsidePhysics } from './physics.ts';
 export interface FaceState {
   readonly now: Face;
   kelvin: number;
+  /** Of the iron that it touches, where that gives way; undefined until the first step. */
+  ironKelvin: number | undefined;
   /** Sum of rate times seconds: colour is 52 (1 - exp(-this)) (zanoni1995). */
   browning: number;
   /** Heat that came in through it so far, what steam off its skin took not taken off [J]. */
@@ -105,6 +107,7 @@ export function insideOf(slices: Slices, physics: InsidePhysics, tuning: Tuning)
 const faceAt = (kelvin: number): FaceState => ({
   now: shutFace(),
   kelvin,
+  ironKelvin: undefined,
   browning: 0,
   joules: 0,
   watts: 0,

@@ -27,6 +27,7 @@ const CAUSE: Readonly<Record<CountReason['cause'], string>> = {
   'hot-oven': 'oven still hot from before',
   rounding: 'rounding to whole coals',
   'lid-full': 'no more room on the lid',
+  bake: "the dough's own heat and colour",
   pin: 'your own count, kept',
 };
 
@@ -76,6 +77,7 @@ const baseOf = ({
 function causeWord({ cause, coals }: CountReason, plan: CoalPlan): string {
   const isPot = workOf(plan) === 'pot';
   if (cause === 'load') return isPot ? TO_BOIL : coals < 0 ? LESS_THAN_CHART : MORE_THAN_CHART;
+  if (cause === 'bake') return coals < 0 ? BAKE_FEWER : BAKE_MORE;
   if (cause === 'first-set') return coals < 0 ? FIRST_FEWER : FIRST_MORE;
   return CAUSE[cause];
 }
@@ -84,6 +86,8 @@ const TO_BOIL = 'to bring the pot to the boil in its time';
 // A printed count is read as one for a floor full of dough: see coals/charts.ts.
 const LESS_THAN_CHART = 'less in the oven than the full floor that a chart counts on';
 const MORE_THAN_CHART = 'more in the oven than a chart counts on';
+const BAKE_MORE = "the dough's own heat, and colour on both faces by the time it is done";
+const BAKE_FEWER = 'core and both colours are done together with fewer';
 const FIRST_FEWER = 'young coals are stronger, and more come later';
 const FIRST_MORE = 'coals fade while it bakes';
 

@@ -17,6 +17,12 @@ export const bakeWords: Words = {
     `The middle is baked after ${say.minutes(num(values, 'bakedMinutes'))}, the top would be ` +
     `brown only after ${say.minutes(num(values, 'brownedMinutes'))}: put more of the coals on ` +
     'the lid, or take it out pale.',
+  BAKE_FACE_BURNS: (values, _about, say) =>
+    `The ${values.face} is burnt after ${say.minutes(num(values, 'burnMinutes'))}, before the ` +
+    `bread is done after ${say.minutes(num(values, 'doneMinutes'))}: ` +
+    (values.face === 'bottom'
+      ? 'fewer coals below, or paper, meal or a rack under it.'
+      : 'fewer coals on the lid, or take it out paler inside the band.'),
   BAKE_OVEN_TOO_COOL: () =>
     'The oven never gets hot enough for long enough to bake this through: lay more coals, ' +
     'screen the wind or add coals sooner.',

@@ -1,0 +1,157 @@
+// A dough as the model of the inside takes it, and what its bake comes to: through, brown, burnt.
+// Source: bake/inside (its own sources); sides by heated-cylinder, halved, as dough-body.ts has it.
+
+import type { Formula } from '../formula/formula.ts';
+import type { OvenLoad } from '../menu/load.ts';
+import type { BakeRequest } from './bake-request.ts';
+import { sidesHelp } from './dough-body.ts';
+import { waterShareOf } from './heat-content.ts';
+import {
+  type Body,
+  bakeInside,
+  COLOUR_MARKS,
+  type CrustColour,
+  type InsideMoment,
+  type InsidePhysics,
+  type InsideRun,
+  insidePhysics,
+  minuteReached,
+} from './inside/index.ts';
+import { facesIn, type OvenCourse } from './oven-course.ts';
+
+/** A dough as a slab with its sides folded into its area: same mass, same volume. */
+export interface DoughSlab {
+  readonly body: Body;
+  /** Of its faces, larger than what is seen from above where the sides help [m2]. */
+  readonly area: number;
+}
+
+const THINNEST_METRES = 0.0005;
+/** Without a bubble, about 1.25 g/cm3 (common practice, no source); a foam of 150 is no dough. */
+const DENSITY = { least: 150, most: 1250 } as const;
+const WATER = { least: 0.1, most: 2.5 } as const; // to one of dry: crackers … batter
+
+/** The dough as its coals go on. */
+export function doughSlab(load: OvenLoad, formula: Formula, startKelvin: number): DoughSlab {
+  const said = Math.max(THINNEST_METRES, load.provedHeight ?? load.thickness);
+  const byMass = load.mass / 1000 / load.planArea; // kg/m2
+  const density = Math.min(DENSITY.most, Math.max(DENSITY.least, byMass / said));
+  const metres = Math.max(THINNEST_METRES, byMass > 0 ? byMass / density : said);
+  const risen = Math.max(metres, load.risenHeight);
+  const folded = Math.sqrt(sidesOf(load, risen));
+  const share = waterShareOf(formula);
+  const water = Math.min(WATER.most, Math.max(WATER.least, share / Math.max(0.05, 1 - share)));
+  return {
+    body: {
+      shape: 'slab',
+      metres: metres / folded,
+      density,
+      water,
+      rise: risen / metres,
+      startKelvin,
+    },
+    area: load.planArea * folded,
+  };
+}
+
+/** Only a single round has sides of its own; rolls and biscuits shade each other. */
+function sidesOf(load: OvenLoad, risen: number): number {
+  if (load.shape !== 'disc') return 1;
+  return sidesHelp(Math.min(1, risen / (2 * Math.sqrt(load.planArea / Math.PI))));
+}
+
+export interface BreadWish {
+  readonly asked: BakeRequest;
+  readonly course: OvenCourse;
+  /** Core that is wanted [K], and how its top should look. */
+  readonly coreKelvin: number;
+  readonly top: CrustColour;
+  /** A rougher answer, half the work: for bands and drafts. */
+  readonly isRough?: boolean;
+  readonly cutsAt?: readonly number[];
+}
+
+/** Minutes from load in; undefined where it does not happen while anybody looks. */
+export interface BreadOutcome {
+  readonly run: InsideRun;
+  readonly slab: DoughSlab;
+  /** Core hot and starch set. */
+  readonly through: number | undefined;
+  readonly topBrown: number | undefined;
+  readonly bottomBrown: number | undefined;
+  readonly topBurnt: number | undefined;
+  readonly bottomBurnt: number | undefined;
+}
+
+/** Longest that is looked at [min]. */
+export const LONGEST_MINUTES = 360;
+/** Looked at for so long after it is done, so that a face that burns soon after is seen. */
+const AFTER_MINUTES = 12;
+const STARCH_SET = 0.98; // zanoni1995-starch, from memory
+const ROUGH_SLICES = 15;
+
+/**
+ * Nobody leaves a baked bread in for colour longer than as long again: a judgement. It bounds what a
+ * pale lid can add, and the notice says so.
+ */
+export const MOST_FOR_COLOUR = 2;
+
+/** The dough baked along the course. */
+export function breadOutcome(wish: BreadWish): BreadOutcome {
+  const { asked, course, coreKelvin } = wish;
+  const slab = doughSlab(asked.load, asked.formula, asked.air.temperature);
+  const radius = asked.ovenDiameter === undefined ? undefined : asked.ovenDiameter / 2;
+  const isThrough = (now: InsideMoment) => coreKelvin <= now.coreKelvin && STARCH_SET <= now.set;
+  const enough = COLOUR_MARKS[wish.top];
+  let throughAt: number | undefined;
+  let doneAt: number | undefined;
+  const run = bakeInside({
+    body: slab.body,
+    physics: physicsAt(asked.air.pressure),
+    faces: facesIn(course, asked.load, radius).faces,
+    minutes: LONGEST_MINUTES,
+    ...(wish.isRough ? { count: ROUGH_SLICES } : {}),
+    ...(wish.cutsAt === undefined ? {} : { cutsAt: wish.cutsAt }),
+    until: (now) => {
+      if (throughAt === undefined && isThrough(now)) throughAt = now.minute;
+      if (throughAt === undefined) return false;
+      if (enough <= now.topColour || MOST_FOR_COLOUR * throughAt <= now.minute)
+        doneAt ??= now.minute;
+      return doneAt !== undefined && (wish.isRough || doneAt + AFTER_MINUTES <= now.minute);
+    },
+  });
+  return outcomeOf(run, slab, { coreKelvin, enough });
+}
+
+function outcomeOf(
+  run: InsideRun,
+  slab: DoughSlab,
+  { coreKelvin, enough }: { readonly coreKelvin: number; readonly enough: number },
+): BreadOutcome {
+  const reached = (figure: (now: InsideMoment) => number, wanted: number) =>
+    minuteReached(run.moments, figure, wanted);
+  const core = reached((now) => now.coreKelvin, coreKelvin);
+  const set = reached((now) => now.set, STARCH_SET);
+  return {
+    run,
+    slab,
+    through: core === undefined || set === undefined ? undefined : Math.max(core, set),
+    topBrown: reached((now) => now.topColour, enough),
+    bottomBrown: reached((now) => now.bottomColour, COLOUR_MARKS.brown),
+    topBurnt: reached((now) => now.topColour, COLOUR_MARKS.burnt),
+    bottomBurnt: reached((now) => now.bottomColour, COLOUR_MARKS.burnt),
+  };
+}
+
+/** Tables of the last few pressures: a camp has one, a comparison of heights a handful. */
+const KEPT_PRESSURES = 8;
+const tables = new Map<number, InsidePhysics>();
+
+export function physicsAt(pressure: BakeRequest['air']['pressure']): InsidePhysics {
+  const found = tables.get(pressure);
+  if (found !== undefined) return found;
+  if (tables.size >= KEPT_PRESSURES) tables.clear();
+  const made = insidePhysics(pressure);
+  tables.set(pressure, made);
+  return made;
+}
