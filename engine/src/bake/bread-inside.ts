@@ -88,7 +88,6 @@ export const LONGEST_MINUTES = 360;
 /** Looked at for so long after it is done, so that a face that burns soon after is seen. */
 const AFTER_MINUTES = 12;
 const STARCH_SET = 0.98; // zanoni1995-starch, from memory
-const ROUGH_SLICES = 15;
 
 /**
  * Nobody leaves a baked bread in for colour longer than as long again: a judgement. It bounds what a
@@ -110,7 +109,7 @@ export function breadOutcome(wish: BreadWish): BreadOutcome {
     physics: physicsAt(asked.air.pressure),
     faces: facesIn(course, asked.load, radius).faces,
     minutes: LONGEST_MINUTES,
-    ...(wish.isRough ? { count: ROUGH_SLICES } : {}),
+    ...(wish.isRough ? { isRough: true } : {}),
     ...(wish.cutsAt === undefined ? {} : { cutsAt: wish.cutsAt }),
     until: (now) => {
       if (throughAt === undefined && isThrough(now)) throughAt = now.minute;

@@ -154,6 +154,8 @@ describe('the inside of a load', () => {
       const sliced = baked(own, { count: 43, stepSeconds: 0.5 });
       expect(Math.abs(throughMinute(usual) / throughMinute(fine) - 1)).toBeLessThan(0.006);
       expect(Math.abs(throughMinute(usual) / throughMinute(sliced) - 1)).toBeLessThan(0.02);
+      const rough = baked(own, { isRough: true });
+      expect(Math.abs(throughMinute(rough) / throughMinute(fine) - 1)).toBeLessThan(0.02);
       const last = (run: typeof usual) => run.moments.at(-1)!;
       expect(last(usual).topColour).toBeCloseTo(last(fine).topColour, 0);
       expect(Math.abs(last(usual).loss / last(sliced).loss - 1)).toBeLessThan(0.04);
