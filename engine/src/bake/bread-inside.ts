@@ -16,6 +16,7 @@ import {
   type InsideRun,
   insidePhysics,
   minuteReached,
+  STARCH_SET,
 } from './inside/index.ts';
 import { facesIn, type OvenCourse } from './oven-course.ts';
 
@@ -87,7 +88,6 @@ export interface BreadOutcome {
 export const LONGEST_MINUTES = 360;
 /** Looked at for so long after it is done, so that a face that burns soon after is seen. */
 const AFTER_MINUTES = 12;
-const STARCH_SET = 0.98; // zanoni1995-starch, from memory
 
 /**
  * Nobody leaves a baked bread in for colour longer than as long again: a judgement. It bounds what a

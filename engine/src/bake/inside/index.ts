@@ -9,6 +9,7 @@ export {
   minuteReached,
 } from './bake-inside.ts';
 export type { Body, Shape } from './body.ts';
-export { COLOUR_MARKS, type CrustColour, colourOf, colourWord } from './colour.ts';
+export { COLOUR_MARKS, type CrustColour, colourWord } from './colour.ts';
+export { STARCH_SET } from './constants.ts';
 export type { Face, FacesAt } from './face.ts';
 export { type InsidePhysics, insidePhysics } from './physics.ts';

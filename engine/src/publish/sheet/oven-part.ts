@@ -13,6 +13,7 @@ import { fraction } from '../speak-number.ts';
 import { axisClock } from '../speak-time.ts';
 import { asDone } from './check-colours.ts';
 import { checksBlocks } from './check-phrases.ts';
+import { cutBlocks } from './cut-part.ts';
 import { fromAboveBlocks } from './from-above-part.ts';
 import { coalsOnAt, minuteOnSheet } from './load-jobs.ts';
 import { isLined, loadNoun, momentsOf } from './moments.ts';
@@ -58,6 +59,7 @@ export function ovenKitchenBlocks({ plan, dish, part, say }: OvenPart): readonly
     { type: 'heading', text: 'From the side', half: true },
     { type: 'drawing', wide: true, ...side({ plan, dish, part, say }, ovenOf(plan, part), wood) },
     ...curvePart({ plan, dish, part, say }),
+    ...cutBlocks(part, say),
   ];
 }
 

@@ -1,0 +1,62 @@
+// The cut through a bread on its dish card: what happens inside, and which face would burn first.
+
+import { colourWord } from '../../bake/inside/index.ts';
+import type { LoadPlan } from '../../meal.ts';
+import type { Block } from '../document.ts';
+import { cutDrawing } from '../drawing/cut.ts';
+import type { Say } from '../say.ts';
+
+/** Nothing for what is not baked as a bread. */
+export function cutBlocks({ bake, coals }: LoadPlan, say: Say): readonly Block[] {
+  const { inside, done, minutes } = bake;
+  const core = done.core ?? done.wantedCore;
+  if (inside === undefined || inside.cuts.length === 0 || core === undefined) return [];
+  const alt = altOf({ bake }, say);
+  const svg = cutDrawing({
+    inside,
+    done: minutes,
+    core,
+    words: { minutes: say.minutes, degrees: say.degrees, length: say.length },
+    alt,
+  });
+  return [
+    { type: 'heading', text: 'Inside the bread', half: true },
+    { type: 'drawing', wide: true, svg, alt },
+    { type: 'paragraph', parts: [{ text: burnPhrase({ bake }, say) }] },
+    ...(coals.answer === 'first' ? [firstAnswer] : []),
+  ];
+}
+
+const firstAnswer: Block = {
+  type: 'paragraph',
+  parts: [
+    {
+      text: 'A first answer: coals by the charts and the usual split. The settled answer lets the bake choose them.',
+    },
+  ],
+};
+
+function altOf({ bake }: Pick<LoadPlan, 'bake'>, say: Say): string {
+  const { inside, minutes } = bake;
+  const said = (inside?.cuts ?? []).map(({ minute }) => {
+    const at = inside?.moments[Math.min(inside.moments.length - 1, Math.round(minute))];
+    if (at === undefined) return '';
+    return `after ${say.minutes(minute)} middle ${say.degrees(at.core)}, top ${colourWord(at.topColour)}, bottom ${colourWord(at.bottomColour)}`;
+  });
+  return `Cut through the bread: ${said.join('; ')}. Done after ${say.minutes(minutes)}.`;
+}
+
+function burnPhrase({ bake }: Pick<LoadPlan, 'bake'>, say: Say): string {
+  const { inside, minutes } = bake;
+  const last = inside?.moments[Math.min(inside.moments.length - 1, Math.round(minutes))];
+  const crusts =
+    last === undefined
+      ? ''
+      : `Crust ${say.length(last.topCrust)} on top, ${say.length(last.bottomCrust)} below when it is done. `;
+  const first = inside?.firstToBurn;
+  const burn =
+    first === undefined
+      ? 'Neither face burns soon after.'
+      : `Left in, the ${first.face} burns first, after ${say.minutes(first.minute)}.`;
+  return `${crusts}${burn}`;
+}
