@@ -6,6 +6,7 @@ import { formulaEditBench } from './formula-edit.ts';
 import { ovenRunBench } from './oven-run.ts';
 import { planCampBench } from './plan-camp.ts';
 import { platesBench } from './plates.ts';
+import { settleBench } from './settle.ts';
 
 const benches: Readonly<Record<string, () => void>> = {
   'formula-edit': formulaEditBench,
@@ -13,6 +14,7 @@ const benches: Readonly<Record<string, () => void>> = {
   'oven-run': ovenRunBench,
   'plan-camp': planCampBench,
   plates: platesBench,
+  settle: settleBench,
 };
 
 const wanted = process.argv[2];

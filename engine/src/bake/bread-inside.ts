@@ -86,6 +86,8 @@ export interface BreadOutcome {
 
 /** Longest that is looked at [min]. */
 export const LONGEST_MINUTES = 360;
+/** A draft or a band that is not through by then counts as never through. */
+const ROUGH_LONGEST_MINUTES = 150;
 /** Looked at for so long after it is done, so that a face that burns soon after is seen. */
 const AFTER_MINUTES = 12;
 
@@ -108,7 +110,7 @@ export function breadOutcome(wish: BreadWish): BreadOutcome {
     body: slab.body,
     physics: physicsAt(asked.air.pressure),
     faces: facesIn(course, asked.load, radius).faces,
-    minutes: LONGEST_MINUTES,
+    minutes: wish.isRough ? ROUGH_LONGEST_MINUTES : LONGEST_MINUTES,
     ...(wish.isRough ? { isRough: true } : {}),
     ...(wish.cutsAt === undefined ? {} : { cutsAt: wish.cutsAt }),
     until: (now) => {

@@ -2,9 +2,12 @@
 // Source: maxwell1873 (pores strewn in a dense body); devries1958 (steam across a pore).
 
 import { denseVolume, reachOf, type Slices, shellArea } from './body.ts';
-import { DRY_CONDUCTIVITY, WATER_CONDUCTIVITY, WATER_DENSITY } from './constants.ts';
+import * as constants from './constants.ts';
 import { rowAt, steamBetween } from './physics.ts';
 import type { Inside } from './state.ts';
+
+// Read once: the inner loops run a million times.
+const { DRY_CONDUCTIVITY, WATER_CONDUCTIVITY, WATER_DENSITY } = constants;
 
 /** Rise, edges, areas and the passage of water, from the state at the start of a step. */
 export function measureSlices({ slices, tuning, work }: Inside): void {

@@ -8,7 +8,10 @@
 
 import { boilingPointAt, saturationPressureAt } from '../../camp/index.ts';
 import type { Kelvin, Pascals } from '../../quantity/unit.ts';
-import {
+import * as constants from './constants.ts';
+
+// Read once: the inner loops run a million times.
+const {
   AIR_CONDUCTIVITY,
   AIR_CONDUCTIVITY_SLOPE,
   GAS,
@@ -26,7 +29,7 @@ import {
   STEFAN_BOLTZMANN,
   WATER_JOULES,
   ZERO_KELVIN,
-} from './constants.ts';
+} = constants;
 
 /** Tables over temperature start and end here [K], one row a kelvin. */
 export const TABLE_FROM = 250;

@@ -2,11 +2,14 @@
 // Source: voller1981 (heat), textbook diffusion (water), zanoni1995-starch.
 
 import { conductAt, measureSlices } from './conduct.ts';
-import { SOLIDS_JOULES, WATER_JOULES, ZERO_KELVIN } from './constants.ts';
+import * as constants from './constants.ts';
 import { rowAt } from './physics.ts';
 import { drawFaceLaws, takeFaces } from './skin.ts';
 import type { FaceLaw, Inside } from './state.ts';
 import { conserve, guessHeat, heldAt, solveInPlace, warmSlices } from './warm.ts';
+
+// Read once: the inner loops run a million times.
+const { SOLIDS_JOULES, WATER_JOULES, ZERO_KELVIN } = constants;
 
 /** A step whose rounds do not meet is cut in two, so many times at most. */
 const MOST_HALVINGS = 6;

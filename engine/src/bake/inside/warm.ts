@@ -6,9 +6,12 @@
 // order: no new peaks and no swings, whatever the step.
 
 import type { Slices } from './body.ts';
-import { SOLIDS_JOULES, WATER_JOULES, ZERO_KELVIN } from './constants.ts';
+import * as constants from './constants.ts';
 import type { InsidePhysics } from './physics.ts';
 import type { Inside, Work } from './state.ts';
+
+// Read once: the inner loops run a million times.
+const { SOLIDS_JOULES, WATER_JOULES, ZERO_KELVIN } = constants;
 
 /** Heat at the end of the step if it went on as in the last: what conducts is read there. */
 export function guessHeat({ slices, physics, work }: Inside, seconds: number): void {
