@@ -63,9 +63,11 @@ export const stepOven = (setting: StepSetting, state: StepState, step: StepCase)
   const guess = ironAfterStep(setting, state.iron, step, { skin, sinkWatts, touch });
   const guessLoad = loadAfter(setting, state.load, first * step.seconds + guess.touchJoules);
   const last = loadWatts(setting, { iron: guess.iron, load: guessLoad }, step.openWatts);
-  const isSteady = Math.abs(last - first) < STEADY_INTAKE_WATTS;
+  const touched = meanTouch(touch, setting.load?.fromFloor?.(guessLoad));
+  const change = Math.abs(last - first) + touchChange(touch, touched);
+  const isSteady = change < STEADY_INTAKE_WATTS;
   const taken = isSteady ? first : (first + last) / 2;
-  const again = { skin, sinkWatts: taken + step.openWatts, touch };
+  const again = { skin, sinkWatts: taken + step.openWatts, touch: touched };
   const ended = isSteady ? guess : ironAfterStep(setting, state.iron, step, again);
   return {
     iron: ended.iron,
@@ -78,6 +80,20 @@ export const stepOven = (setting: StepSetting, state: StepState, step: StepCase)
     differenceKelvin: ended.differenceKelvin,
   };
 };
+
+/** What lies on the floor warms as the step goes: half way between its ends. */
+const meanTouch = (
+  before: FloorTouch | undefined,
+  after: FloorTouch | undefined,
+): FloorTouch | undefined =>
+  before &&
+  after && {
+    wattsPerKelvin: (before.wattsPerKelvin + after.wattsPerKelvin) / 2,
+    kelvin: (before.kelvin + after.kelvin) / 2,
+  };
+
+const touchChange = (before: FloorTouch | undefined, mean: FloorTouch | undefined): number =>
+  before && mean ? 2 * before.wattsPerKelvin * Math.abs(mean.kelvin - before.kelvin) : 0;
 
 const loadAfter = (setting: StepSetting, load: LoadState, joules: number): LoadState =>
   setting.load ? setting.load.after(load, joules as Joules) : load;
