@@ -9,6 +9,7 @@ import type { BakeRequest, CookTime } from './bake-request.ts';
 import { breadTime } from './bread-time.ts';
 import { cobblerTime } from './cobbler-time.ts';
 import { doneTargetFor } from './done-target.ts';
+import { fruitTime } from './fruit-time.ts';
 import { figuresOfKind, isBaked, isBread } from './kinds.ts';
 import { potTime } from './pot-time.ts';
 import { roastTime } from './roast-time.ts';
@@ -40,6 +41,7 @@ export function bakeFor(asked: BakeRequest): BakePlan {
     done: withoutCore ? bySigns(target.done) : target.done,
     loss: time.inside?.loss ?? ratio(figuresOfKind(recipe.kind).loss),
     ...(time.inside === undefined ? {} : { inside: time.inside }),
+    ...(time.coreReadings === undefined ? {} : { coreReadings: time.coreReadings }),
     ...(time.taken === undefined ? {} : { taken: time.taken }),
     notices: [
       ...(withoutCore ? [] : target.notices),
@@ -120,5 +122,5 @@ function timeOf(asked: BakeRequest, core: Kelvin): CookTime {
   if (isPot(recipe)) return potTime(asked);
   if (isBread(recipe)) return breadTime(asked, core);
   if (recipe.kind === 'cobbler') return cobblerTime(asked);
-  return roastTime(asked, core);
+  return recipe.kind === 'fruit' ? fruitTime(asked, core) : roastTime(asked, core);
 }

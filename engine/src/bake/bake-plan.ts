@@ -22,6 +22,8 @@ export interface BakePlan {
   readonly notices: readonly Notice[];
   /** What happens inside a bread; left out for what is reckoned otherwise. */
   readonly inside?: InsidePlan;
+  /** A roast's middle minute by minute, until it is done: what safety/ weighs germs with. */
+  readonly coreReadings?: readonly { readonly minute: Minutes; readonly core: Kelvin }[];
   /** How it takes heat, by how much it has taken: what its oven is asked with. */
   readonly taken?: HeatTaken;
 }

@@ -7,7 +7,7 @@ import type { OvenLoad } from '../menu/load.ts';
 import type { Recipe } from '../menu/recipe.ts';
 import type { Notice } from '../notice/notice.ts';
 import type { Kelvin, Metres, Minutes } from '../quantity/unit.ts';
-import type { InsidePlan } from './bake-plan.ts';
+import type { BakePlan, InsidePlan } from './bake-plan.ts';
 import type { HeatTaken } from './heat-taken.ts';
 
 export interface BakeRequest {
@@ -44,5 +44,6 @@ export interface CookTime {
   /** No heat makes it done sooner than this; left out, the band alone says. */
   readonly soonest?: number;
   readonly inside?: InsidePlan;
+  readonly coreReadings?: BakePlan['coreReadings'];
   readonly taken?: HeatTaken;
 }

@@ -10,7 +10,7 @@ import {
 } from '../../validation/bake/made.ts';
 import { fromCelsius, fromFahrenheit, grams, squareMetres } from '../quantity/unit.ts';
 import { bakeFor } from './bake-for.ts';
-import { ballSeconds } from './roast-time.ts';
+import { ballSeconds } from './fruit-time.ts';
 
 describe('the middle of a ball', () => {
   it('follows the closed form at Biot 1: root pi/2 and amplitude 4/pi (heated-sphere)', () => {

@@ -35,8 +35,8 @@ const {
 export const TABLE_FROM = 250;
 const TABLE_TO = 640;
 /** Rows of the boiling line. */
-const LINE_ROWS = 1024;
-const MOST_WATER = 3; // kg/kg dry; no dough is wetter
+const LINE_ROWS = 2048;
+const MOST_WATER = 7; // kg/kg dry; an apple holds 6, no dough more than 2.5
 
 export interface InsidePhysics {
   readonly pressurePascals: number;

@@ -110,6 +110,7 @@ export function heldAt(physics: InsidePhysics, heat: number, water: number): num
   if (ZERO_KELVIN + over <= physics.boilKelvin) return water;
   const { line } = physics;
   const place = Math.max(0, (heat - physics.steamJoules * water - line.from) / line.step);
+  if (place >= line.water.length - 1) return Math.min(water, line.water[line.water.length - 1]!);
   const row = Math.min(line.water.length - 2, Math.floor(place));
   const low = line.water[row]!;
   return Math.min(water, Math.max(0, low + (line.water[row + 1]! - low) * (place - row)));
@@ -117,7 +118,8 @@ export function heldAt(physics: InsidePhysics, heat: number, water: number): num
 
 function lineSlope({ line }: InsidePhysics, heat: number): number {
   const place = Math.max(0, (heat - line.from) / line.step);
-  const row = Math.min(line.water.length - 2, Math.floor(place));
+  if (place >= line.water.length - 1) return 0; // hotter than the table: dry
+  const row = Math.floor(place);
   return (line.water[row + 1]! - line.water[row]!) / line.step;
 }
 

@@ -50,9 +50,9 @@ type ColourWord = ReturnType<typeof colourWord>;
 /** Share of ink of each colour of crust. */
 const TONE: Readonly<Record<ColourWord, number>> = {
   pale: 0,
-  straw: 0.14,
-  brown: 0.38,
-  dark: 0.62,
+  straw: 0.1,
+  brown: 0.26,
+  dark: 0.72,
   burnt: 0.92,
 };
 
@@ -218,7 +218,7 @@ function coreBar({ inside, core, done }: CutDrawing, place: BarPlace): string {
   const stiff = inside.moments.find((point) => point.core >= STIFF_KELVIN)?.minute;
   const through = inside.through ?? inside.moments.find((point) => point.core >= core)?.minute;
   const ends = [stiff ?? through ?? done * 2, through ?? done * 2, done * 2];
-  return bar('middle', stretches(ends, ['dough', 'setting', 'baked'], [0.3, 0.12, 0]), place);
+  return bar('middle', stretches(ends, ['dough', 'setting', 'baked'], [0.22, 0.1, 0]), place);
 }
 
 function colourBar(

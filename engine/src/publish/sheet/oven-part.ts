@@ -20,6 +20,7 @@ import { isLined, loadNoun, momentsOf } from './moments.ts';
 import type { Where } from './phrases.ts';
 import { isWood, lidSet, placementLine, sentenceCase } from './phrases.ts';
 import { rescueBlocks } from './rescue-part.ts';
+import { roastBlocks } from './roast-part.ts';
 import { turnBlocks } from './turn-part.ts';
 import { happenings, whenRows } from './when.ts';
 
@@ -60,6 +61,7 @@ export function ovenKitchenBlocks({ plan, dish, part, say }: OvenPart): readonly
     { type: 'drawing', wide: true, ...side({ plan, dish, part, say }, ovenOf(plan, part), wood) },
     ...curvePart({ plan, dish, part, say }),
     ...cutBlocks(part, say),
+    ...roastBlocks(part, say),
   ];
 }
 
