@@ -39,7 +39,7 @@ export function bakeFor(asked: BakeRequest): BakePlan {
     most: minutes(time.most),
     ...aimEarlyOf(asked, time),
     done: withoutCore ? bySigns(target.done) : target.done,
-    loss: time.inside?.loss ?? ratio(figuresOfKind(recipe.kind).loss),
+    loss: ratio(figuresOfKind(recipe.kind).loss), // practice's: the model's is half of it
     ...(time.inside === undefined ? {} : { inside: time.inside }),
     ...(time.coreReadings === undefined ? {} : { coreReadings: time.coreReadings }),
     ...(time.taken === undefined ? {} : { taken: time.taken }),

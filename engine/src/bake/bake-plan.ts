@@ -41,7 +41,7 @@ export interface InsidePlan {
   readonly bottomBrown?: Minutes;
   /** Of the two faces the one that burns sooner, where either does while it is looked at. */
   readonly firstToBurn?: { readonly face: 'top' | 'bottom'; readonly minute: Minutes };
-  /** Share of the raw mass that has left as steam when it is done. */
+  /** Share of the raw mass that has left as steam when it is done, by the model: on the low side. */
   readonly loss: Ratio;
 }
 
