@@ -212,5 +212,15 @@ function curvePart({ plan, dish, part, say }: OvenPart): readonly Block[] {
         alt,
       }),
     },
+    ...(coals.answer === undefined ? [] : [belowWanted]),
   ];
 }
+
+const belowWanted: Block = {
+  type: 'paragraph',
+  parts: [
+    {
+      text: 'Wanted is what a printed chart means. Cold dough pulls the oven below it, most in the first twenty minutes; the minutes of the bake count on that.',
+    },
+  ],
+};
