@@ -109,7 +109,7 @@ export function breadOutcome(wish: BreadWish): BreadOutcome {
   const run = bakeInside({
     body: slab.body,
     physics: physicsAt(asked.air.pressure),
-    faces: facesIn(course, asked.load, radius).faces,
+    faces: facesIn(course, asked.load, radius),
     minutes: wish.isRough ? ROUGH_LONGEST_MINUTES : LONGEST_MINUTES,
     ...(wish.isRough ? { isRough: true } : {}),
     ...(wish.cutsAt === undefined ? {} : { cutsAt: wish.cutsAt }),

@@ -74,11 +74,7 @@ export const touchOf = (load: OvenLoad) =>
   contactFigures(load.inOven?.contact ?? 'iron').conductance;
 
 /** The faces of a load on this floor, under this lid. */
-export function facesIn(
-  course: OvenCourse,
-  load: OvenLoad,
-  ovenRadius?: number,
-): { readonly faces: FacesAt; readonly lidShare: number } {
+export function facesIn(course: OvenCourse, load: OvenLoad, ovenRadius?: number): FacesAt {
   const conductance = touchOf(load);
   const lidShare =
     ovenRadius === undefined
@@ -90,7 +86,7 @@ export function facesIn(
     onFloor(bottom, now.floor, { conductance, gives: course.floorGives });
     underLid(top, now, lidShare);
   };
-  return { faces, lidShare };
+  return faces;
 }
 
 function onFloor(
