@@ -26,7 +26,9 @@ export function bakeReport(): string {
     ),
     '   Any size between 38 and 54 mm fits with its own conduction: this series says the shape, not the size.',
     '',
-    'c. Printed times (published-bake-times), kitchen oven; of these biscuits tuned the mark of "brown" only.',
+    'c. Printed times (published-bake-times), kitchen oven. Three rows were in view when the model was fitted:',
+    '   the two loaves chose between fits of (a) that are alike (steam in the pores a fifth, not whole),',
+    '   biscuits set the mark of "brown". Bannock and soda bread judge.',
     `   ${'bread'.padEnd(40)} printed  through  brown  done  loss`,
     ...publishedTimes().map(
       (row) =>
