@@ -64,6 +64,8 @@ export type Block =
       readonly question: string;
       readonly blocks: readonly Block[];
       readonly half?: boolean;
+      /** Background that the fire does not ask for: not printed, so that a card stays two pages. */
+      readonly isScreenOnly?: boolean;
     }
   /** A boxed piece that is never torn over two pages: a bag label, one oven of several. */
   | {

@@ -95,6 +95,7 @@ const full = {
     question: 'why question',
     blocks: [{ type: 'paragraph', parts: [{ text: 'why inside' }] }],
     half: true,
+    isScreenOnly: true,
   },
   card: {
     type: 'card',

@@ -195,7 +195,7 @@ function BlockView({ block, level }: { readonly block: Block; readonly level: Le
       );
     case 'why':
       return (
-        <details className="sheet-why">
+        <details className={`sheet-why ${block.isScreenOnly === true ? 'no-print' : ''}`}>
           <summary>
             <span>{block.question}</span>
           </summary>

@@ -147,7 +147,7 @@ function blockHtml(block: Block): string {
         block.items.map((item) => tag('li', '', escapeText(item))).join(''),
       );
     case 'why':
-      return `<details open><summary>${escapeText(block.question)}</summary>${blocksHtml(block.blocks)}</details>`;
+      return `<details open${block.isScreenOnly === true ? ' class="on-screen"' : ''}><summary>${escapeText(block.question)}</summary>${blocksHtml(block.blocks)}</details>`;
     case 'card':
       return tag(
         'section',

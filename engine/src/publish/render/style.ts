@@ -103,6 +103,7 @@ summary::-webkit-details-marker { display: none; }
   .drawings figure { width: 100%; max-width: 320px; }
 }
 @media print {
+  .on-screen { display: none; }
   @page { margin: 6.5mm 9mm 6mm; }
   @page wide { size: landscape; margin: 7mm 9mm; }
   html { background: none; font-size: 9pt; line-height: 1.23; }

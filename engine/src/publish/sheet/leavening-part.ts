@@ -118,6 +118,7 @@ export function heightTable({ law, advice }: HeightCompared, say: Say): Block {
   return {
     type: 'why',
     half: true,
+    isScreenOnly: true,
     question: 'Why not more, why not less?',
     blocks: [
       {
