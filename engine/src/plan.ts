@@ -3,7 +3,7 @@
 
 import type { BakePlan } from './bake/bake-plan.ts';
 import { type BakeRequest, bakeFor, bakeJudge, heatWishFor, loadFor } from './bake/index.ts';
-import type { Air, Camp, CampOven } from './camp/camp.ts';
+import type { Air, Camp, CampOven, Pantry } from './camp/camp.ts';
 import { airAt, campTrouble, weatherAt } from './camp/index.ts';
 import type { CoalPlan, CoalRequest } from './coals/coal-plan.ts';
 import {
@@ -241,6 +241,11 @@ function planDish(wish: DishWish): OrRefusal<DishPlan> {
   return { dish, recipe, portions, formula, leavening, loads, safety, notices };
 }
 
+const powderOf = ({ powderFizz, powderOpenedMonths }: Pantry) => ({
+  ...(powderFizz === undefined ? {} : { fizz: powderFizz }),
+  ...(powderOpenedMonths === undefined ? {} : { openedMonths: powderOpenedMonths }),
+});
+
 /** The rise along the air of its day takes the place of the one in still air. */
 function leavened({ camp, dish, recipe }: DishWish, formula: Formula) {
   const leavening = dishLeavening({
@@ -249,6 +254,7 @@ function leavened({ camp, dish, recipe }: DishWish, formula: Formula) {
     elevation: camp.place.elevation,
     serveAt: dish.serveAt,
     airAt: (at) => airAt(camp, clockMinutes(at), { screened: false }).temperature,
+    ...(camp.pantry === undefined ? {} : { powder: powderOf(camp.pantry) }),
   });
   const rise = leavening.rise?.estimate;
   return { leavening, formula: rise === undefined ? formula : { ...formula, rise } };

@@ -51,6 +51,7 @@ export function fromEngine(camp: Camp, menu: Menu): CampFile {
     ovens: camp.ovens.map(ovenToFile),
     fuel: fuelToFile(camp.fuel),
     gear: { ...camp.gear, others: [...camp.gear.others] },
+    ...(camp.pantry === undefined ? {} : { pantry: { ...camp.pantry } }),
     menu: menu.dishes.map(dishToFile),
     recipes: menu.recipes.map(recipeToFile),
     ...(menu.foods === undefined ? {} : { foods: menu.foods.map(foodToFile) }),

@@ -96,6 +96,7 @@ function campFromFile(file: CampFile, date: string | undefined): Camp {
     ovens: (file.ovens ?? []).flatMap(ovensFromFile),
     fuel: fuelFromFile(file.fuel ?? { kind: 'briquettes' }),
     gear: gearFromFile(file.gear ?? {}, file.fuel),
+    ...(file.pantry === undefined ? {} : { pantry: given(file.pantry) }),
     restriction: file.place.restriction ?? 'unknown',
   };
 }

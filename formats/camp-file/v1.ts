@@ -180,6 +180,14 @@ const dish = z.strictObject({
   inOven: inOven.optional().meta({ description: 'Comes before what the recipe says of it.' }),
 });
 
+const pantry = z.strictObject({
+  powderFizz: z
+    .enum(['hard', 'weak', 'none'])
+    .optional()
+    .meta({ description: 'Half a teaspoon of powder in a quarter cup of hot water.' }),
+  powderOpenedMonths: z.number().min(0).max(600).optional(),
+});
+
 const PARTS = [
   'flour',
   'meal',
@@ -366,6 +374,7 @@ export const campFileSchema = z.strictObject({
   ovens: listOf(oven, 60).optional(),
   fuel: z.discriminatedUnion('kind', [briquettes, woodCoals]).optional(),
   gear: gear.optional(),
+  pantry: pantry.optional(),
   menu: listOf(dish, 60, 1),
   recipes: listOf(recipe, 60, 1),
   foods: listOf(ownFood, 60).optional(),

@@ -32,6 +32,15 @@ export interface Camp {
   readonly fuel: Fuel;
   readonly gear: Gear;
   readonly restriction: FireRestriction;
+  /** What the cook knows of the stores; undefined where nothing was said. */
+  readonly pantry?: Pantry;
+}
+
+export interface Pantry {
+  /** Half a teaspoon of the powder in hot water: it fizzes hard, weakly, or not at all. */
+  readonly powderFizz?: 'hard' | 'weak' | 'none';
+  /** Months since the tin of powder was opened: a doubt, no more. */
+  readonly powderOpenedMonths?: number;
 }
 
 export type Ground = 'soil' | 'grass' | 'gravel' | 'sand' | 'rock' | 'snow' | 'paving';

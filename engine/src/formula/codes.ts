@@ -63,6 +63,11 @@ export const formulaCodes = {
     when: 'Where the dough stands it is not risen within a day.',
     next: 'Take the warm place that is named.',
   },
+  FORMULA_RISE_LONG: {
+    kind: 'notice',
+    when: 'The first rise takes more than eight hours where the dough stands.',
+    next: 'Mix it the evening before, or take the warm place that is named.',
+  },
   FORMULA_WATER_CAPPED: {
     kind: 'notice',
     when: 'Water can not be hot or cold enough for the wanted dough without harm to the yeast.',

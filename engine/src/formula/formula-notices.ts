@@ -9,6 +9,7 @@ import type { FormulaPercentages } from './formula.ts';
 import { HIGHEST_PUBLISHED_METRES, isLeavening, isTrimmed, leaveningCutAt } from './height.ts';
 import { riseRange } from './rise.ts';
 import type { FormulaWish } from './scale.ts';
+import { isStarter } from './yeast/work.ts';
 
 interface Found {
   readonly lines: readonly WeighedIngredient[];
@@ -55,7 +56,8 @@ function doughNotices(wish: FormulaWish, percentages: FormulaPercentages): reado
   const about = aboutOf(wish);
   const isBread = LEAVENED.includes(wish.recipe.kind);
   const isHigh = HIGHEST.powder < powder || HIGHEST.soda < soda || HIGHEST.yeast < yeast;
-  const isFlat = isBread && powder + soda + yeast === 0 && !hasSelfRising(wish);
+  const isFlat =
+    isBread && powder + soda + yeast === 0 && !hasSelfRising(wish) && !hasStarter(wish);
   const isOdd = wish.recipe.kind === 'yeast-bread' && (salt < SALT.lowest || SALT.highest < salt);
   const isWet = 0.85 < hydration && 0 < dishPieces(wish.recipe, wish.dish).length;
   return [
@@ -69,6 +71,8 @@ function doughNotices(wish: FormulaWish, percentages: FormulaPercentages): reado
 const hasSelfRising = ({ recipe }: FormulaWish) =>
   recipe.ingredients.some((each) => foodOf(each)?.key.includes('self') === true);
 
+const hasStarter = ({ recipe }: FormulaWish) => recipe.ingredients.some(isStarter);
+
 function riseNotices(wish: FormulaWish, { dough, percentages }: Found): readonly Notice[] {
   if (wish.recipe.kind !== 'yeast-bread' || !(0 < (percentages?.yeast ?? 0))) return [];
   const range = riseRange(dough);
@@ -80,6 +84,7 @@ function riseNotices(wish: FormulaWish, { dough, percentages }: Found): readonly
 const unknownFoods = (wish: FormulaWish, { lines }: Found): readonly Notice[] =>
   lines
     .filter((line) => isDough(line.ingredient) && foodOf(line.ingredient) === undefined)
+    .filter((line) => !isStarter(line.ingredient)) // flour and water, dough.ts
     .map((line) =>
       notice('FORMULA_FOOD_UNKNOWN', 'doubt', {
         ...aboutOf(wish),

@@ -87,7 +87,8 @@ export function dishLeavening(wish: LeaveningWish): DishLeavening {
 
 /** From shaped dough into the oven to the table, as long as nobody knows better (judged). */
 const BAKE_MINUTES = 75;
-const GUESSED_RISE_MINUTES = 120;
+/** A short rise first; where that is too cold, one that has the whole day. */
+const GUESSED_RISE_MINUTES = [120, 12 * 60];
 
 interface DatedRise {
   readonly plan: RisePlan;
@@ -98,11 +99,22 @@ interface DatedRise {
 function yeastRise(wish: LeaveningWish): DatedRise | undefined {
   if (wish.stands !== undefined) return standingRise(wish, wish.stands);
   if (wish.recipe.kind !== 'yeast-bread') return undefined;
-  let mixAt = wish.serveAt - BAKE_MINUTES - GUESSED_RISE_MINUTES;
+  let found: DatedRise | undefined;
+  for (const guess of GUESSED_RISE_MINUTES) {
+    found = settled(wish, wish.serveAt - BAKE_MINUTES - guess) ?? found;
+    if (found?.plan.estimate !== undefined) return found;
+  }
+  return found;
+}
+
+function settled(wish: LeaveningWish, guessed: number): DatedRise | undefined {
+  let mixAt = guessed;
   let plan = riseFrom(wish, mixAt);
   for (let round = 0; round < 2 && plan?.estimate !== undefined; round += 1) {
-    mixAt = wish.serveAt - BAKE_MINUTES - plan.estimate.first - plan.estimate.second;
-    plan = riseFrom(wish, mixAt);
+    const earlier = wish.serveAt - BAKE_MINUTES - plan.estimate.first - plan.estimate.second;
+    const next = riseFrom(wish, earlier);
+    if (next?.estimate === undefined) break;
+    [mixAt, plan] = [earlier, next];
   }
   return plan === undefined ? undefined : { plan, mixAt };
 }
@@ -196,7 +208,16 @@ function riseNotices(
 ): readonly Notice[] {
   const about = { dish, recipe };
   const stopped = plan !== undefined && plan.estimate === undefined;
+  const isLong = LONG_RISE_MINUTES < (plan?.estimate?.first ?? 0);
   return [
+    ...(isLong
+      ? [
+          notice('FORMULA_RISE_LONG', 'doubt', about, {
+            ...stoppedValues(plan!),
+            firstMinutes: plan!.estimate!.first,
+          }),
+        ]
+      : []),
     ...(stopped ? [notice('FORMULA_RISE_STOPPED', 'stop', about, stoppedValues(plan))] : []),
     ...(water?.limit === undefined
       ? []
@@ -208,6 +229,9 @@ function riseNotices(
         ]),
   ];
 }
+
+/** Longer than this nobody waits by the fire for one rise; ours. */
+const LONG_RISE_MINUTES = 8 * 60;
 
 /** How far it gets, and the nearest thing that works. */
 export function stoppedValues({ done, along, options }: RisePlan) {

@@ -5,7 +5,7 @@
 import table from '../../../data/fermentation.json' with { type: 'json' };
 import { foodOf } from '../../menu/needs.ts';
 import type { Ingredient } from '../../menu/recipe.ts';
-import { flourIn, type WeighedIngredient } from '../dough.ts';
+import { flourIn, shareOf, type WeighedIngredient } from '../dough.ts';
 import type { Leaven } from './rate.ts';
 
 /** What raises a dough, and how much of it. */
@@ -21,17 +21,13 @@ const INSTANT_FOR: Readonly<Record<string, number>> = {
   'fresh-yeast': 0.33,
 };
 
-/** Half of a starter is flour where the recipe does not say (common practice, no source). */
-const FLOUR_IN_STARTER = 0.5;
-
 /** A ripe starter by its name. */
 export const isStarter = ({ name, part }: Ingredient): boolean =>
-  /\b(starter|levain|leaven|sour ?dough)\b/i.test(name) &&
-  (part === 'yeast' || part === 'other' || part === 'flour');
+  /\b(starter|levain)\b/i.test(name) && (part === 'yeast' || part === 'other' || part === 'flour');
 
 /** Yeast wins over a starter: it is the quicker of the two. Undefined where there is neither. */
 export function leavenIn(lines: readonly WeighedIngredient[]): LeavenFound | undefined {
-  const flour = flourIn(lines.filter(({ ingredient }) => !isStarter(ingredient)));
+  const flour = flourIn(lines);
   if (!(0 < flour)) return undefined;
   const yeast = sum(lines, ({ ingredient }) =>
     ingredient.part === 'yeast' && !isStarter(ingredient)
@@ -39,8 +35,10 @@ export function leavenIn(lines: readonly WeighedIngredient[]): LeavenFound | und
       : 0,
   );
   if (0 < yeast) return { leaven: 'yeast', share: yeast / flour };
-  const starter = sum(lines, ({ ingredient }) => (isStarter(ingredient) ? FLOUR_IN_STARTER : 0));
-  return 0 < starter ? { leaven: 'sourdough', share: starter / (flour + starter) } : undefined;
+  const starter = sum(lines, ({ ingredient }) =>
+    isStarter(ingredient) ? shareOf(ingredient).flour : 0,
+  );
+  return 0 < starter ? { leaven: 'sourdough', share: starter / flour } : undefined;
 }
 
 const sum = (lines: readonly WeighedIngredient[], of: (line: WeighedIngredient) => number) =>

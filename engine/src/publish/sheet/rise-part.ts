@@ -86,6 +86,7 @@ export function moveBlocks({ options, leaven }: RisePlan, say: Say): readonly Bl
     {
       type: 'why',
       half: true,
+      isScreenOnly: true,
       question: 'Sooner or later?',
       blocks: [
         {
@@ -141,9 +142,7 @@ export function starterBlocks(days: readonly StarterDay[], say: Say): readonly B
   const rows = days.map(({ before, do: what, feed }) => [
     before === 0 ? 'then' : `${say.minutes(before)} before`,
     STARTER_WORD[what],
-    feed === undefined
-      ? ''
-      : `${Math.round(feed.starter)} g starter, ${Math.round(feed.flour)} g flour, ${Math.round(feed.water)} g water`,
+    feed === undefined ? '' : feedPhrase(feed),
     feed === undefined
       ? ''
       : feed.needsWarmth
@@ -181,6 +180,7 @@ export function doughsBlocks(plan: MealPlan, say: Say): readonly Block[] {
   });
   if (rows.length === 0) return [];
   return [
+    ...starterClocks(plan, say),
     { type: 'heading', text: 'Doughs', half: true },
     {
       type: 'table',
@@ -191,6 +191,30 @@ export function doughsBlocks(plan: MealPlan, say: Say): readonly Block[] {
     },
   ];
 }
+
+/** When a starter is woken and fed, by the clock of this day: the evening before, mostly. */
+function starterClocks(plan: MealPlan, say: Say): readonly Block[] {
+  const items = plan.dishes.flatMap(({ dish, leavening }) => {
+    const mixed = plan.daySheet.jobs.find((job) => job.kind === 'mix' && ownsJob(job, dish.id));
+    const days = leavening?.starter ?? [];
+    if (mixed === undefined) return [];
+    return days.flatMap(({ before, do: what, feed }) =>
+      feed === undefined
+        ? []
+        : [
+            `${say.clock(mixed.start - before)} ${STARTER_WORD[what]}, for ${say.dish(dish.id)}: ${feedPhrase(feed)}${feed.needsWarmth ? '; keep it warm, it will not ripen in this cold' : ''}`,
+          ],
+    );
+  });
+  if (items.length === 0) return [];
+  return [
+    { type: 'heading', text: 'The starter', half: true },
+    { type: 'list', tick: true, items },
+  ];
+}
+
+const feedPhrase = ({ starter, flour, water }: NonNullable<StarterDay['feed']>) =>
+  `${Math.round(starter)} g starter, ${Math.round(flour)} g flour, ${Math.round(water)} g water`;
 
 const ownsJob = (job: MealPlan['daySheet']['jobs'][number], dish: string) =>
   job.dish === dish ||

@@ -48,6 +48,11 @@ export const formulaWords: Words = {
       ? ' Make another bread, or raise it at home.'
       : ` Nearest that works: a box at ${say.degrees(num(values, 'boxKelvin'))}, where it is risen after ` +
         `${say.minutes(num(values, 'boxMinutes'))}.`),
+  FORMULA_RISE_LONG: (values, _about, say) =>
+    `Where it stands the first rise takes about ${say.minutes(num(values, 'firstMinutes'))}: mix it the evening before` +
+    (values.boxMinutes === undefined
+      ? '.'
+      : `, or keep it in a box at ${say.degrees(num(values, 'boxKelvin'))}, where it takes ${say.minutes(num(values, 'boxMinutes'))}.`),
   FORMULA_WATER_CAPPED: (values, _about, say) =>
     `Water of ${say.degrees(num(values, 'waterKelvin'))} is the limit; the dough then comes to ` +
     `${say.degrees(num(values, 'doughKelvin'))}. Bring the flour nearer to that first.`,
