@@ -121,7 +121,7 @@ describe('emberwright layout', () => {
         ...twelve(),
         coals: lying(30),
         wanted: fromFahrenheit(350),
-        minutes: minutes(60),
+        minutes: minutes(45),
         loadInMinute: minutes(15),
       }),
     );
@@ -131,7 +131,7 @@ describe('emberwright layout', () => {
       const { exit, flat } = command('layout', ...words);
       expect(exit).toBe(0);
       expect(flat).toContain(`On the whole ${oven(judged.mean)}`);
-      expect(flat).toContain(`${judged.heldMinutes} min of 45 min`);
+      expect(flat).toContain(`${judged.heldMinutes} min of 30 min`);
       const { oven: hot, low, high } = judged.curve[30]!;
       expect(flat).toContain(`30 min food in ${oven(hot)} ${oven(low)} to ${oven(high)}`);
       expect(flat).not.toMatch(UNSAYABLE);
@@ -143,7 +143,9 @@ describe('emberwright layout', () => {
       command('layout', ...TWELVE, '--above', above, '--below', below, '--wind', '0 m/s').flat;
     expect(verdict('40', '20')).toMatch(/Too hot: about/);
     expect(verdict('6', '3')).toMatch(/Too cool: about/);
-    const metric = command('layout', '--oven', '30 cm', ...LAID, '--wind', '0 m/s').out;
+    const metric = command(
+      ...['layout', '--oven', '30 cm', ...LAID, '--wind', '0 m/s', '--minutes', '60 min'],
+    ).out;
     expect(metric).toMatch(/fades after/); // coalLife: one set lasts 45 to 60 min
     expect(metric).not.toMatch(/°F/);
   });
@@ -171,7 +173,7 @@ describe('coals of several ages, and an oven that is hot', () => {
     const judgement = held(
       judgeLayout({
         ...{ ...twelve(), coals, ironNow: fromFahrenheit(330) },
-        ...{ loadInMinutesAgo: minutes(20), wanted: fromFahrenheit(350), minutes: minutes(60) },
+        ...{ loadInMinutesAgo: minutes(20), wanted: fromFahrenheit(350), minutes: minutes(45) },
       }),
     );
     const { flat } = command(

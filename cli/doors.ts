@@ -70,7 +70,7 @@ function layoutCommand(shell: Shell, end: End): Command {
     .option('--lit <ago>', 'the coals were lit: "30 min ago"')
     .option('--in-after <time>', 'the food goes in so long from now: "15 min"')
     .option('--minutes-in <time>', 'the food is in already, for so long: "10 min"')
-    .option('--minutes <time>', 'look so far ahead: 60')
+    .option('--minutes <time>', 'look so far ahead: 45')
     .option('--method <kind>', METHOD_HELP)
     .action((options) => end(layout(options, shell)));
   return spot(

@@ -25,7 +25,7 @@ interface LayoutOptions extends StateOptions {
 
 const USUAL_LIT_MINUTES = 20; // ashed over, just laid
 const USUAL_WAIT_MINUTES = 15;
-const USUAL_MINUTES = 60;
+const USUAL_MINUTES = 45; // half an hour's bake after its wait
 const USUAL_HEAT = '350 F';
 
 export function layout(options: LayoutOptions, shell: Shell): ExitCode {

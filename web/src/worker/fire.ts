@@ -193,7 +193,7 @@ function coalsAlone(wish: Of<'coals'>, fire: Fire, say: Say): OrRefusal<SheetDoc
 }
 
 const WAIT_MINUTES = 15;
-const LOOK_MINUTES = 60;
+const LOOK_MINUTES = 45; // half an hour's bake after its wait
 
 function layout(wish: Of<'layout'>, fire: Fire, say: Say): OrRefusal<SheetDocument> {
   const { method, litMinutes, minutesIn } = wish;

@@ -9,7 +9,15 @@ import { decimal } from '../speak-number.ts';
 export const assumedLine = (assumed: readonly Assumption[], say: Say) =>
   assumed.length === 0
     ? ''
-    : `Assumed, change what is wrong: ${assumed.map((each) => assumedPhrase(each, say)).join(', ')}.`;
+    : `Assumed, change what is wrong: ${saidOnce(assumed)
+        .map((each) => assumedPhrase(each, say))
+        .join(', ')}.`;
+
+/** Briquettes of 25 g are briquettes. */
+const saidOnce = (assumed: readonly Assumption[]) =>
+  assumed.some(({ what }) => what === 'piece-mass')
+    ? assumed.filter(({ what, value }) => what !== 'fuel' || value === 'wood-coals')
+    : assumed;
 
 export function assumedPhrase({ what, value }: Assumption, say: Say): string {
   const number = Number(value);
