@@ -6,6 +6,7 @@ import { type Draft, type DraftFile, useDraft } from '../draft/use-draft.ts';
 import { Computing } from '../parts/Computing.tsx';
 import { DocumentView } from '../parts/DocumentView.tsx';
 import { Page } from '../parts/Page.tsx';
+import { UndoWord } from '../parts/UndoWord.tsx';
 import { useAnswer } from '../planning/use-answer.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
 import type {
@@ -203,25 +204,5 @@ function ProposalPart({ proposal, label, onTake, onLeave }: ProposalPartProps) {
         </>
       )}
     </section>
-  );
-}
-
-function UndoWord({ undo }: { readonly undo: OpenDraft['undo'] }) {
-  const button = useRef<HTMLButtonElement>(null);
-  const word = undo?.word;
-  useEffect(() => {
-    if (word !== undefined && document.activeElement === document.body) button.current?.focus();
-  }, [word]);
-  return (
-    <div className="undo no-print" role="status">
-      {undo === undefined ? null : (
-        <>
-          <span>{undo.word}.</span>
-          <button type="button" ref={button} className="button" onClick={undo.run}>
-            Undo
-          </button>
-        </>
-      )}
-    </div>
   );
 }

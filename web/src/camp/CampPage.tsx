@@ -15,6 +15,7 @@ import {
 } from '../draft/use-draft.ts';
 import { Computing } from '../parts/Computing.tsx';
 import { Page } from '../parts/Page.tsx';
+import { UndoWord } from '../parts/UndoWord.tsx';
 import { useAnswer } from '../planning/use-answer.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
 import { newCampId } from '../storage/new-id.ts';
@@ -137,27 +138,6 @@ function CopyWord() {
       This camp was changed on another page too. Both are kept: the other page’s under the old name,
       yours here as a copy.
     </p>
-  );
-}
-
-/** What was pressed may be gone with what it took out: the focus then goes to the way back. */
-function UndoWord({ undo }: { readonly undo: Undo | undefined }) {
-  const button = useRef<HTMLButtonElement>(null);
-  const word = undo?.word;
-  useEffect(() => {
-    if (word !== undefined && document.activeElement === document.body) button.current?.focus();
-  }, [word]);
-  return (
-    <div className="undo no-print" role="status">
-      {undo === undefined ? null : (
-        <>
-          <span>{undo.word}.</span>
-          <button type="button" ref={button} className="button" onClick={undo.run}>
-            Undo
-          </button>
-        </>
-      )}
-    </div>
   );
 }
 
