@@ -1,18 +1,12 @@
 // One camp: what to change on one side, its sheets on the other.
 
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useHistoryState } from 'wouter/use-browser-location';
 import { dayWords } from '../camps/day-words.ts';
 import type { DraftForm } from '../draft/DraftField.tsx';
 import { valueAt } from '../draft/path.ts';
-import {
-  type Draft,
-  type DraftFile,
-  ownCampFrom,
-  type Undo,
-  useDraft,
-} from '../draft/use-draft.ts';
+import { type Draft, type DraftFile, ownCampFrom, useDraft } from '../draft/use-draft.ts';
 import { Computing } from '../parts/Computing.tsx';
 import { Page } from '../parts/Page.tsx';
 import { UndoWord } from '../parts/UndoWord.tsx';

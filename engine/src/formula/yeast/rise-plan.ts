@@ -158,5 +158,5 @@ function coldNight(leaven: Leaven, { mixed, mass, elevation }: RiseWish): RiseOp
 }
 
 /** Is it so cold round this dough that the leaven falls asleep? */
-export const fallsAsleep = (leaven: Leaven, place: Kelvin): boolean =>
+const fallsAsleep = (leaven: Leaven, place: Kelvin): boolean =>
   place <= fromCelsius(asleepCelsius(leaven) + 0.05);
