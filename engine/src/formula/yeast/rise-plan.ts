@@ -7,7 +7,7 @@ import type { WeighedIngredient } from '../dough.ts';
 import type { RiseEstimate } from '../formula.ts';
 import { pressureRatioAt } from '../height.ts';
 import { type DoughAt, type PlaceAt, steadily } from './history.ts';
-import { asleepCelsius, type Leaven } from './rate.ts';
+import type { Leaven } from './rate.ts';
 import { placeAfter, type RiseAlong, riseAlong, workWithin } from './rise-along.ts';
 import { type LeavenFound, leavenIn, shareForWork, workToDouble } from './work.ts';
 
@@ -156,7 +156,3 @@ function coldNight(leaven: Leaven, { mixed, mass, elevation }: RiseWish): RiseOp
   const told = { do: 'cold-night', kelvin: place, minutes: within } as const;
   return share === undefined ? told : { ...told, share, first: within };
 }
-
-/** Is it so cold round this dough that the leaven falls asleep? */
-const fallsAsleep = (leaven: Leaven, place: Kelvin): boolean =>
-  place <= fromCelsius(asleepCelsius(leaven) + 0.05);
