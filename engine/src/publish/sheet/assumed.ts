@@ -5,13 +5,19 @@ import { compassPoint } from '../drawing/around.ts';
 import type { Say } from '../say.ts';
 import { decimal } from '../speak-number.ts';
 
-/** `Assumed: charcoal pieces of 25 g, one chimney, …`; empty if nothing was assumed. */
-export const assumedLine = (assumed: readonly Assumption[], say: Say) =>
-  assumed.length === 0
-    ? ''
-    : `Assumed, change what is wrong: ${saidOnce(assumed)
-        .map((each) => assumedPhrase(each, say))
-        .join(', ')}.`;
+/**
+ * `Assumed: charcoal pieces of 25 g, one chimney, …`; empty if nothing was assumed.
+ *
+ * @param also  what a door took for granted besides, in words
+ */
+export function assumedLine(
+  assumed: readonly Assumption[],
+  say: Say,
+  also: readonly string[] = [],
+): string {
+  const phrases = [...saidOnce(assumed).map((each) => assumedPhrase(each, say)), ...also];
+  return phrases.length === 0 ? '' : `Assumed, change what is wrong: ${phrases.join(', ')}.`;
+}
 
 /** Briquettes of 25 g are briquettes. */
 const saidOnce = (assumed: readonly Assumption[]) =>
@@ -19,7 +25,7 @@ const saidOnce = (assumed: readonly Assumption[]) =>
     ? assumed.filter(({ what, value }) => what !== 'fuel' || value === 'wood-coals')
     : assumed;
 
-export function assumedPhrase({ what, value }: Assumption, say: Say): string {
+function assumedPhrase({ what, value }: Assumption, say: Say): string {
   const number = Number(value);
   switch (what) {
     case 'fuel':

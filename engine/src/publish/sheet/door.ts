@@ -8,7 +8,7 @@ import type { Notice } from '../../notice/notice.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import { noticeBlocks, noticeText } from '../notice-text.ts';
 import type { Say } from '../say.ts';
-import { assumedPhrase } from './assumed.ts';
+import { assumedLine } from './assumed.ts';
 import { shovelsWord } from './phrases.ts';
 
 /** What every door knows of the oven and its spot. */
@@ -43,9 +43,8 @@ export const doorSheet = (door: Door, framed: Framed, say: Say): SheetDocument =
 });
 
 function assumedLineOf({ assumed, alsoAssumed = [] }: Door, say: Say): readonly Block[] {
-  const phrases = [...assumed.map((each) => assumedPhrase(each, say)), ...alsoAssumed];
-  if (phrases.length === 0) return [];
-  const text = `Assumed, change what is wrong: ${phrases.join(', ')}.`;
+  const text = assumedLine(assumed, say, alsoAssumed);
+  if (text === '') return [];
   return [{ type: 'paragraph', parts: [{ text }] }];
 }
 
