@@ -41,6 +41,7 @@ describe('emberwright tonight', () => {
     expect(out).toContain('Checks: every count is only a start');
     expect(out).toMatch(/Assumed, change what is wrong: .*briquettes of 25 g/s);
     expect(out).not.toMatch(UNSAYABLE);
+    expect(out).toContain('Inside the bread'); // and nobody here has a thermometer
   });
 
   it('keeps a pinned count and says so', () => {

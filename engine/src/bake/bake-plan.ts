@@ -30,6 +30,8 @@ export interface BakePlan {
 
 /** Minutes count from load in. */
 export interface InsidePlan {
+  /** The middle is baked from here on, whether or not anybody can read it. */
+  readonly core: Kelvin;
   /** One a minute, some minutes past done. */
   readonly moments: readonly InsidePoint[];
   /** The whole of it at a few minutes, the last when it is done. */

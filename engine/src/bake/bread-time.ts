@@ -51,7 +51,7 @@ export function breadTime(asked: BakeRequest, coreKelvin: number): CookTime {
     soonest: Math.min(done, baked) * BAND.least,
     notices,
     taken: heatTaken(found, course, touchOf(asked.load)),
-    ...(asked.isRough ? {} : { inside: insidePlan(found, done) }),
+    ...(asked.isRough ? {} : { inside: insidePlan(found, done, coreKelvin) }),
   };
 }
 

@@ -9,12 +9,13 @@ import type { InsideCut } from './inside/index.ts';
 const CUT_SHARES = [0.25, 0.5, 0.75, 1];
 
 /** As the plan carries it: the run up to some minutes after `done`. */
-export function insidePlan(found: BreadOutcome, done: number): InsidePlan {
+export function insidePlan(found: BreadOutcome, done: number, coreKelvin: number): InsidePlan {
   const { run, topBurnt, bottomBurnt } = found;
   const wanted = new Set(CUT_SHARES.map((share) => Math.max(1, Math.round(share * done))));
   const last = run.moments[Math.min(run.moments.length - 1, Math.round(done))];
   const first = firstToBurn(topBurnt, bottomBurnt);
   return {
+    core: kelvin(coreKelvin),
     moments: run.moments.map((now) => ({
       minute: minutes(now.minute),
       core: kelvin(now.coreKelvin),

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { madeAir, madeDough, madeFormula, madeRecipe } from '../../../validation/bake/made.ts';
 import { bakeFor } from '../../bake/index.ts';
-import { fromCelsius, kelvin } from '../../quantity/unit.ts';
+import { fromCelsius } from '../../quantity/unit.ts';
 import { cutDrawing } from './cut.ts';
 import { malformed, textsOutside } from './svg-check.ts';
 
@@ -15,12 +15,11 @@ const baked = (millimetres: number, celsius: number) =>
   });
 
 const drawn = (millimetres: number, celsius: number) => {
-  const { inside, minutes, done } = baked(millimetres, celsius);
+  const { inside, minutes } = baked(millimetres, celsius);
   if (inside === undefined) throw new RangeError('a bread has an inside');
   return cutDrawing({
     inside,
     done: minutes,
-    core: done.core ?? kelvin(367),
     words: {
       minutes: (minute) => `${Math.round(minute)} min`,
       degrees: (at) => `${Math.round(at - 273.15)} °C`,

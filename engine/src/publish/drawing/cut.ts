@@ -10,8 +10,6 @@ export interface CutDrawing {
   readonly inside: InsidePlan;
   /** Minutes from load in to done. */
   readonly done: number;
-  /** Core to reach [K]. */
-  readonly core: number;
   readonly words: {
     readonly minutes: (minute: number) => string;
     readonly degrees: (kelvin: number) => string;
@@ -103,13 +101,13 @@ interface CutPlace {
 }
 
 function oneCut(drawing: CutDrawing, index: number, { x, scale }: CutPlace): string {
-  const { inside, core } = drawing;
+  const { inside } = drawing;
   const cut = inside.cuts[index]!;
   const at = pointAt(inside, cut.minute);
   const yOf = (metres: number) => CUT_FOOT - metres * scale;
   const layers = cut.kelvins.map((kelvin, slice) => {
     const [low, high] = [cut.edges[slice]!, cut.edges[slice + 1]!];
-    const { fill, dotted } = stateOf(kelvin, core);
+    const { fill, dotted } = stateOf(kelvin, inside.core);
     const [y, height] = [yOf(high), (high - low) * scale];
     const layer = element('rect', { x, y, width: CUT_WIDTH, height: height + 0.2, fill });
     return dotted ? layer + dots(x, y, CUT_WIDTH, height) : layer;
@@ -214,9 +212,10 @@ interface Stretch {
   readonly tone: number;
 }
 
-function coreBar({ inside, core, done }: CutDrawing, place: BarPlace): string {
+function coreBar({ inside, done }: CutDrawing, place: BarPlace): string {
   const stiff = inside.moments.find((point) => point.core >= STIFF_KELVIN)?.minute;
-  const through = inside.through ?? inside.moments.find((point) => point.core >= core)?.minute;
+  const through =
+    inside.through ?? inside.moments.find((point) => point.core >= inside.core)?.minute;
   const ends = [stiff ?? through ?? done * 2, through ?? done * 2, done * 2];
   return bar('middle', stretches(ends, ['dough', 'setting', 'baked'], [0.22, 0.1, 0]), place);
 }

@@ -8,14 +8,12 @@ import type { Say } from '../say.ts';
 
 /** Nothing for what is not baked as a bread. */
 export function cutBlocks({ bake, coals }: LoadPlan, say: Say): readonly Block[] {
-  const { inside, done, minutes } = bake;
-  const core = done.core ?? done.wantedCore;
-  if (inside === undefined || inside.cuts.length === 0 || core === undefined) return [];
+  const { inside, minutes } = bake;
+  if (inside === undefined || inside.cuts.length === 0) return [];
   const alt = altOf({ bake }, say);
   const svg = cutDrawing({
     inside,
     done: minutes,
-    core,
     words: { minutes: say.minutes, degrees: say.degrees, length: say.length },
     alt,
   });
