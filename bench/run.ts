@@ -7,6 +7,7 @@ import { formulaEditBench } from './formula-edit.ts';
 import { ovenRunBench } from './oven-run.ts';
 import { planCampBench } from './plan-camp.ts';
 import { platesBench } from './plates.ts';
+import { projectsBench } from './projects.ts';
 import { settleBench } from './settle.ts';
 
 const benches: Readonly<Record<string, () => void>> = {
@@ -15,6 +16,7 @@ const benches: Readonly<Record<string, () => void>> = {
   'oven-run': ovenRunBench,
   'plan-camp': planCampBench,
   plates: platesBench,
+  projects: projectsBench,
   settle: settleBench,
 };
 

@@ -1,6 +1,7 @@
 // What is taken at each minute, and where is room? The state that a decoder writes on.
 // A minute grid: searching jumps past the minute that blocks (no step-by-step crawl).
 
+import { PoolGrid } from './pools.ts';
 import type { Problem, Seat, Task } from './problem.ts';
 
 /** No room. */
@@ -18,14 +19,15 @@ export class Board {
   /** Units may be asked to work while they are away: a last resort, declared afterwards. */
   isOvertime = false;
   readonly #unitLoad: number[];
-  readonly #poolUsed: Int16Array[];
+  readonly #pools: PoolGrid;
   readonly #teamUnit = new Map<string, Map<number, number>>();
 
   constructor(problem: Problem) {
     this.problem = problem;
     this.#length = problem.to - problem.from;
     this.#unitLoad = problem.units.map(() => 0);
-    this.#poolUsed = problem.pools.map(() => new Int16Array(this.#length));
+    const capacities = problem.pools.map((pool) => pool.capacity);
+    this.#pools = new PoolGrid(capacities, problem);
     this.#unitBusy = problem.units.map(() => new Uint8Array(this.#length));
     this.#unitAway = problem.units.map((unit) => {
       const away = new Uint8Array(this.#length).fill(1);
@@ -45,7 +47,10 @@ export class Board {
     let start = Math.min(bounds.ceiling, this.problem.to - work.minutes);
     const floor = Math.max(bounds.floor, this.problem.from);
     while (start >= floor) {
-      const next = Math.min(this.#poolsBefore(work, start), this.#seatsBefore(work, crew, start));
+      const next = Math.min(
+        this.#pools.roomBefore(work.takes, work.minutes, start),
+        this.#seatsBefore(work, crew, start),
+      );
       if (next === start) {
         if (this.crewAt(work, crew, start) !== undefined) return start;
         start -= 1;
@@ -62,7 +67,7 @@ export class Board {
   ): number {
     const last = Math.min(bounds.ceiling, this.problem.to - work.minutes);
     for (let start = Math.max(bounds.floor, this.problem.from); start <= last; start += 1) {
-      if (this.#poolsBefore(work, start) !== start) continue;
+      if (this.#pools.roomBefore(work.takes, work.minutes, start) !== start) continue;
       if (this.crewAt(work, crew, start) !== undefined) return start;
     }
     return NOWHERE;
@@ -80,12 +85,7 @@ export class Board {
 
   /** Last minute in from … to at which no more of the pool can be had. */
   poolBlock(pool: number, from: number, to: number): number | undefined {
-    const used = this.#poolUsed[pool]!;
-    const capacity = this.problem.pools[pool]!.capacity;
-    for (let minute = to - 1; minute >= from; minute -= 1) {
-      if (used[this.#at(minute)]! >= capacity) return minute;
-    }
-    return undefined;
+    return this.#pools.lastFull(pool, from, to);
   }
 
   /** First minute of the unbroken run in which the pool is all taken. */
@@ -109,11 +109,7 @@ export class Board {
   }
 
   markPool(pool: number, from: number, to: number, amount: number): void {
-    const used = this.#poolUsed[pool]!;
-    for (let minute = from; minute < to; minute += 1) {
-      const at = this.#at(minute);
-      used[at] = used[at]! + amount;
-    }
+    this.#pools.mark(pool, from, to, amount);
   }
 
   #at(minute: number): number {
@@ -162,17 +158,6 @@ export class Board {
       start = Math.min(start, best);
     }
     return start;
-  }
-
-  #poolsBefore(work: Work, ceiling: number): number {
-    for (const take of work.takes) {
-      const used = this.#poolUsed[take.pool]!;
-      const room = this.problem.pools[take.pool]!.capacity - take.amount;
-      for (let minute = ceiling + work.minutes - 1; minute >= ceiling; minute -= 1) {
-        if (used[this.#at(minute)]! > room) return minute - work.minutes;
-      }
-    }
-    return ceiling;
   }
 
   #fillSeats(

@@ -2,12 +2,7 @@
 
 import type { GroupNet } from './net.ts';
 import type { Problem } from './problem.ts';
-
-/** By local index: soonest and latest start. */
-export interface Bounds {
-  readonly soonest: Float64Array;
-  readonly latest: Float64Array;
-}
+import type { Bounds } from './serial.ts';
 
 export interface BoundsWish {
   /** Added to every due time of the group; undefined leaves due tasks free (to measure). */
@@ -48,17 +43,6 @@ export function heedHints(net: GroupNet, bounds: Bounds, late: number): void {
     const wanted = Math.max(bounds.soonest[local]!, hint + late);
     bounds.latest[local] = Math.min(bounds.latest[local]!, wanted);
   });
-}
-
-/** Tightens all for one task that now stands. */
-export function settle(net: GroupNet, bounds: Bounds, local: number, start: number): void {
-  const count = net.members.length;
-  for (let other = 0; other < count; other += 1) {
-    const after = start + net.paths[local * count + other]!;
-    if (after > bounds.soonest[other]!) bounds.soonest[other] = after;
-    const before = start - net.paths[other * count + local]!;
-    if (before < bounds.latest[other]!) bounds.latest[other] = before;
-  }
 }
 
 export function isOpen(bounds: Bounds): boolean {

@@ -3,13 +3,14 @@
 // Weakness: greedy; a failure here proves nothing (temporal.ts alone proves).
 
 import { NOWHERE } from './board.ts';
-import { groupBounds, isOpen, settle } from './bounds.ts';
+import { groupBounds, isOpen } from './bounds.ts';
 import { costOfTrouble } from './cost.ts';
 import { type Draft, newDraft, planFrom, unplace } from './draft.ts';
 import { forceGroup } from './force.ts';
 import { type GroupNet, groupNets } from './net.ts';
 import { type PlaceWish, placeGroup, seatsOf, stand } from './place.ts';
 import type { Batch, Plan, Problem } from './problem.ts';
+import { settle } from './serial.ts';
 import { markBatches } from './supply.ts';
 import { placeUpkeeps } from './upkeep.ts';
 

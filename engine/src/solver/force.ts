@@ -2,11 +2,12 @@
 // is free, and every constraint that this breaks is declared. Nothing is dropped in silence.
 
 import { NOWHERE } from './board.ts';
-import { type Bounds, groupBounds, settle } from './bounds.ts';
+import { groupBounds } from './bounds.ts';
 import { type Draft, suppliedStarts } from './draft.ts';
 import type { GroupNet } from './net.ts';
 import { seatsOf, stand } from './place.ts';
 import type { Broken } from './problem.ts';
+import { type Bounds, settle } from './serial.ts';
 import { markBatches, supplyStores } from './supply.ts';
 
 /** Places the group by its lags alone; declares what is not kept. */

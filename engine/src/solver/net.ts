@@ -2,14 +2,13 @@
 // Worked out once per problem; every decode uses it again.
 
 import type { Hold, Lag, Problem, Task } from './problem.ts';
+import { type Net, netOf } from './serial.ts';
 import { APART, latestOnTime, longestPaths } from './temporal.ts';
 
-export interface GroupNet {
+export interface GroupNet extends Net {
   /** Indices of its tasks in the problem; the place in this list is the local index. */
   readonly members: readonly number[];
   readonly localOf: ReadonlyMap<number, number>;
-  /** Least start(j) - start(i) at [i * members + j], local indices. */
-  readonly paths: Float64Array;
   /** Lags with exactly one end in the group. */
   readonly outward: readonly Lag[];
   readonly holds: readonly Hold[];
@@ -25,10 +24,10 @@ const ROOM_FOR_OTHERS = 30;
 
 export function groupNets(problem: Problem): readonly GroupNet[] {
   const latest = { tight: latestOnTime(problem, 0), roomy: latestOnTime(problem, ROOM_FOR_OTHERS) };
-  return problem.groups.map((_, group) => netOf(problem, group, latest));
+  return problem.groups.map((_, group) => groupNet(problem, group, latest));
 }
 
-function netOf(
+function groupNet(
   problem: Problem,
   group: number,
   latest: { readonly tight: Float64Array; readonly roomy: Float64Array },
@@ -55,9 +54,9 @@ function netOf(
       isFree(local) ? latest.roomy[task]! : latest.tight[task]!,
     ),
     hours: Float64Array.from(members, (task) => lastHour(problem, problem.tasks[task]!)),
+    ...netOf(members.length, paths),
     members,
     localOf,
-    paths,
     outward: touching.filter((lag) => localOf.has(lag.from) !== localOf.has(lag.to)),
     holds: problem.holds.filter((hold) => localOf.has(hold.first) || localOf.has(hold.last)),
   };

@@ -2,10 +2,11 @@
 // as late as there is room; on a broken lag the binding task is pulled earlier and all is redone.
 
 import { NOWHERE } from './board.ts';
-import { type Bounds, groupBounds, heedHints, isOpen, settle } from './bounds.ts';
+import { groupBounds, heedHints, isOpen } from './bounds.ts';
 import { type Draft, suppliedStarts, unplace } from './draft.ts';
 import type { GroupNet } from './net.ts';
 import type { Hold, Seat, Task } from './problem.ts';
+import { type Bounds, type Outcome, type Pull, type Room, serialPass } from './serial.ts';
 import { markBatches, supplyStores } from './supply.ts';
 
 export interface PlaceWish {
@@ -15,14 +16,6 @@ export interface PlaceWish {
   /** Times that a task may be pulled earlier and all be redone. */
   readonly pulls: number;
 }
-
-/** A task (local index) that must start earlier for another to fit, and by how much. */
-interface Pull {
-  readonly local: number;
-  readonly by: number;
-}
-
-type Attempt = 'placed' | 'stuck' | Pull;
 
 /** What is short of supply is pulled this much at a time [min]; tuned for speed, not for truth. */
 const SHORT_PULL = 3;
@@ -62,7 +55,7 @@ function attemptGroup(
   net: GroupNet,
   bounds: Bounds,
   wish: PlaceWish & { readonly by: Order },
-): Attempt {
+): Outcome {
   const floors = Float64Array.from(bounds.soonest);
   const room = net.members.map((_, local) => bounds.latest[local]! - bounds.soonest[local]!);
   heedHints(net, bounds, wish.late);
@@ -73,11 +66,21 @@ function attemptGroup(
       const tighter = wish.by === 'tightest' ? room[a]! - room[b]! : 0;
       return tighter || bounds.latest[b]! - bounds.latest[a]! || b - a;
     });
-  for (const local of order) {
-    const outcome = attemptTask(draft, net, { bounds, local, floor: floors[local]! });
-    if (outcome !== 'placed') return outcome;
-  }
-  return 'placed';
+  return serialPass(net, bounds, { order, floors, room: roomOn(draft, net) });
+}
+
+/** The board as what a pass fills: hands, pools, holds. */
+function roomOn(draft: Draft, net: GroupNet): Room {
+  return {
+    startFor: (local, bounds, floor) => startFor(draft, net, { bounds, local, floor }),
+    stand: (local, start) => {
+      const index = net.members[local]!;
+      const task = draft.problem.tasks[index]!;
+      const crew = draft.board.crewAt(task, seatsOf(draft, index, task), start) ?? [];
+      stand(draft, net, index, { start, crew });
+    },
+    startOf: (local) => draft.starts[net.members[local]!],
+  };
 }
 
 function holdBack(draft: Draft, net: GroupNet, bounds: Bounds, offset: number): void {
@@ -89,25 +92,23 @@ function holdBack(draft: Draft, net: GroupNet, bounds: Bounds, offset: number): 
   });
 }
 
-function attemptTask(
+function startFor(
   draft: Draft,
   net: GroupNet,
   at: { readonly bounds: Bounds; readonly local: number; readonly floor: number },
-): Attempt {
+): number | 'stuck' | Pull {
   const { bounds, local, floor } = at;
   const index = net.members[local]!;
   const task = draft.problem.tasks[index]!;
   const crew = seatsOf(draft, index, task);
   const aimed = aimOf(net, bounds, task, local);
-  if (aimed !== undefined && fitsAt(draft, net, { index, crew, start: aimed })) {
-    return standOrPull(draft, net, at, aimed);
-  }
+  if (aimed !== undefined && fitsAt(draft, net, { index, crew, start: aimed })) return aimed;
   let ceiling = bounds.latest[local]!;
   while (ceiling >= floor) {
     const start = draft.board.latestFit(task, crew, { floor, ceiling });
     if (start === NOWHERE) return 'stuck';
     const blocked = firstBlocked(draft, net, index, start);
-    if (blocked === undefined) return standOrPull(draft, net, at, start);
+    if (blocked === undefined) return start;
     if ('pull' in blocked) return blocked.pull;
     ceiling = Math.min(blocked.ceiling, start - 1);
   }
@@ -131,27 +132,6 @@ function fitsAt(
   const bounds = { floor: start, ceiling: start };
   const isFree = draft.board.latestFit(draft.problem.tasks[index]!, crew, bounds) === start;
   return isFree && firstBlocked(draft, net, index, start) === undefined;
-}
-
-/** The task stands if it is late enough for what is placed; else what binds it is pulled. */
-function standOrPull(
-  draft: Draft,
-  net: GroupNet,
-  at: { readonly bounds: Bounds; readonly local: number },
-  start: number,
-): Attempt {
-  const { bounds, local } = at;
-  const short = bounds.soonest[local]! - start;
-  if (short <= 0) {
-    const index = net.members[local]!;
-    const task = draft.problem.tasks[index]!;
-    const crew = draft.board.crewAt(task, seatsOf(draft, index, task), start) ?? [];
-    stand(draft, net, index, { start, crew });
-    settle(net, bounds, local, start);
-    return 'placed';
-  }
-  const binding = bindingTask(draft, net, local, bounds.soonest[local]!);
-  return binding === undefined ? 'stuck' : { local: binding, by: short };
 }
 
 /** Writes a task and the holds that are then whole into the draft. */
@@ -185,21 +165,6 @@ export function seatsOf(draft: Draft, index: number, task: Task): readonly Seat[
   const unit = named ?? (follower === undefined ? undefined : draft.crews[follower]![0]);
   if (unit === undefined || task.seats.length === 0) return task.seats;
   return [[unit], ...task.seats.slice(1)];
-}
-
-function bindingTask(
-  draft: Draft,
-  net: GroupNet,
-  local: number,
-  soonest: number,
-): number | undefined {
-  const count = net.members.length;
-  for (let other = 0; other < count; other += 1) {
-    const start = draft.starts[net.members[other]!];
-    if (start === undefined || other === local) continue;
-    if (start + net.paths[other * count + local]! === soonest) return other;
-  }
-  return undefined;
 }
 
 type Blocked = { readonly ceiling: number } | { readonly pull: Pull } | undefined;
@@ -241,7 +206,7 @@ function leastHeld(net: GroupNet, hold: Hold): number {
 }
 
 /** All stores again with this group's uses; old batches come back if it can't be done. */
-function resupply(draft: Draft, net: GroupNet): Attempt {
+function resupply(draft: Draft, net: GroupNet): Outcome {
   if (draft.problem.stores.length === 0) return 'placed';
   markBatches(draft.board, draft.batches, -1);
   const supply = supplyStores(draft.board, suppliedStarts(draft));

@@ -15,6 +15,7 @@ import {
 import { type GroupNet, groupNets } from './net.ts';
 import { firstOrders } from './orders.ts';
 import type { Plan, Problem } from './problem.ts';
+import { randomFrom } from './random.ts';
 
 export interface SearchWish {
   readonly seed: number;
@@ -281,13 +282,4 @@ function loosened(trial: Trial, random: () => number): DecodeWish {
   offsets[pulled] = Math.round(random() * Math.min(30, 2 * worst));
   const { order } = trial.wish;
   return { order: random() < 0.5 ? withFirst(order, [pulled]) : order, offsets };
-}
-
-/** Lehmer generator, modulus 2^31 - 1: the same numbers everywhere. @source parkMiller1988 (grade D) */
-function randomFrom(seed: number): () => number {
-  let state = (Math.abs(Math.trunc(seed)) % 2_147_483_646) + 1;
-  return () => {
-    state = (state * 48_271) % 2_147_483_647;
-    return state / 2_147_483_647;
-  };
 }

@@ -4,7 +4,7 @@
 import type { Problem } from './problem.ts';
 
 /** start(to) - start(from) >= least. Node -1 is the clock's own zero. */
-interface Arc {
+export interface Arc {
   readonly from: number;
   readonly to: number;
   readonly least: number;

@@ -27,6 +27,31 @@ export const timetableSources: Bibliography = {
     grade: 'B',
     note: 'instances and best known values through a public repository; not read itself',
   },
+  bartuschMohringRadermacher1988: {
+    title: 'Scheduling project networks with resource constraints and time windows',
+    by: 'M. Bartusch, R. H. Möhring, F. J. Radermacher',
+    year: 1988,
+    where: 'Annals of Operations Research 16, 201-240',
+    grade: 'D',
+    note: 'from memory; checked here by trying every start of tiny projects, and on RCPSP/max samples',
+  },
+  debelsVanhoucke2005: {
+    title: 'A bi-population based genetic algorithm for the project scheduling problem',
+    by: 'D. Debels, M. Vanhoucke',
+    year: 2005,
+    where: 'Lecture Notes in Computer Science 3483, 378-387',
+    grade: 'D',
+    note: 'from memory: populations pressed to either end in turn, a peak of one parent kept whole',
+  },
+  shawLargeSteps1998: {
+    title:
+      'Using constraint programming and local search methods to solve vehicle routing problems',
+    by: 'P. Shaw',
+    year: 1998,
+    where: 'Lecture Notes in Computer Science 1520, 417-431',
+    grade: 'D',
+    note: 'from memory: a part of a plan is freed and drawn afresh, the rest stays',
+  },
   campPractice: {
     title: 'Minutes of small jobs at a camp fire',
     by: 'common practice',
