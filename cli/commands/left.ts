@@ -14,13 +14,15 @@ interface LeftOptions extends FireOptions {
   readonly iron?: string;
 }
 
-const USUAL_AGE_MINUTES = 30;
+/** Used on one dish already; wood coals live half as long. */
+const USUAL_AGE_MINUTES = { briquettes: 30, 'wood-coals': 20 };
 
 export function left(options: LeftOptions, shell: Shell): ExitCode {
-  const age = minutesOf('--age', options.age, USUAL_AGE_MINUTES);
   const fire = fireOf(options, shell);
   if (isRefusal(fire)) return refuse(fire, undefined, { options, shell });
   const { oven, air, camp, screened, conditions, door } = fire;
+  const usual = USUAL_AGE_MINUTES[door.fuel];
+  const age = minutesOf('--age', options.age, usual);
   const pieces = coalsOf('--coals', options.coals, door.fuel);
   const possibilities = whatCanIDoWith({
     oven,
@@ -34,7 +36,7 @@ export function left(options: LeftOptions, shell: Shell): ExitCode {
     ...ironOf(options),
   });
   if (isRefusal(possibilities)) return refuse(possibilities, oven, { options, shell });
-  const alsoAssumed = options.age === undefined ? [`coals lit ${USUAL_AGE_MINUTES} min ago`] : [];
+  const alsoAssumed = options.age === undefined ? [`coals lit ${usual} min ago`] : [];
   const isHot = options.iron !== undefined;
   const asked = { door: { ...door, alsoAssumed }, pieces, possibilities, isHot };
   return tell((say) => coalsLeftSheet(asked, say), fire, { options, shell });

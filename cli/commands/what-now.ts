@@ -23,7 +23,8 @@ export const SYMPTOMS: readonly Symptom[] = [
 ];
 
 const USUAL_IN_MINUTES = 15;
-const USUAL_AGE_MINUTES = 50; // ashed over, an oven heated, and the bread so long in
+/** Ashed over, an oven heated, and the bread so long in; wood coals live half as long. */
+const USUAL_AGE_MINUTES = { briquettes: 50, 'wood-coals': 25 };
 
 export function whatNow(options: WhatNowOptions, shell: Shell): ExitCode {
   const symptom = oneOf('--symptom', options.symptom, SYMPTOMS);
@@ -32,7 +33,8 @@ export function whatNow(options: WhatNowOptions, shell: Shell): ExitCode {
   const fire = fireOf(options, shell);
   if (isRefusal(fire)) return refuse(fire, undefined, { options, shell });
   const { oven, air, camp, screened, conditions, door } = fire;
-  const age = { where: '--age', said: options.age, usual: USUAL_AGE_MINUTES };
+  const usual = USUAL_AGE_MINUTES[door.fuel];
+  const age = { where: '--age', said: options.age, usual };
   const { coals, above, below } = lyingOf(options, door.fuel, age);
   const found = rescue({
     symptom,
@@ -53,7 +55,7 @@ export function whatNow(options: WhatNowOptions, shell: Shell): ExitCode {
   if (isRefusal(found)) return refuse(found, oven, { options, shell });
   const alsoAssumed = [
     'a usual dough or pot for this oven',
-    ...(options.age === undefined ? [`coals lit ${USUAL_AGE_MINUTES} min ago`] : []),
+    ...(options.age === undefined ? [`coals lit ${usual} min ago`] : []),
     ...(options.minutesIn === undefined ? [`food in for ${USUAL_IN_MINUTES} min`] : []),
   ];
   const asked = { door: { ...door, alsoAssumed }, above, below, rescue: found };

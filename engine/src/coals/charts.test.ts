@@ -17,7 +17,7 @@ import {
 import { coalReport } from '../../validation/coals/report.ts';
 import { trialStrength } from '../../validation/coals/requests.ts';
 import { fromFahrenheit } from '../quantity/unit.ts';
-import { chartCount, charts } from './charts.ts';
+import { chartCount, chartHeat, charts } from './charts.ts';
 import { CHART_DOUBT } from './factors.ts';
 
 const INCH = 0.0254; // m, exact
@@ -125,6 +125,14 @@ describe('a count from a chart', () => {
         const said = chartCount(chart, wish);
         expect([said?.above, said?.below]).toEqual([Math.round(row.above), Math.round(row.below)]);
       }
+  });
+
+  it('read the other way gives the printed heat of every printed cell of the most reprinted chart', () => {
+    for (const { ovenInches, heatFahrenheit, above, below } of reprinted.rows) {
+      const laid = { diameterMetres: ovenInches * INCH, coals: above + below };
+      expect(chartHeat(reprinted, laid)).toBeCloseTo(fromFahrenheit(heatFahrenheit), 6);
+    }
+    expect(chartHeat(reprinted, { diameterMetres: 12 * INCH, coals: 90 })).toBeUndefined();
   });
 
   it('is not made up past the edges of the chart', () => {

@@ -8,7 +8,7 @@
 import data from '../../data/coals-charts.json' with { type: 'json' };
 import type { CampOven } from '../camp/camp.ts';
 import { nominalOven } from '../menu/index.ts';
-import { type Kelvin, metres, toFahrenheit } from '../quantity/unit.ts';
+import { fromFahrenheit, type Kelvin, metres, toFahrenheit } from '../quantity/unit.ts';
 import type { ChartCount } from './coal-plan.ts';
 
 const INCH = 0.0254; // m, exact
@@ -63,6 +63,22 @@ export const chartCount = (
     oven: wish.heat,
   };
 };
+
+/** The printed heat whose count is this one, or one coal off it; undefined past the chart's edges. */
+export const chartHeat = (
+  chart: Chart,
+  laid: { readonly diameterMetres: number; readonly coals: number },
+): Kelvin | undefined => {
+  const offs = PRINTED_FAHRENHEIT.flatMap((fahrenheit) => {
+    const heat = fromFahrenheit(fahrenheit);
+    const count = chartCount(chart, { diameterMetres: laid.diameterMetres, heat });
+    return count ? [{ heat, off: Math.abs(count.above + count.below - laid.coals) }] : [];
+  });
+  const nearest = offs.toSorted((one, other) => one.off - other.off)[0];
+  return nearest !== undefined && nearest.off <= 1 ? nearest.heat : undefined;
+};
+
+const PRINTED_FAHRENHEIT = [300, 325, 350, 375, 400, 425, 450, 475, 500];
 
 const atHeat = (chart: Chart, ovenInches: number, fahrenheit: number) => {
   const rows = chart.rows.filter((row) => row.ovenInches === ovenInches);

@@ -118,6 +118,11 @@ export const coalsCodes = {
     when: 'What glows gives less than one young coal: no move can help.',
     next: 'Light as many coals as are said, now; keep the lid on until they have ashed over.',
   },
+  COALS_HOT_FAT: {
+    kind: 'notice',
+    when: 'A dish is fried.',
+    next: 'Keep to what is said; a burning fat is smothered by the lid, never by water.',
+  },
   COALS_NOTHING_FITS: {
     kind: 'notice',
     when: 'No kind of dish can be cooked on what these coals still give.',

@@ -11,6 +11,7 @@ import {
 } from '../notice/notice.ts';
 import { type Kelvin, kelvin, type Minutes } from '../quantity/unit.ts';
 import { factorMoments } from './band.ts';
+import { chartHeat, charts } from './charts.ts';
 import type { CurvePoint } from './coal-plan.ts';
 import { curveOf } from './curve.ts';
 import { beliefsFor } from './factors.ts';
@@ -35,6 +36,8 @@ export interface LayoutJudgement {
   readonly curve: readonly CurvePoint[];
   /** Mean inside from the load on (from now where none is set in). */
   readonly mean: Kelvin;
+  /** What the most reprinted chart calls this many coals; undefined past its edges and for wood. */
+  readonly chartHeat?: Kelvin;
   /** Minutes of that time within a step of the wanted heat. */
   readonly heldMinutes: number;
   /** The judgement first, then what makes it weaker. */
@@ -64,6 +67,7 @@ export const judgeLayout = (question: LayoutQuestion): OrRefusal<LayoutJudgement
   return {
     curve: curveOf(request.load, moments, runs),
     mean: kelvin(meanOf(counted)),
+    ...chartHeatOf(question),
     heldMinutes: counted.filter((each) => isHeld(each, question.wanted)).length,
     notices: [
       out ?? judged(question, now, counted),
@@ -71,6 +75,14 @@ export const judgeLayout = (question: LayoutQuestion): OrRefusal<LayoutJudgement
       ...siteNotices(request),
     ],
   };
+};
+
+const chartHeatOf = ({ oven, coals, fuel, method }: LayoutQuestion) => {
+  const [reprinted] = charts;
+  const laid = coals.reduce((sum, set) => sum + set.pieces, 0);
+  if (reprinted === undefined || fuel.kind === 'wood-coals' || !isBaked(method)) return {};
+  const heat = chartHeat(reprinted, { diameterMetres: oven.diameter, coals: laid });
+  return heat === undefined ? {} : { chartHeat: heat };
 };
 
 const loadAt = ({ loadInMinute }: LayoutQuestion) =>

@@ -24,6 +24,9 @@ export const planNotices = (
   setting: RunSetting,
   counted: Counted,
 ): readonly Notice[] => [
+  ...(request.wish.method === 'fry'
+    ? [notice('COALS_HOT_FAT', 'danger', { oven: request.oven.id })]
+    : []),
   ...countNotices(request, counted),
   ...floorNotices(request, setting, counted),
   ...heatNotices(request, counted),

@@ -33,9 +33,8 @@ export const usualAnswers = (fuel: Fuel): FireAnswers => ({
   minutes: 40,
   symptom: 'bottom-dark',
   ...(fuel === 'wood-coals'
-    ? { above: 2.5, below: 1, left: 3 }
-    : { above: 17, below: 8, left: 22 }),
-  litMinutes: 30,
+    ? { above: 2.5, below: 1, left: 3, litMinutes: 20 } // wood coals live half as long
+    : { above: 17, below: 8, left: 22, litMinutes: 30 }),
   minutesIn: undefined,
   upperInches: 12,
 });

@@ -93,6 +93,8 @@ const inAllPhrase = (coals: CoalPlan) =>
     ? `About ${fraction(shovelsFor(coals.coalsInAll), 2)} shovels in all, what is added counted; keep the feeder fire for a quarter more.`
     : `${coals.coalsInAll} in all, what is added counted; have a quarter more at hand.`;
 
+const BAKE_MOVES = 'Also near the end, for a paler bottom or a darker top';
+
 /** Moves that no check has told already. */
 function moveBlocks(coals: CoalPlan, wood: boolean, say: Say): readonly Block[] {
   const said = new Set(
@@ -102,7 +104,10 @@ function moveBlocks(coals: CoalPlan, wood: boolean, say: Say): readonly Block[] 
   if (moves.length === 0) return [];
   const items = moves.map((move) => sentenceCase(movePhrase(move, wood, say)));
   return [
-    { type: 'heading', text: 'Also near the end, for a paler bottom or a darker top' },
+    {
+      type: 'heading',
+      text: coals.method === 'bake' ? BAKE_MOVES : 'If it runs hot or cool',
+    },
     { type: 'list', tick: false, items },
   ];
 }

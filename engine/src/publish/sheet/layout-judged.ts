@@ -33,6 +33,15 @@ export function layoutSheet(asked: LayoutAsked, say: Say): SheetDocument {
           label: 'Within a step of it',
           value: `${say.minutes(judgement.heldMinutes)} of ${say.minutes(counted)}`,
         },
+        ...(judgement.chartHeat === undefined
+          ? []
+          : [
+              {
+                label: 'So many by the most reprinted chart',
+                value: say.oven(judgement.chartHeat),
+                note: 'in still, mild air, oven and coals at their best; here air, ground, age, dough and fading count',
+              },
+            ]),
       ],
     },
     curveTable(judgement.curve, 'now', say),

@@ -128,7 +128,11 @@ export const coalsWords: Words = {
   COALS_SPENT: () =>
     'Some of these coals are older than they live in this wind: count them as ash.',
   COALS_NO_FIRE: (values, about, say) => noFire(values, about, say),
-  COALS_NOTHING_FITS: () => 'These coals no longer cook a dish: light others.',
+  COALS_NOTHING_FITS: () =>
+    'No whole dish gets done on these coals alone: finish one that is nearly done, or light others and add them.',
+  COALS_HOT_FAT: () =>
+    'Hot fat: fill a third of the pot at most, dry the food, never leave it, keep water and rain off it. ' +
+    'If it burns: lid on, coals away, no water. Add coals from the side, at arm’s length.',
   COALS_AGE_IMPOSSIBLE: () =>
     'That age can not be: say about how many minutes ago the coals were lit, or the food went in.',
   COALS_OVEN_OUTSIDE_RANGE: (values, about, say) =>
