@@ -89,6 +89,7 @@ function AmountField({ form, line, mode, flourGrams, path }: AmountFieldProps) {
   if (mode === 'measure') {
     return (
       <Field
+        key={mode}
         label={line.name}
         value={line.measure}
         write={(value) => value}
@@ -114,6 +115,7 @@ function AmountField({ form, line, mode, flourGrams, path }: AmountFieldProps) {
   const isPercent = mode === 'percent';
   return (
     <Field
+      key={mode} // what was typed as a percentage is no weight
       label={line.name}
       unit={isPercent ? '%' : 'g'}
       inputMode="decimal"
