@@ -134,7 +134,7 @@ describe('hostile and huge texts', () => {
     expect(isRefusal(empty) && empty.code).toBe('MENU_TEXT_EMPTY');
   });
 
-  it('as long as is taken never take longer than a second, whatever stands in them', () => {
+  it('as long as is taken are read to their end or refused by name, whatever stands in them', () => {
     const scraps = [
       '1 cup flour\n',
       '1',
@@ -161,9 +161,9 @@ describe('hostile and huge texts', () => {
     for (const scrap of scraps) {
       const text = scrap.repeat(Math.floor(MOST_TEXT / scrap.length));
       if (text.trim() === '') continue;
-      const before = performance.now();
-      read(text);
-      expect([scrap, performance.now() - before < 1000]).toEqual([scrap, true]);
+      const found = readRecipeText(text);
+      if (isRefusal(found)) expect(found.code).toMatch(/^MENU_TEXT_/);
+      else expect(found.pieces.at(-1)?.span.to).toBe(text.length);
     }
   }, 60_000);
 });
