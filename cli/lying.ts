@@ -1,6 +1,14 @@
 // Coals as they lie now, of one age or of several, and the oven as hot as it is.
 
-import { type Fuel, type Kelvin, kelvin, type LyingCoals, minutes } from '#engine';
+import {
+  coalsLying,
+  type Fuel,
+  type Kelvin,
+  kelvin,
+  type LyingCoals,
+  type LyingSet,
+  minutes,
+} from '#engine';
 import { wrongUse } from './exit.ts';
 import type { FireOptions } from './fire.ts';
 import { coalsOf } from './fuel-reading.ts';
@@ -40,39 +48,23 @@ export function lyingOf(options: StateOptions, fuel: Fuel['kind'], age: Age): Ly
         '--above and --below, or --coals for each set',
         'Write --above 17 --below 8, or --coals 17/8@30.',
       );
-    const counts = {
-      above: coalsOf('--above', above, fuel),
-      below: coalsOf('--below', below, fuel),
-    };
-    return { ...counts, coals: laidOf(counts, usual) };
+    return coalsLying([
+      {
+        above: coalsOf('--above', above, fuel),
+        below: coalsOf('--below', below, fuel),
+        litMinutesAgo: minutes(usual),
+      },
+    ]);
   }
   if (above !== undefined || below !== undefined)
     throw wrongUse('--coals', '--above or --below beside it', 'one of the two', ONE_OF_TWO);
-  const all = sets.map((text) => setOf(text, fuel, usual));
-  return {
-    coals: all.flatMap(({ lit, ...counts }) => laidOf(counts, lit)),
-    above: all.reduce((sum, each) => sum + each.above, 0),
-    below: all.reduce((sum, each) => sum + each.below, 0),
-  };
+  return coalsLying(sets.map((text) => setOf(text, fuel, usual)));
 }
 
 const ONE_OF_TWO = 'Leave --above and --below out and write each set with --coals.';
 
-interface Counts {
-  readonly above: number;
-  readonly below: number;
-}
-
-const laidOf = ({ above, below }: Counts, lit: number): readonly LyingCoals[] => {
-  const litMinutesAgo = minutes(lit);
-  return [
-    { place: 'above', pieces: above, litMinutesAgo },
-    { place: 'below', pieces: below, litMinutesAgo },
-  ];
-};
-
 /** `17/8@30`: above, below, lit so many minutes ago. Halves of shovels have a slash, so: `and`. */
-function setOf(text: string, fuel: Fuel['kind'], usual: number): Counts & { readonly lit: number } {
+function setOf(text: string, fuel: Fuel['kind'], usual: number): LyingSet {
   const [counts = '', age, ...more] = text.split('@');
   const parts = counts.includes(' and ') ? counts.split(' and ') : counts.split('/');
   const [above, below] = parts;
@@ -84,7 +76,7 @@ function setOf(text: string, fuel: Fuel['kind'], usual: number): Counts & { read
   return {
     above: coalsOf('--coals', above, fuel),
     below: coalsOf('--coals', below, fuel),
-    lit: minutesOf('--coals', age, usual),
+    litMinutesAgo: minutes(minutesOf('--coals', age, usual)),
   };
 }
 

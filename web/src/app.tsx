@@ -2,7 +2,7 @@
 
 import { lazy, Suspense } from 'react';
 import { Link, Route, Switch, useLocation } from 'wouter';
-import { type DoorName, doors } from './fire/answers.ts';
+import { type DoorName, doors } from './fire/doors.ts';
 import { Mark } from './parts/Mark.tsx';
 import { NewVersion } from './parts/NewVersion.tsx';
 import { Page } from './parts/Page.tsx';

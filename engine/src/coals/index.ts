@@ -17,6 +17,7 @@ export type {
 export { judgeLayout, type LayoutJudgement, type LayoutQuestion } from './judge-layout.ts';
 export { type CoalDraft, draftCoals, layCoals } from './lay-coals.ts';
 export { ashOverMinutes, chimneyfuls, coalLifeMinutes } from './lighting.ts';
+export { coalsLying, type LyingSet } from './lying.ts';
 export {
   beliefAfter,
   type Expected,

@@ -83,7 +83,7 @@ function OpenCamp({ draft, root }: OpenCampProps) {
       <div className="camp">
         <div className="camp-side">
           {sheets === undefined ? null : <SheetChooser sheets={sheets} root={root} />}
-          <ChangeForms form={form} />
+          <ChangeForms form={form} foodWords={answer?.foodWords ?? []} />
         </div>
         <div className={isStale ? 'is-stale' : undefined} aria-busy={isStale}>
           {isSettled ? null : <Computing isBusy={false} failure={failure} />}
@@ -178,6 +178,7 @@ const groupWords: Readonly<Record<string, string>> = {
   fuel: 'Fuel',
   gear: 'Fuel',
   recipes: 'Recipes',
+  foods: 'Own foods',
   place: 'Place and name',
   title: 'Place and name',
   date: 'Place and name',

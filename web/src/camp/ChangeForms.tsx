@@ -2,14 +2,21 @@
 
 import { type ReactNode, useState } from 'react';
 import type { DraftForm } from '../draft/DraftField.tsx';
+import type { FoodWord } from '../worker/messages.ts';
 import { DishesGroup } from './change-dishes.tsx';
 import { FuelGroup, OvensGroup } from './change-fire.tsx';
+import { FoodsGroup } from './change-foods.tsx';
 import { NeedsGroup } from './change-needs.tsx';
 import { HandsGroup, MouthsGroup, PlaceGroup, ServingGroup } from './change-people.tsx';
 import { RecipesGroup } from './change-recipes.tsx';
 import { WeatherGroup } from './change-weather.tsx';
 
-export function ChangeForms({ form }: { readonly form: DraftForm }) {
+interface ChangeFormsProps {
+  readonly form: DraftForm;
+  readonly foodWords: readonly FoodWord[];
+}
+
+export function ChangeForms({ form, foodWords }: ChangeFormsProps) {
   const [isOpen] = useState(() => window.matchMedia('(min-width: 66rem)').matches);
   return (
     <aside className="camp-changes no-print" aria-label="Change this camp">
@@ -24,6 +31,7 @@ export function ChangeForms({ form }: { readonly form: DraftForm }) {
         <OvensGroup form={form} />
         <FuelGroup form={form} />
         <RecipesGroup form={form} />
+        <FoodsGroup form={form} said={foodWords} />
         <PlaceGroup form={form} />
       </details>
     </aside>

@@ -2,9 +2,11 @@
 
 import { useEffect, useId, useState } from 'react';
 import type { DraftForm } from '../draft/DraftField.tsx';
+import { More } from '../draft/OptionalField.tsx';
 import { ask } from '../planning/planner.ts';
 import type { ReadyRecipe } from '../worker/messages.ts';
 import { ChangeGroup } from './ChangeForms.tsx';
+import { InOvenFields, inOvenSaid } from './change-in-oven.tsx';
 import { freshId, itemsAt, wordOf } from './draft-lists.ts';
 
 export function DishesGroup({ form }: { readonly form: DraftForm }) {
@@ -13,17 +15,22 @@ export function DishesGroup({ form }: { readonly form: DraftForm }) {
     <ChangeGroup title="Dishes" now={`${dishes.length}`}>
       <ul className="dish-rows">
         {dishes.map((dish, index) => (
-          <li className="dish-row" key={wordOf(dish.id, String(index))}>
-            <span>{dishName(form, dish)}</span>
-            {dishes.length === 1 ? null : (
-              <button
-                type="button"
-                className="button is-quiet"
-                onClick={() => takeOut(form, index)}
-              >
-                Take out <span className="unseen">{dishName(form, dish)}</span>
-              </button>
-            )}
+          <li key={wordOf(dish.id, String(index))}>
+            <div className="dish-row">
+              <span>{dishName(form, dish)}</span>
+              {dishes.length === 1 ? null : (
+                <button
+                  type="button"
+                  className="button is-quiet"
+                  onClick={() => takeOut(form, index)}
+                >
+                  Take out <span className="unseen">{dishName(form, dish)}</span>
+                </button>
+              )}
+            </div>
+            <More of={dishName(form, dish)} said={inOvenSaid(form, ['menu', index])}>
+              <InOvenFields form={form} path={['menu', index]} unsaid="as its recipe says" />
+            </More>
           </li>
         ))}
       </ul>

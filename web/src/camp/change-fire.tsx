@@ -7,6 +7,7 @@ import {
   QuantityField,
   TextField,
 } from '../draft/DraftField.tsx';
+import { More, OptionalQuantity, saidAt } from '../draft/OptionalField.tsx';
 import { valueAt } from '../draft/path.ts';
 import { baseOf, shownText, unitSign } from '../draft/quantity-text.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
@@ -57,6 +58,7 @@ export function OvensGroup({ form }: GroupProps) {
         >
           <TextField form={form} path={['ovens', index, 'name']} label="What you call it" />
           <OvenSize form={form} index={index} />
+          <OvenMore form={form} index={index} name={wordOf(oven.name, wordOf(oven.id))} />
         </ChangeItem>
       ))}
       <AddButton what="an oven" onAdd={add} />
@@ -67,7 +69,7 @@ export function OvensGroup({ form }: GroupProps) {
 /** A new size takes back what was measured on the old one. */
 function OvenSize({ form, index }: GroupProps & { readonly index: number }) {
   const { measures } = useReader().reader;
-  const measured = ['depth', 'capacity', 'weight', 'floorDiameter'];
+  const measured = ['depth', 'capacity', 'weight', 'floorDiameter', 'lidWeight', 'lidDiameter'];
   const withFreshMeasures: DraftForm = {
     ...form,
     set: (path, value) =>
@@ -97,6 +99,41 @@ function OvenSize({ form, index }: GroupProps & { readonly index: number }) {
         usual="regular"
       />
     </div>
+  );
+}
+
+interface OvenMoreProps extends GroupProps {
+  readonly index: number;
+  readonly name: string;
+}
+
+function OvenMore({ form, index, name }: OvenMoreProps) {
+  const at = (key: string) => ['ovens', index, key];
+  const said = saidAt(form, ['riser', 'lidWeight', 'lidDiameter'].map(at));
+  return (
+    <More of={name} said={said}>
+      <OptionalQuantity
+        form={form}
+        path={at('riser')}
+        label="Riser under it"
+        kind="small-length"
+        hint="so much higher than on its legs"
+      />
+      <div className="field-row">
+        <OptionalQuantity
+          form={form}
+          path={at('lidWeight')}
+          label="The lid weighs"
+          kind="charcoal"
+        />
+        <OptionalQuantity
+          form={form}
+          path={at('lidDiameter')}
+          label="Across the lid"
+          kind="small-length"
+        />
+      </div>
+    </More>
   );
 }
 

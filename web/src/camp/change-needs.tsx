@@ -4,7 +4,7 @@ import { type DraftForm, PickField, TextField } from '../draft/DraftField.tsx';
 import { AddButton, ChangeGroup, ChangeItem } from './ChangeForms.tsx';
 import { itemsAt, wordOf } from './draft-lists.ts';
 
-const kinds = [
+export const allergenNames: readonly string[] = [
   'gluten',
   'wheat',
   'milk',
@@ -20,9 +20,9 @@ const kinds = [
   'mustard',
   'lupin',
   'sulphite',
-  'vegetarian',
-  'vegan',
-].map((value) => ({
+];
+
+const kinds = [...allergenNames, 'vegetarian', 'vegan'].map((value) => ({
   value,
   label: value.startsWith('veg') ? value : `no ${value.replace('-', ' ')}`,
 }));

@@ -10,6 +10,7 @@ import {
   TextField,
 } from '../draft/DraftField.tsx';
 import { readFileClock, writeFileClock } from '../draft/file-clock.ts';
+import { More, OptionalPick, saidAt } from '../draft/OptionalField.tsx';
 import { valueAt } from '../draft/path.ts';
 import { Field } from '../parts/Field.tsx';
 import { readClock, writeClock } from '../parts/read-text.ts';
@@ -163,6 +164,12 @@ const hearths = [
   { value: 'fire-table', label: 'a fire table' },
 ];
 
+const wetness = [
+  { value: 'dry', label: 'dry' },
+  { value: 'wet', label: 'wet' },
+  { value: 'frozen', label: 'frozen' },
+];
+
 const restrictions = [
   { value: 'unknown', label: 'not asked yet' },
   { value: 'none', label: 'no restriction' },
@@ -213,6 +220,15 @@ export function PlaceGroup({ form }: GroupProps) {
         options={restrictions}
         usual="unknown"
       />
+      <More of="the place" said={saidAt(form, [['place', 'groundIs']])}>
+        <OptionalPick
+          form={form}
+          path={['place', 'groundIs']}
+          label="The ground is"
+          options={wetness}
+          unsaid="as usual for it"
+        />
+      </More>
     </ChangeGroup>
   );
 }

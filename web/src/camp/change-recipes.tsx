@@ -2,8 +2,10 @@
 
 import { Link, useLocation } from 'wouter';
 import { type DraftForm, troubleAt } from '../draft/DraftField.tsx';
+import { More, OptionalQuantity, saidAt } from '../draft/OptionalField.tsx';
 import { Field } from '../parts/Field.tsx';
 import { ChangeGroup } from './ChangeForms.tsx';
+import { InOvenFields, inOvenSaid } from './change-in-oven.tsx';
 import { type Item, itemsAt, wordOf } from './draft-lists.ts';
 
 export function RecipesGroup({ form }: { readonly form: DraftForm }) {
@@ -27,10 +29,34 @@ export function RecipesGroup({ form }: { readonly form: DraftForm }) {
                 path={['recipes', index, 'ingredients', row]}
               />
             ))}
+            <RecipeMore form={form} index={index} name={wordOf(recipe.name, 'this recipe')} />
           </div>
         </details>
       ))}
     </ChangeGroup>
+  );
+}
+
+interface RecipeMoreProps {
+  readonly form: DraftForm;
+  readonly index: number;
+  readonly name: string;
+}
+
+function RecipeMore({ form, index, name }: RecipeMoreProps) {
+  const path = ['recipes', index];
+  const height = [...path, 'writtenAt'];
+  return (
+    <More of={name} said={inOvenSaid(form, path) + saidAt(form, [height])}>
+      <InOvenFields form={form} path={path} unsaid="as its steps say" />
+      <OptionalQuantity
+        form={form}
+        path={height}
+        label="Written for a height of"
+        kind="height"
+        hint="its leavening is meant for it; empty: low ground"
+      />
+    </More>
   );
 }
 

@@ -10,8 +10,9 @@ import {
   troubleAt,
 } from '../draft/DraftField.tsx';
 import { readFileClock } from '../draft/file-clock.ts';
+import { More, OptionalQuantity, saidAt } from '../draft/OptionalField.tsx';
 import { withEdits } from '../draft/path.ts';
-import { shownText, type TextKind, unitSign, withUnit } from '../draft/quantity-text.ts';
+import { shownText, type TextKind, unitHint, withUnit } from '../draft/quantity-text.ts';
 import { isSteady, plainEdits, type Told } from '../draft/weather-edits.ts';
 import { Field } from '../parts/Field.tsx';
 import { useReader } from '../reader/ReaderContext.tsx';
@@ -53,30 +54,46 @@ interface HoursProps extends GroupProps {
 
 /** What stands for the whole time is the weather at the first serving. */
 function PlainWeather({ form, hours }: HoursProps) {
-  const { clock } = useReader().reader;
+  const { clock, measures } = useReader().reader;
   const at = mealHour(form, hours);
   const when = clockShown(wordOf(hours[at]?.at), clock);
   const rest = (key: Told) =>
     isSteady(hours, key) ? undefined : `at ${when}; every hour moves by as much`;
+  const set = (key: Told, hint: string) =>
+    isSteady(hours, key) ? hint : `at ${when}; this sets it for every hour`;
+  const common = { form, hours, at };
   return (
-    <div className="field-row">
-      <PlainField form={form} hours={hours} told="air" at={at} label="Air" hint={rest('air')} />
-      <PlainField form={form} hours={hours} told="wind" at={at} label="Wind" hint={rest('wind')} />
-      <PlainField
-        form={form}
-        hours={hours}
-        told="windFrom"
-        at={at}
-        label="Wind from"
-        hint={
-          isSteady(hours, 'windFrom')
-            ? 'such as WSW or north'
-            : `at ${when}; this sets it for every hour`
-        }
-      />
-    </div>
+    <>
+      <div className="field-row">
+        <PlainField {...common} told="air" label="Air" hint={rest('air')} />
+        <PlainField {...common} told="wind" label="Wind" hint={rest('wind')} />
+        <PlainField
+          {...common}
+          told="windFrom"
+          label="Wind from"
+          hint={set('windFrom', 'such as WSW or north')}
+        />
+      </div>
+      <More
+        of="the weather"
+        said={saidAt(
+          form,
+          ['rain', 'sun'].map((key) => ['weather', at, key]),
+        )}
+      >
+        <PlainField
+          {...common}
+          told="rain"
+          label="Rain in an hour"
+          hint={set('rain', `${unitHint('rain', measures)}; empty: none`)}
+        />
+        <PlainField {...common} told="sun" label="Sun on the ovens" hint={set('sun', SUN_HINT)} />
+      </More>
+    </>
   );
 }
+
+const SUN_HINT = 'in % of a high, clear sun; empty: none';
 
 /** The last row at or before the first serving; the first one where no time can be read. */
 function mealHour(form: DraftForm, hours: readonly Item[]): number {
@@ -93,9 +110,17 @@ interface PlainFieldProps extends HoursProps {
   readonly hint: string | undefined;
 }
 
+const kinds: Readonly<Record<Told, TextKind | undefined>> = {
+  air: 'air',
+  wind: 'wind',
+  windFrom: undefined,
+  rain: 'rain',
+  sun: 'share',
+};
+
 function PlainField({ form, hours, told, at, label, hint }: PlainFieldProps) {
   const { measures } = useReader().reader;
-  const kind: TextKind | undefined = told === 'windFrom' ? undefined : told;
+  const kind = kinds[told];
   const change = usePlainChange(form, hours, { told, at });
   return (
     <Field
@@ -108,7 +133,7 @@ function PlainField({ form, hours, told, at, label, hint }: PlainFieldProps) {
       })}
       onChange={change}
       trouble={troubleAt(form, ['weather', at, told])}
-      hint={hint ?? (kind && `in ${unitSign(kind, measures)}, or write the unit`)}
+      hint={hint ?? (kind && unitHint(kind, measures))}
     />
   );
 }
@@ -159,9 +184,28 @@ function Hours({ form, hours }: HoursProps) {
               hint="such as WSW or north"
             />
           </div>
+          <HourMore form={form} index={index} name={clockShown(wordOf(hour.at), clock)} />
         </ChangeItem>
       ))}
       <AddButton what="a time" onAdd={add} />
     </>
+  );
+}
+
+interface HourMoreProps extends GroupProps {
+  readonly index: number;
+  readonly name: string;
+}
+
+function HourMore({ form, index, name }: HourMoreProps) {
+  const rain = ['weather', index, 'rain'];
+  const sun = ['weather', index, 'sun'];
+  return (
+    <More of={name} said={saidAt(form, [rain, sun])}>
+      <div className="field-row">
+        <OptionalQuantity form={form} path={rain} label="Rain in an hour" kind="rain" />
+        <OptionalQuantity form={form} path={sun} label="Sun on the ovens" kind="share" />
+      </div>
+    </More>
   );
 }

@@ -35,5 +35,8 @@ describe('a quantity of the file in the reader’s measures', () => {
     expect(withUnit('18', 'air', 'metric')).toBe('18 °C');
     expect(withUnit('18', 'air', 'us')).toBe('18 °F');
     expect(withUnit('18 °C', 'air', 'us')).toBe('18 °C');
+    expect(withUnit('8 1/2', 'small-length', 'us')).toBe('8 1/2 in');
+    expect(withUnit('2,5', 'small-length', 'metric')).toBe('2.5 cm');
+    expect(withUnit('2 small', 'small-length', 'metric')).toBe('2 small');
   });
 });

@@ -4,7 +4,18 @@
 
 import type { Measures } from '#engine';
 
-export type TextKind = 'air' | 'wind' | 'height' | 'oven-heat' | 'oven-size' | 'ten' | 'charcoal';
+export type TextKind =
+  | 'air'
+  | 'wind'
+  | 'height'
+  | 'oven-heat'
+  | 'oven-size'
+  | 'ten'
+  | 'charcoal'
+  | 'rain'
+  | 'share'
+  | 'small-length'
+  | 'label-mass';
 
 interface Shown {
   readonly sign: string;
@@ -18,7 +29,7 @@ interface Sign {
   readonly offset?: number;
 }
 
-// Base units: °C, m/s, m, g.
+// Base units: °C, m/s, m, g, %.
 const signs: Readonly<Record<string, Sign>> = {
   '°C': { perBase: 1 },
   '°F': { perBase: 1.8, offset: 32 },
@@ -36,6 +47,7 @@ const signs: Readonly<Record<string, Sign>> = {
   kg: { perBase: 0.001 },
   oz: { perBase: 1 / 28.349523125 },
   lb: { perBase: 1 / 453.59237 },
+  '%': { perBase: 1 },
 };
 
 const shownIn: Readonly<Record<TextKind, Readonly<Record<Measures, Shown>>>> = {
@@ -67,12 +79,29 @@ const shownIn: Readonly<Record<TextKind, Readonly<Record<Measures, Shown>>>> = {
     us: { sign: 'lb', perBase: 1 / 453.59237, decimals: 1 },
     metric: { sign: 'kg', perBase: 0.001, decimals: 1 },
   },
+  rain: {
+    us: { sign: 'in', perBase: 1 / 0.0254, decimals: 2 },
+    metric: { sign: 'mm', perBase: 1000, decimals: 1 },
+  },
+  share: {
+    us: { sign: '%', perBase: 1, decimals: 0 },
+    metric: { sign: '%', perBase: 1, decimals: 0 },
+  },
+  'small-length': {
+    us: { sign: 'in', perBase: 1 / 0.0254, decimals: 2 },
+    metric: { sign: 'cm', perBase: 100, decimals: 1 },
+  },
+  // Labels tell grams in either measure.
+  'label-mass': {
+    us: { sign: 'g', perBase: 1, decimals: 1 },
+    metric: { sign: 'g', perBase: 1, decimals: 1 },
+  },
 };
 
 const NUMBER = String.raw`[-−]?\d+(?:\.\d+)?`;
 const WRITTEN = new RegExp(`^\\s*(${NUMBER})\\s*(${Object.keys(signs).join('|')})\\s*$`);
 
-/** In base units (°C, m/s, m, g); undefined where it is not plainly a number and a unit. */
+/** In base units (°C, m/s, m, g, %); undefined where it is not plainly a number and a unit. */
 export function baseOf(text: string): number | undefined {
   const [, number, sign] = WRITTEN.exec(text) ?? [];
   const written = signs[sign ?? ''];
@@ -102,10 +131,19 @@ export function shownText(text: string, kind: TextKind, measures: Measures): str
 const isClean = (text: string, sign: string) =>
   WRITTEN.exec(text)?.[2] === sign && !/\.\d{3}/.test(text);
 
+/** `12`, `5.5`, `5,5`, `8 1/2`, `1/2`, `8½`. */
+const BARE = /^\s*(?:[-−]?\d+(?:[.,]\d+)?|(?:\d+\s+)?\d+\/\d+|\d*\s*[¼½¾])\s*$/;
+
 /** What was typed, with the reader's unit where only a number was. */
 export function withUnit(text: string, kind: TextKind, measures: Measures): string {
-  const isBare = /^\s*[-−]?\d+(?:[.,]\d+)?\s*$/.test(text);
+  const isBare = BARE.test(text);
   return isBare ? `${text.trim().replace(',', '.')} ${shownIn[kind][measures].sign}` : text;
+}
+
+/** What a box takes, where a bare number is read in the reader's unit. */
+export function unitHint(kind: TextKind, measures: Measures): string {
+  const sign = unitSign(kind, measures);
+  return `in ${sign === 'in' ? 'inches' : sign}, or write the unit`;
 }
 
 export const unitSign = (kind: TextKind, measures: Measures) => shownIn[kind][measures].sign;

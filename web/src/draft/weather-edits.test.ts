@@ -29,6 +29,14 @@ describe('one word for the weather of the whole time', () => {
     expect(told('air', 'nippy').map(({ air }) => air)).toEqual(['nippy', 'nippy', 'nippy']);
   });
 
+  it('sets rain for every hour, and takes it out of all of them where it is emptied', () => {
+    const edits = plainEdits(cooling, { key: 'rain', at: 1, text: '2 mm' });
+    const wet = withEdits({ weather: cooling }, edits).weather;
+    expect(wet.map((hour) => 'rain' in hour && hour.rain)).toEqual(['2 mm', '2 mm', '2 mm']);
+    const dry = withEdits({ weather: wet }, plainEdits(wet, { key: 'rain', at: 1, text: '' }));
+    expect(dry.weather).toEqual(cooling);
+  });
+
   it('knows whether all hours say the same', () => {
     expect(isSteady(cooling, 'air')).toBe(false);
     expect(isSteady([cooling[0]!, cooling[0]!], 'wind')).toBe(true);

@@ -5,7 +5,12 @@ import type { Edit } from './path.ts';
 import { baseOf, movedBy } from './quantity-text.ts';
 
 export type Hour = Readonly<Record<string, unknown>>;
-export type Told = 'air' | 'wind' | 'windFrom';
+export type Told = 'air' | 'wind' | 'windFrom' | 'rain' | 'sun';
+
+/** What is one thing for every hour, as it is told; the others move. */
+const SET_AS_TOLD: ReadonlySet<Told> = new Set(['windFrom', 'rain', 'sun']);
+/** What an hour may leave out. */
+const MAY_BE_LEFT_OUT: ReadonlySet<Told> = new Set(['rain', 'sun']);
 
 const wordAt = (hour: Hour | undefined, key: string) => {
   const value = hour?.[key];
@@ -28,8 +33,9 @@ export function plainEdits(hours: readonly Hour[], plain: Plain): readonly Edit[
   const shift = shiftOf(hours, plain);
   return hours.flatMap((hour, index): readonly Edit[] => {
     const place = ['weather', index];
-    if (plain.key === 'windFrom' || shift === undefined) {
-      return [[[...place, plain.key], plain.text]];
+    if (SET_AS_TOLD.has(plain.key) || shift === undefined) {
+      const isLeftOut = plain.text.trim() === '' && MAY_BE_LEFT_OUT.has(plain.key);
+      return [[[...place, plain.key], isLeftOut ? undefined : plain.text]];
     }
     const least = plain.key === 'wind' ? 0 : undefined;
     const moved = (key: string) => movedBy(wordAt(hour, key), shift, least);

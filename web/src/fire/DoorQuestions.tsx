@@ -5,11 +5,13 @@ import { Choice } from '../parts/Choice.tsx';
 import { useReader } from '../reader/ReaderContext.tsx';
 import type { OpenWish } from '../tonight/wish.ts';
 import type { FireMethod } from '../worker/messages.ts';
-import type { DoorName, FireAnswers } from './answers.ts';
+import type { FireAnswers } from './answers.ts';
 import { CountStep } from './CountStep.tsx';
+import type { DoorName } from './doors.ts';
+import { MoreCoals } from './MoreCoals.tsx';
 import { Pick } from './Pick.tsx';
 
-interface QuestionsProps {
+export interface QuestionsProps {
   readonly door: DoorName;
   readonly wish: OpenWish;
   readonly answers: FireAnswers;
@@ -28,6 +30,7 @@ export function DoorQuestions(props: QuestionsProps) {
             <Inside {...props} />
             <Method {...props} />
           </div>
+          <MoreCoals {...props} />
         </>
       );
     case 'layout':
@@ -40,6 +43,7 @@ export function DoorQuestions(props: QuestionsProps) {
             <Inside {...props} />
             <Method {...props} />
           </div>
+          <MoreCoals {...props} />
         </>
       );
     case 'left':
@@ -49,6 +53,7 @@ export function DoorQuestions(props: QuestionsProps) {
           <div className="field-row">
             <Age {...props} />
           </div>
+          <MoreCoals {...props} />
         </>
       );
     default:

@@ -20,8 +20,6 @@ import {
 } from '../tonight/wish.ts';
 import type { FireSpot, Question } from '../worker/messages.ts';
 import {
-  type DoorName,
-  doors,
   type FireAnswers,
   fireWish,
   rememberAnswers,
@@ -29,6 +27,7 @@ import {
   usualAnswers,
 } from './answers.ts';
 import { DoorQuestions } from './DoorQuestions.tsx';
+import { type DoorName, doors } from './doors.ts';
 
 const titles: Readonly<Record<DoorName, readonly [name: string, hint: string]>> = {
   'what-now': ['What now?', 'It is going wrong'],
@@ -113,7 +112,7 @@ function useFire() {
     if (!('fuel' in part)) return;
     // Shovels are no briquettes: the counts start anew, the rest stays.
     const { above, below, left } = usualAnswers(part.fuel);
-    setAnswers((old) => ({ ...old, above, below, left }));
+    setAnswers((old) => ({ ...old, above, below, left, others: undefined }));
   };
   const answer = (part: Partial<FireAnswers>) => setAnswers((old) => ({ ...old, ...part }));
   return { wish, change, answers, answer };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { doors, fireWish, rememberAnswers, rememberedAnswers, usualAnswers } from './answers.ts';
+import { fireWish, rememberAnswers, rememberedAnswers, usualAnswers } from './answers.ts';
+import { doors } from './doors.ts';
 
 function storageOf(): Pick<Storage, 'getItem' | 'setItem'> {
   const kept = new Map<string, string>();
@@ -20,6 +21,18 @@ describe('answers at the fire', () => {
   it('start anew where what was kept can not be read', () => {
     const storage = { getItem: () => '{' };
     expect(rememberedAnswers(storage, undefined)).toEqual(usualAnswers(undefined));
+  });
+
+  it('carry coals of other ages and a hot oven to the doors that ask about them', () => {
+    const others = [{ above: 4, below: 2, litMinutes: 5 }];
+    const answers = { ...usualAnswers(undefined), others, ironKelvin: 439 };
+    for (const door of ['layout', 'what-now'] as const)
+      expect(fireWish(door, answers, 12)).toMatchObject({ others, ironKelvin: 439 });
+    expect(fireWish('left', answers, 12)).toEqual({
+      ...{ door: 'left', coals: 22, litMinutes: 30 },
+      ironKelvin: 439,
+    });
+    expect(fireWish('layout', { ...answers, others: [] }, 12)).not.toHaveProperty('others');
   });
 
   it('make a wish for each door, and never a larger oven on a smaller', () => {

@@ -1,10 +1,8 @@
 // What a cook has answered at the doors to the fire, all doors alike so that nothing is typed twice.
 
 import type { Symptom } from '#engine';
-import type { FireMethod, FireSpot, FireWish } from '../worker/messages.ts';
-
-export const doors = ['what-now', 'layout', 'left', 'coals', 'stack'] as const;
-export type DoorName = (typeof doors)[number];
+import type { FireMethod, FireSpot, FireWish, LaidSet } from '../worker/messages.ts';
+import type { DoorName } from './doors.ts';
 
 export interface FireAnswers {
   readonly method: FireMethod;
@@ -20,7 +18,14 @@ export interface FireAnswers {
   /** Undefined: the oven is still empty. */
   readonly minutesIn?: number | undefined;
   readonly upperInches: number;
+  /** Coals of other ages that lie with those above and below. */
+  readonly others?: readonly LaidSet[] | undefined;
+  /** The oven as a thermometer reads it now. */
+  readonly ironKelvin?: number | undefined;
 }
+
+/** So many sets of another age may lie there. */
+export const MOST_OTHERS = 4;
 
 type Fuel = FireSpot['fuel'];
 
@@ -43,15 +48,21 @@ export function fireWish(door: DoorName, answers: FireAnswers, ovenInches: numbe
   const { method, heatKelvin, minutes, symptom, above, below, left, litMinutes } = answers;
   const minutesIn = answers.minutesIn;
   const inside = minutesIn === undefined ? {} : { minutesIn };
+  const { others = [], ironKelvin } = answers;
+  const iron = ironKelvin === undefined ? {} : { ironKelvin };
+  const more = { ...iron, ...(others.length === 0 ? {} : { others }) };
   switch (door) {
     case 'coals':
       return { door, method, heatKelvin, minutes };
     case 'layout':
-      return { door, method, heatKelvin, litMinutes, above, below, ...inside };
+      return { door, method, heatKelvin, litMinutes, above, below, ...inside, ...more };
     case 'left':
-      return { door, coals: left, litMinutes };
+      return { door, coals: left, litMinutes, ...iron };
     case 'what-now':
-      return { door, symptom, method, litMinutes, minutesIn: minutesIn ?? 15, above, below };
+      return {
+        ...{ door, symptom, method, litMinutes, minutesIn: minutesIn ?? 15, above, below },
+        ...more,
+      };
     case 'stack': {
       const stacked = method === 'roast' || method === 'simmer' ? method : 'bake';
       const upperInches = Math.min(answers.upperInches, ovenInches);

@@ -1,11 +1,20 @@
 // Questions that need the camp file: its checks, its versions, the demo camps.
 
-import { campForTonight, clockMinutes, isRefusal, metres, type Recipe } from '#engine';
+import {
+  campForTonight,
+  clockMinutes,
+  isRefusal,
+  metres,
+  noticeText,
+  type Recipe,
+  sayFor,
+} from '#engine';
 import { type CampRead, demoCamps, fromEngine, readCampFile } from '#formats';
 import { mealSheets } from './meal-sheets.ts';
 import type {
   Answers,
   CampEntry,
+  FoodWord,
   MealAnswer,
   Opened,
   OwnRecipe,
@@ -48,7 +57,16 @@ function mealAnswer(file: string, voice: Voice): MealAnswer {
   const read = readCampFile(file);
   if (!read.ok) return { troubles: read.troubles };
   const { camp, menu, assumed } = read;
-  return { troubles: [], sheets: mealSheets({ camp, menu, assumed, voice }) };
+  const sheets = mealSheets({ camp, menu, assumed, voice });
+  return { troubles: [], sheets, foodWords: foodWordsOf(read, voice) };
+}
+
+/** What was said of the labels of the cook's own foods, for the form that holds them. */
+function foodWordsOf({ camp, menu, notices }: CampRead, voice: Voice): readonly FoodWord[] {
+  const say = sayFor({ ...voice, plan: { camp, menu } });
+  return notices
+    .filter(({ code }) => code.startsWith('LARDER_OWN_'))
+    .map((each) => ({ name: String(each.about.ingredient), text: noticeText(each, say) }));
 }
 
 /** The recipe that a camp file holds under this name; undefined where the file can't be read. */

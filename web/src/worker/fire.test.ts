@@ -76,6 +76,18 @@ describe('the doors to the fire', () => {
     expect(new Set([empty, inside, windy]).size).toBe(3);
   });
 
+  it('judge coals of several ages together, and an oven as hot as it is said to be', async () => {
+    const others = [{ above: 4, below: 2, litMinutes: 5 }];
+    const laid = { litMinutes: 50, minutesIn: 20 };
+    const old = await asked('layout', {}, us, laid);
+    const fed = await asked('layout', {}, us, { ...laid, others });
+    const hot = await asked('layout', {}, us, { ...laid, others, ironKelvin: 439 });
+    expect(fed.title).toContain('21 above and 10 below');
+    expect(new Set([old, fed, hot].map((sheet) => JSON.stringify(sheet))).size).toBe(3);
+    const cold = JSON.stringify(await asked('left'));
+    expect(JSON.stringify(await asked('left', {}, us, { ironKelvin: 450 }))).not.toBe(cold);
+  });
+
   it('say in words what can not be: a larger oven on a smaller one, a camp too high', async () => {
     const sheet = await asked('stack', { ovenInches: 10 }, us, { upperInches: 14 });
     expect(JSON.stringify(sheet)).toMatch(/larger than the oven under it/);

@@ -13,6 +13,7 @@ import {
   clockMinutes,
   coalsAloneSheet,
   coalsLeftSheet,
+  coalsLying,
   coalsOnShovels,
   type Door,
   isPotMethod,
@@ -20,7 +21,6 @@ import {
   judgeLayout,
   type Kelvin,
   kelvin,
-  type LyingCoals,
   layCoals,
   layoutSheet,
   minutes,
@@ -40,7 +40,15 @@ import {
   whatNowSheet,
   windFromSign,
 } from '#engine';
-import type { FireMethod, FireSpot, FireWish, Laid, Question, Voice } from './messages.ts';
+import type {
+  FireMethod,
+  FireSpot,
+  FireWish,
+  LaidMore,
+  LaidSet,
+  Question,
+  Voice,
+} from './messages.ts';
 import { fuelFrom, heightFrom, INCH_METRES } from './tonight.ts';
 
 /** The sheet of one question, or a sheet that says why it is refused. */
@@ -151,13 +159,18 @@ const placeOf = ({ camp, oven, air, screened }: Fire) => ({
 const piecesOf = (amount: number, { camp }: Fire) =>
   camp.fuel.kind === 'wood-coals' ? coalsOnShovels(amount) : Math.round(amount);
 
-function lyingOf({ above, below }: Laid, litMinutes: number): readonly LyingCoals[] {
-  const litMinutesAgo = minutes(litMinutes);
-  return [
-    { place: 'above', pieces: above, litMinutesAgo },
-    { place: 'below', pieces: below, litMinutesAgo },
-  ];
-}
+/** The coals of the question and those of other ages. */
+const lyingOf = ({ others = [], ...first }: LaidSet & LaidMore, fire: Fire) =>
+  coalsLying(
+    [first, ...others].map(({ above, below, litMinutes }) => ({
+      above: piecesOf(above, fire),
+      below: piecesOf(below, fire),
+      litMinutesAgo: minutes(litMinutes),
+    })),
+  );
+
+const ironOf = ({ ironKelvin }: LaidMore) =>
+  ironKelvin === undefined ? {} : { ironNow: kelvin(ironKelvin) };
 
 const USUAL_FOOD = 'a usual dough or pot for this oven';
 
@@ -196,13 +209,14 @@ const WAIT_MINUTES = 15;
 const LOOK_MINUTES = 45; // half an hour's bake after its wait
 
 function layout(wish: Of<'layout'>, fire: Fire, say: Say): OrRefusal<SheetDocument> {
-  const { method, litMinutes, minutesIn } = wish;
-  const laid = { above: piecesOf(wish.above, fire), below: piecesOf(wish.below, fire) };
+  const { method, minutesIn } = wish;
+  const { coals, above, below } = lyingOf(wish, fire);
   const wanted = wantedOf(wish.heatKelvin, method, fire);
   const judgement = judgeLayout({
     ...placeOf(fire),
     method,
-    coals: lyingOf(laid, litMinutes),
+    coals,
+    ...ironOf(wish),
     load: usualLoad(fire, method),
     ...(minutesIn === undefined
       ? { loadInMinute: minutes(WAIT_MINUTES) }
@@ -216,7 +230,8 @@ function layout(wish: Of<'layout'>, fire: Fire, say: Say): OrRefusal<SheetDocume
     ...(minutesIn === undefined ? [`food in after ${WAIT_MINUTES} min`] : []),
     `looked at for ${LOOK_MINUTES} min`,
   ];
-  return layoutSheet({ door: { ...fire.door, alsoAssumed }, ...laid, wanted, judgement }, say);
+  const door = { ...fire.door, alsoAssumed };
+  return layoutSheet({ door, above, below, wanted, judgement }, say);
 }
 
 function left(wish: Of<'left'>, fire: Fire, say: Say): OrRefusal<SheetDocument> {
@@ -225,27 +240,30 @@ function left(wish: Of<'left'>, fire: Fire, say: Say): OrRefusal<SheetDocument> 
     ...placeOf(fire),
     pieces,
     litMinutesAgo: minutes(wish.litMinutes),
+    ...ironOf(wish),
   });
   if (isRefusal(possibilities)) return possibilities;
-  return coalsLeftSheet({ door: fire.door, pieces, possibilities }, say);
+  const isHot = wish.ironKelvin !== undefined;
+  return coalsLeftSheet({ door: fire.door, pieces, possibilities, isHot }, say);
 }
 
 function whatNow(wish: Of<'what-now'>, fire: Fire, say: Say): OrRefusal<SheetDocument> {
-  const { symptom, method, litMinutes, minutesIn } = wish;
-  const laid = { above: piecesOf(wish.above, fire), below: piecesOf(wish.below, fire) };
+  const { symptom, method, minutesIn } = wish;
+  const { coals, above, below } = lyingOf(wish, fire);
   const found = rescue({
     symptom,
     state: {
       ...placeOf(fire),
       method,
-      coals: lyingOf(laid, litMinutes),
+      coals,
+      ...ironOf(wish),
       load: usualLoad(fire, method),
       loadInMinutesAgo: minutes(minutesIn),
     },
   });
   if (isRefusal(found)) return found;
   const door = { ...fire.door, alsoAssumed: [USUAL_FOOD] };
-  return whatNowSheet({ door, ...laid, rescue: found }, say);
+  return whatNowSheet({ door, above, below, rescue: found }, say);
 }
 
 function stack(

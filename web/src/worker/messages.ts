@@ -108,6 +108,13 @@ export interface PinWord {
 export interface MealAnswer {
   readonly troubles: readonly PlaceTrouble[];
   readonly sheets?: MealSheets;
+  /** What the labels of the cook's own foods leave in doubt. */
+  readonly foodWords?: readonly FoodWord[];
+}
+
+export interface FoodWord {
+  readonly name: string;
+  readonly text: string;
 }
 
 export interface TonightAnswer {
@@ -183,6 +190,18 @@ export interface Laid {
   readonly below: number;
 }
 
+/** Coals of one age beside the others. */
+export interface LaidSet extends Laid {
+  readonly litMinutes: number;
+}
+
+/** What few fires need: coals of other ages, an oven that was hot already. */
+export interface LaidMore {
+  readonly others?: readonly LaidSet[];
+  /** The iron as a thermometer reads it; left out, as hot as these coals made it. */
+  readonly ironKelvin?: number;
+}
+
 /** Questions about coals that need no camp and no recipe. */
 export type FireWish =
   | {
@@ -198,15 +217,21 @@ export type FireWish =
       readonly litMinutes: number;
       /** Undefined: the oven is still empty, the food goes in after a quarter of an hour. */
       readonly minutesIn?: number;
-    } & Laid)
-  | { readonly door: 'left'; readonly coals: number; readonly litMinutes: number }
+    } & Laid &
+      LaidMore)
+  | ({
+      readonly door: 'left';
+      readonly coals: number;
+      readonly litMinutes: number;
+    } & Pick<LaidMore, 'ironKelvin'>)
   | ({
       readonly door: 'what-now';
       readonly symptom: Symptom;
       readonly method: FireMethod;
       readonly litMinutes: number;
       readonly minutesIn: number;
-    } & Laid)
+    } & Laid &
+      LaidMore)
   | {
       readonly door: 'stack';
       readonly method: 'bake' | 'roast' | 'simmer';
