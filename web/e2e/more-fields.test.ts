@@ -186,6 +186,16 @@ describeInBrowser('what may be left out', () => {
     await fill('Fat, g', '0.98');
     await fill('Energy, kcal', '364');
     await settled(page);
+    const camp = page.url();
+    await page.goto(`${served.address}/paste`);
+    await page.getByLabel('The recipe', { exact: true }).fill('2 cups mill mix\n1 cup milk\nBake.');
+    // Two cups of 125 g each, as was typed above: 8.82 oz, to the quarter.
+    await page.locator('.paste-line', { hasText: /Mill mix, 8\s3\/4\soz/ }).waitFor();
+    await page.getByLabel('Put it into a camp').selectOption({ index: 1 });
+    await page.waitForURL(camp);
+    await settled(page);
+    await groupOf(page, 'Own foods');
+    expect(await foods.locator('.change-item').count()).toBe(1);
     await foods.getByRole('button', { name: /^Take out/ }).click();
     await settled(page);
     expect(await foods.locator('.change-item').count()).toBe(0);

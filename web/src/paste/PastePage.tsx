@@ -12,7 +12,8 @@ import { useAnswer } from '../planning/use-answer.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
 import { useShelf } from '../storage/ShelfContext.tsx';
 import { changedWish, rememberedWish, rememberWish } from '../tonight/wish.ts';
-import type { PasteAnswer, PasteQuestion } from '../worker/paste-messages.ts';
+import type { FileFoodItem, PasteAnswer, PasteQuestion } from '../worker/paste-messages.ts';
+import { ownFoodsIn } from './own-foods.ts';
 import { PasteLines } from './PasteLines.tsx';
 import './paste.css';
 import { type Pasted, rememberedPaste, rememberPaste, withLine, withRecipe } from './pasted.ts';
@@ -26,12 +27,13 @@ export default function PastePage() {
     setPasted({ text, corrections: {} });
   };
   const { measures, clock } = useReader().reader;
+  const foods = useOwnFoods();
   const question = useMemo(
     (): PasteQuestion | undefined =>
       pasted.text.trim() === ''
         ? undefined
-        : { ask: 'paste', ...pasted, voice: { measures, clock } },
-    [pasted, measures, clock],
+        : { ask: 'paste', ...pasted, foods, voice: { measures, clock } },
+    [pasted, foods, measures, clock],
   );
   const { answer, isStale, failure } = useAnswer(question);
   const shown = question === undefined ? undefined : answer;
@@ -56,6 +58,23 @@ export default function PastePage() {
       )}
     </Page>
   );
+}
+
+const NO_FOODS: readonly FileFoodItem[] = [];
+
+/** The foods of every camp in this browser are known here too. */
+function useOwnFoods(): readonly FileFoodItem[] {
+  const shelf = useShelf();
+  const [foods, setFoods] = useState(NO_FOODS);
+  useEffect(() => {
+    void shelf
+      .then((open) => open.list())
+      .then((camps) => {
+        const found = ownFoodsIn(camps);
+        if (found.length > 0) setFoods(found);
+      });
+  }, [shelf]);
+  return foods;
 }
 
 interface TextBoxProps {
@@ -187,12 +206,17 @@ function TakeItOn({ read }: Pick<ReadingProps, 'read'>) {
           Cook it tonight
         </button>
       )}
-      <IntoCamp file={file} />
+      <IntoCamp file={file} foods={read.foods} />
     </div>
   );
 }
 
-function IntoCamp({ file }: { readonly file: string }) {
+interface IntoCampProps {
+  readonly file: string;
+  readonly foods: readonly FileFoodItem[];
+}
+
+function IntoCamp({ file, foods }: IntoCampProps) {
   const shelf = useShelf();
   const [camps, setCamps] = useState<readonly { readonly id: string; readonly title: string }[]>(
     [],
@@ -205,7 +229,7 @@ function IntoCamp({ file }: { readonly file: string }) {
     const open = await shelf;
     const camp = await open.read(id);
     if (camp === undefined) return;
-    await open.keep({ ...camp, file: withRecipe(camp.file, file), changedAt: Date.now() });
+    await open.keep({ ...camp, file: withRecipe(camp.file, file, foods), changedAt: Date.now() });
     go(`/camp/${id}`);
   };
   if (camps.length === 0) return null;

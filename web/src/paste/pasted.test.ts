@@ -2,10 +2,17 @@ import { describe, expect, it } from 'vitest';
 import { readCampFile } from '#formats';
 import { answerTo } from '../worker/answer.ts';
 import type { Answers } from '../worker/messages.ts';
+import type { PasteQuestion } from '../worker/paste-messages.ts';
+import { ownFoodsIn } from './own-foods.ts';
 import { rememberedPaste, rememberPaste, withLine, withRecipe } from './pasted.ts';
 
 const TEXT =
   'Ridge biscuits\n2 cups flour\n1 tbsp baking powder\n1 dollop moonshine\n1 cup milk\nMix. Cut rounds. Bake 15 min at 425 F. Makes 12 biscuits.';
+const MILL = {
+  ...{ id: 'mill', part: 'flour', label: 'eu', kilocalories: 348, fat: 1.4 },
+  ...{ carbohydrate: 71, fibre: 3.2, protein: 11.5, salt: 0, contains: ['wheat'] },
+  measures: { cup: '132 g' },
+};
 const voice = { measures: 'metric', clock: '24' } as const;
 const paste = async (text: string, corrections = {}) =>
   (await answerTo({ ask: 'paste', text, corrections, voice })) as Answers['paste'];
@@ -71,6 +78,37 @@ describe('a pasted recipe on screen', () => {
     expect(card.canGrow).toBe(true);
     expect(JSON.stringify(card.card)).toMatch(/Ridge biscuits/);
     expect(JSON.stringify(card.card)).not.toMatch(/NaN|undefined/);
+  });
+
+  it('knows the foods of the cook’s own camps, and takes them along', async () => {
+    const camp = {
+      foods: [
+        { ...MILL, name: 'Mill flour' },
+        { ...MILL, name: 'Mill malt' },
+      ],
+    };
+    const camps = [{ file: JSON.stringify(camp) }, { file: '{' }, { file: JSON.stringify(camp) }];
+    const own = ownFoodsIn(camps);
+    expect(own.map(({ id }) => id)).toEqual(['mill', 'mill-2']);
+    const text =
+      'Camp biscuits\n2 cups mill flour\n1 tbsp baking powder\n1 cup milk\nMix. Bake 15 min.';
+    const answer = (await answerTo({
+      ...{ ask: 'paste', text, corrections: {}, voice },
+      foods: [{ id: 'half', name: 'Half typed' }, ...own],
+    } as PasteQuestion)) as Answers['paste'];
+    if (!answer.ok) throw new Error(answer.text);
+    // 2 cups of 132 g, as the label of the test says.
+    expect(answer.lines[1]).toMatchObject({ food: 'mill', state: 'understood' });
+    expect(answer.lines[1]!.readAs).toMatch(/264\sg/);
+    expect(answer.foods).toEqual([own[0]]);
+    expect(readCampFile(answer.recipe!.camp).ok).toBe(true);
+    const other = JSON.parse(answer.recipe!.camp);
+    const taken = { ...other, foods: [{ ...own[0], name: 'Another' }] };
+    const found = readCampFile(withRecipe(JSON.stringify(taken), answer.file!, answer.foods));
+    expect(found.ok && found.menu.foods?.map(({ key }) => key)).toEqual(['mill', 'mill-2']);
+    expect(found.ok && found.menu.recipes.at(-1)!.ingredients[0]!.own?.name).toBe('Mill flour');
+    const again = withRecipe(answer.recipe!.camp, answer.file!, answer.foods);
+    expect(JSON.parse(again).foods).toHaveLength(1);
   });
 
   it('says why where it can not be read at all', async () => {

@@ -1,6 +1,8 @@
 // What was pasted and corrected, kept in this browser so that nothing is lost on the way.
 
 import type { RecipeCorrections } from '#engine';
+import type { FileFoodItem } from '../worker/paste-messages.ts';
+import { freeId } from './own-foods.ts';
 
 export interface Pasted {
   readonly text: string;
@@ -56,12 +58,46 @@ function rewritten(old: string, written: string): string {
   return `${lead}${written}${tail}`;
 }
 
-/** A camp file with one more recipe, under a name that is not taken. */
-export function withRecipe(camp: string, recipe: string): string {
-  const file = JSON.parse(camp) as { readonly recipes?: readonly { readonly id?: unknown }[] };
-  const added = JSON.parse(recipe) as { readonly id: string };
-  const taken = new Set((file.recipes ?? []).map(({ id }) => id));
-  let id = added.id;
-  for (let next = 2; taken.has(id); next += 1) id = `${added.id}-${next}`;
-  return JSON.stringify({ ...file, recipes: [...(file.recipes ?? []), { ...added, id }] });
+interface CampParts {
+  readonly recipes?: readonly { readonly id?: unknown }[];
+  readonly foods?: readonly FileFoodItem[];
+}
+
+interface RecipeParts {
+  readonly id: string;
+  readonly ingredients?: readonly { readonly food?: unknown }[];
+}
+
+/** A camp file with one more recipe and its foods, each under a name that is not taken. */
+export function withRecipe(
+  camp: string,
+  recipe: string,
+  foods: readonly FileFoodItem[] = [],
+): string {
+  const file = JSON.parse(camp) as CampParts;
+  const { id, ...added } = JSON.parse(recipe) as RecipeParts;
+  const { all, renamed } = withFoods(file.foods ?? [], foods);
+  const ingredients = (added.ingredients ?? []).map((each) => ({
+    ...each,
+    ...(renamed.has(each.food) ? { food: renamed.get(each.food) } : {}),
+  }));
+  const recipes = file.recipes ?? [];
+  return JSON.stringify({
+    ...file,
+    recipes: [...recipes, { ...added, id: freeId(id, recipes), ingredients }],
+    ...(all.length === 0 ? {} : { foods: all }),
+  });
+}
+
+/** What the camp has already, label for label, is not written twice. */
+function withFoods(held: readonly FileFoodItem[], added: readonly FileFoodItem[]) {
+  const renamed = new Map<unknown, string>();
+  const all = [...held];
+  for (const { id, ...label } of added) {
+    const same = held.find(({ id: _, ...each }) => JSON.stringify(each) === JSON.stringify(label));
+    const name = same?.id ?? freeId(id, all);
+    renamed.set(id, name);
+    if (same === undefined) all.push({ ...label, id: name });
+  }
+  return { all, renamed };
 }

@@ -37,6 +37,22 @@ describe('the bench of a recipe in a camp', () => {
     expect(sheet?.kind).toBe('bench');
   });
 
+  it('counts an own food by its label: 50 g of water in 100 g, as the label says', () => {
+    const own = {
+      ...{ id: 'wet-mix', name: 'Wet mix', part: 'liquid', label: 'eu', kilocalories: 200 },
+      ...{ fat: 0, carbohydrate: 50, protein: 0, water: 50, contains: [] },
+    };
+    const next = [
+      ...items.filter(({ name }) => name !== 'water'),
+      { name: 'wet mix', weight: '960 g' },
+    ];
+    const text = JSON.stringify({ ...taken(next), foods: [own] });
+    // 960 g of it, half of them water, to 1500 g of flour: 32 %; hand arithmetic.
+    const { troubles, brief } = ask({ file: text });
+    expect(troubles).toEqual([]);
+    expect(brief).toMatch(/^32\s% water/);
+  });
+
   it('takes a swap over without losing a note or a label of any line', () => {
     const noted = items.map((item, at) => ({
       ...item,

@@ -3,10 +3,15 @@
 import type { LineRole, Manner, RecipeCorrections, RecipeKind, SheetDocument } from '#engine';
 import type { OwnRecipe, Voice } from './messages.ts';
 
+/** A food by its label, as a camp file holds it; any of it may be half typed. */
+export type FileFoodItem = Readonly<Record<string, unknown>> & { readonly id: string };
+
 export interface PasteQuestion {
   readonly ask: 'paste';
   readonly text: string;
   readonly corrections: RecipeCorrections;
+  /** Foods of the cook's own, as camp files hold them. */
+  readonly foods?: readonly FileFoodItem[];
   readonly voice: Voice;
 }
 
@@ -25,6 +30,8 @@ export type PasteAnswer =
       readonly recipe?: OwnRecipe;
       /** The recipe as it stands in a camp file, as JSON text. */
       readonly file?: string;
+      /** The own foods that it needs. */
+      readonly foods: readonly FileFoodItem[];
     };
 
 export interface PasteLine {

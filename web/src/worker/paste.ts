@@ -15,14 +15,19 @@ import {
 } from '#engine';
 import { recipeToFile } from '#formats';
 import type { OwnRecipe } from './messages.ts';
-import type { PasteAnswer, PasteLine, PasteQuestion } from './paste-messages.ts';
+import type { ReadableFood } from './own-foods.ts';
+import type { FileFoodItem, PasteAnswer, PasteLine, PasteQuestion } from './paste-messages.ts';
 
-export function pasteAnswer({ text, corrections, voice }: PasteQuestion): PasteAnswer {
+export async function pasteAnswer(question: PasteQuestion): Promise<PasteAnswer> {
+  const { text, corrections, voice } = question;
+  const own = await ownFoodsOf(question);
   const say = sayFor({ ...voice, plan: { camp: { ovens: [], hands: [] }, menu: { dishes: [] } } });
-  const read = readRecipeText(text, { corrections });
+  const read = readRecipeText(text, { corrections, own: own.map(({ food }) => food) });
   if (isRefusal(read)) return { ok: false, text: refusalText(read, say) };
+  const foods = foodsIn(read.recipe, own);
   return {
     ok: true,
+    foods,
     title: read.title,
     kind: read.kind.kind,
     manner: read.manner,
@@ -32,14 +37,26 @@ export function pasteAnswer({ text, corrections, voice }: PasteQuestion): PasteA
       ? {}
       : {
           portions: read.recipe.portions,
-          recipe: ownRecipe(read.recipe),
+          recipe: ownRecipe(read.recipe, foods),
           file: JSON.stringify(recipeToFile(read.recipe)),
         }),
   };
 }
 
+/** What reads camp files is fetched only where there are foods to be read. */
+const ownFoodsOf = async ({ foods = [] }: PasteQuestion): Promise<readonly ReadableFood[]> =>
+  foods.length === 0 ? [] : (await import('./own-foods.ts')).readableFoods(foods);
+
+const foodsIn = (recipe: RecipeText['recipe'], own: readonly ReadableFood[]) =>
+  own
+    .filter(({ food }) => recipe?.ingredients.some((each) => each.food === food.key))
+    .map(({ written }) => written);
+
 /** In a camp file that holds no other, as the front door keeps it. */
-function ownRecipe(recipe: NonNullable<RecipeText['recipe']>): OwnRecipe {
+function ownRecipe(
+  recipe: NonNullable<RecipeText['recipe']>,
+  foods: readonly FileFoodItem[],
+): OwnRecipe {
   const camp = {
     emberwright: 'camp',
     version: 1,
@@ -49,6 +66,7 @@ function ownRecipe(recipe: NonNullable<RecipeText['recipe']>): OwnRecipe {
     mouths: [{ count: 1 }],
     menu: [{ id: 'dish', recipe: recipe.id, serve: '18:00' }],
     recipes: [recipeToFile(recipe)],
+    ...(foods.length === 0 ? {} : { foods }),
   };
   return { camp: JSON.stringify(camp), recipe: recipe.id, name: recipe.name };
 }
