@@ -27,6 +27,13 @@ export function targetsOf(
   const figures: Partial<Record<FigureName, Ratio>> = {};
   for (const text of target) {
     const [figure, share] = figureWish(text);
+    if (figures[figure] !== undefined)
+      throw wrongUse(
+        '--target',
+        `"${text}" after another for it`,
+        'one wish for each share',
+        'Leave one out.',
+      );
     figures[figure] = ratio(share);
   }
   return {

@@ -27,7 +27,27 @@ function command(text: string, ...words: readonly string[]) {
   return { exit, out, error, files, flat: out.replaceAll(/\s+/g, ' ') };
 }
 
+describe('a bread that is none', () => {
+  it.each([
+    ['no flour', 'Odd bread\n0 cups flour\n1 cup water\n1 tsp salt\nBake 30 minutes.\n'],
+    ['300 % water', 'Odd bread\n100 g flour\n300 g water\n2 g salt\nBake 30 minutes.\n'],
+  ])('with %s is refused with what would do, and no coals are laid for it', (_, text) => {
+    const { flat } = command(text, 'tonight', '--what', 'odd.txt', '--oven', '12 in');
+    expect(flat).toContain('can not be planned as it stands');
+    expect(flat).toMatch(/no flour in this|wetter than any batter/);
+    expect(flat).not.toMatch(/on the rim/);
+  });
+});
+
 describe('read-in', () => {
+  it('says so where a second food stands behind "plus" and is not weighed', () => {
+    const { flat } = command(
+      LETTER.replace('1/3 cup lard', '1 cup water plus 2 T oil'),
+      ...['read-in', 'letter.txt'],
+    );
+    expect(flat).toMatch(/oil stands in the same line and is not/);
+  });
+
   it('shows each line, what it was read as and weighs by sr28, and what was not understood', () => {
     const { exit, flat } = command(LETTER, 'read-in', 'letter.txt', '--measures', 'metric');
     expect(exit).toBe(0);

@@ -37,6 +37,15 @@ describe.each([...plans.keys()])('the demo camp %s', (id) => {
     expect(checkTimetable(timetableRequestOf(plan), plan.daySheet)).toEqual([]);
   });
 
+  it('has one time in the oven on card and day sheet, within three minutes and a half', () => {
+    for (const { dish, recipe, loads } of plan.dishes)
+      for (const { coals, bake } of loads) {
+        if (dish.pins.bakeMinutes !== undefined || recipe.method === 'simmer') continue;
+        const stay = coals.outMinute - coals.loadInMinute;
+        expect(Math.abs(stay - bake.minutes), recipe.name).toBeLessThan(3.5);
+      }
+  });
+
   it('holds no number that is not finite', () => {
     const odd: string[] = [];
     walk(plan, id, odd);

@@ -2,7 +2,14 @@
 // hands a later stage's answer to an earlier one as an argument. No physics and no words here.
 
 import type { BakePlan } from './bake/bake-plan.ts';
-import { type BakeRequest, bakeFor, bakeJudge, heatWishFor, loadFor } from './bake/index.ts';
+import {
+  type BakeRequest,
+  bakeFor,
+  bakeJudge,
+  heatWishFor,
+  isBread,
+  loadFor,
+} from './bake/index.ts';
 import type { Air, Camp, CampOven, Pantry } from './camp/camp.ts';
 import { airAt, campTrouble, weatherAt } from './camp/index.ts';
 import type { CoalPlan, CoalRequest } from './coals/coal-plan.ts';
@@ -16,7 +23,7 @@ import {
   layCoals,
 } from './coals/index.ts';
 import type { Formula } from './formula/formula.ts';
-import { dishLeavening, formulaFor } from './formula/index.ts';
+import { dishLeavening, doughTrouble, formulaFor } from './formula/index.ts';
 import type { Assumption, DishPlan, LoadPlan, MealPlan } from './meal.ts';
 import {
   campForTonight,
@@ -209,6 +216,8 @@ interface DishWish extends Wish {
 function planDish(wish: DishWish): OrRefusal<DishPlan> {
   const { camp, dish, recipe, portions, fit, stage } = wish;
   stage('formula');
+  const trouble = breadTrouble(recipe, dish);
+  if (trouble !== undefined) return trouble;
   const airThen = airAt(camp, clockMinutes(dish.serveAt - LEAD_BEFORE_SERVING), {
     screened: false,
   });
@@ -239,6 +248,14 @@ function planDish(wish: DishWish): OrRefusal<DishPlan> {
     ...leavening.notices,
   ];
   return { dish, recipe, portions, formula, leavening, loads, safety, notices };
+}
+
+/** A bread without flour, or wetter than any batter: no coals are laid for it. */
+function breadTrouble(recipe: Recipe, { id }: MenuDish): Refusal | undefined {
+  if (!isBread(recipe) || recipe.ingredients.length === 0) return undefined;
+  const lines = recipe.ingredients.map((ingredient) => ({ ingredient, grams: ingredient.grams }));
+  const trouble = doughTrouble(lines);
+  return trouble && { ...trouble, about: { ...trouble.about, dish: id, recipe: recipe.id } };
 }
 
 const powderOf = ({ powderFizz, powderOpenedMonths }: Pantry) => ({
@@ -273,9 +290,9 @@ interface LoadWish extends DishWish {
 /**
  * Coals and bake settle each other: the bake sets how long the coals must hold, the curve they give
  * sets how long the bake takes. Drafts of the coals, a quarter of the work, go round until the two
- * agree within three minutes; then the coals are laid in full. A bread also judges the coals: where
- * its answer is to be settled, the first draft tries several layouts on it and keeps the best. A bake
- * that still differs after the last round keeps its own minutes and its coals last for them.
+ * agree within three minutes; a bread also judges the coals: where its answer is to be settled, the
+ * first draft tries several layouts on it and keeps the best. Then the coals are laid in full, again
+ * where the bake along them turns out shorter or longer than the stay they were laid for.
  */
 function planLoad(wish: LoadWish): OrRefusal<LoadPlan> {
   const { dish, load, stage } = wish;
@@ -301,17 +318,30 @@ function planLoad(wish: LoadWish): OrRefusal<LoadPlan> {
     stay = dish.pins.bakeMinutes ?? bake.minutes;
     if (isSettled) break;
   }
-  air = airOver(wish, stay);
-  stage('coals');
-  const coals = layCoals(coalRequest({ ...wish, air, stay, bake, chosen }));
-  if (isRefusal(coals)) return coals;
-  stage('bake');
-  bake = bakeIn(air, coals);
+  let tendedFor: Minutes | undefined;
+  let coals: CoalPlan | undefined;
+  for (let round = 0; round < MOST_LAYINGS; round += 1) {
+    air = airOver(wish, stay);
+    stage('coals');
+    const laid = layCoals(coalRequest({ ...wish, air, stay, bake, chosen, tendedFor }));
+    if (isRefusal(laid)) return laid;
+    coals = laid;
+    stage('bake');
+    bake = bakeIn(air, coals);
+    if (dish.pins.bakeMinutes !== undefined) break;
+    if (Math.abs(bake.minutes - stay) <= CLOSE_ENOUGH_MINUTES) break;
+    // Coals added for a long bake may shorten it, and without them it is long again: they are kept.
+    if (bake.minutes < stay) tendedFor = minutes(Math.max(stay, tendedFor ?? 0));
+    stay = bake.minutes;
+  }
+  if (coals === undefined) throw new RangeError('coals are laid at least once');
   rememberOven(wish.ovens, { oven: load.oven, dish, coals });
   return { load, air, coals, bake };
 }
 
 const MOST_DRAFTS = 3;
+/** In full, until the bake along their curve agrees with the stay that they were laid for. */
+const MOST_LAYINGS = 3;
 /** A first answer is a quick one. */
 const FIRST_DRAFTS = 1;
 const CLOSE_ENOUGH_MINUTES = 3;
@@ -363,6 +393,7 @@ interface CoalWish extends LoadWish {
   readonly bake: BakePlan;
   readonly chosen?: CoalDraft['counts'];
   readonly judge?: CoalRequest['judge'];
+  readonly tendedFor?: Minutes | undefined;
 }
 
 function coalRequest(wish: CoalWish) {
@@ -379,7 +410,7 @@ function coalRequest(wish: CoalWish) {
     place: camp.place,
     screened: camp.gear.windScreens > 0,
     fuel: camp.fuel,
-    wish: heat,
+    wish: wish.tendedFor === undefined ? heat : { ...heat, tendedFor: wish.tendedFor },
     ...loadsAsked(wish),
     ...(wish.chosen === undefined ? {} : { chosen: wish.chosen }),
     ...(wish.judge === undefined ? {} : { judge: wish.judge }),

@@ -1,14 +1,14 @@
 import { gzipSync } from 'node:zlib';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
 import {
+  describeApp,
   describeInBrowser,
   desk,
   freshPage,
   openBrowser,
   openSheet,
   phone,
-  type Served,
   serve,
   settledSheet,
 } from './harness.ts';
@@ -19,23 +19,8 @@ import {
  */
 const MOST_SCRIPT_BYTES = 245 * 1024;
 
-describeInBrowser('the app', () => {
-  let browser: Browser;
-  let served: Served;
-  beforeAll(async () => {
-    browser = await openBrowser();
-    served = await serve();
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await served?.stop();
-  });
-
-  const open = async (path: string, options = desk) => {
-    const page = await freshPage(browser, options);
-    await page.goto(served.address + path);
-    return page;
-  };
+describeApp('the app', (app) => {
+  const open = (path: string, options = desk) => app.open(path, options);
 
   const openDemo = async (name: RegExp, options = desk): Promise<Page> => {
     const page = await open('/camps', options);
@@ -166,7 +151,7 @@ describeInBrowser('the app', () => {
     await page.reload();
     const sheet = await settledSheet(page);
     expect(sheet).toMatch(/7 mouths/);
-    await page.goto(`${served.address}/camps`);
+    await page.goto(`${app.address}/camps`);
     await page.getByRole('link', { name: /Soda bread/ }).waitFor();
   });
 
@@ -177,7 +162,7 @@ describeInBrowser('the app', () => {
     await page.locator('summary', { hasText: 'Mouths' }).click();
     await page.getByLabel('How many').first().fill('9');
     await expect.poll(() => settledSheet(page)).not.toBe(before);
-    await page.goto(`${served.address}/camps`);
+    await page.goto(`${app.address}/camps`);
     await page.getByText('None yet.').waitFor();
     await page
       .getByRole('link', { name: /loaf and baked apples/i })
@@ -185,7 +170,7 @@ describeInBrowser('the app', () => {
       .click();
     await page.getByRole('button', { name: 'Make it a camp of my own' }).click();
     await page.waitForURL(/\/camp\//);
-    await page.goto(`${served.address}/camps`);
+    await page.goto(`${app.address}/camps`);
     await page.locator('section', { hasText: 'Your own' }).getByRole('link').first().waitFor();
   });
 
@@ -214,7 +199,7 @@ describeInBrowser('the app', () => {
     await page.getByRole('radio', { name: '18:30' }).check();
     await page.keyboard.press('Escape');
     await page.reload();
-    await page.goto(`${served.address}/`);
+    await page.goto(`${app.address}/`);
     await page.getByRole('radio', { name: 'Round loaf' }).check();
     const card = await settledSheet(page);
     expect(card).toMatch(/°C/);
@@ -227,7 +212,7 @@ describeInBrowser('the app', () => {
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save camp file' }).click(),
     ]);
-    await page.goto(`${served.address}/camps`);
+    await page.goto(`${app.address}/camps`);
     const input = page.locator('input[type=file]');
     await input.setInputFiles({
       name: 'broken.json',
@@ -282,9 +267,9 @@ describeInBrowser('the app', () => {
   });
 
   it('drops neither of two pages that change one camp: the later one goes on as a copy', async () => {
-    const context = await browser.newContext(desk);
+    const context = await app.browser.newContext(desk);
     const [one, other] = [await context.newPage(), await context.newPage()];
-    await one.goto(served.address);
+    await one.goto(app.address);
     await one.getByRole('radio', { name: 'Soda bread' }).check();
     await settledSheet(one);
     await one.getByRole('button', { name: 'Make it a camp of my own' }).click();
@@ -317,7 +302,7 @@ describeInBrowser('the app', () => {
     const page = await openDemo(/trail crew/i);
     await page.getByRole('button', { name: 'Make it a camp of my own' }).click();
     await page.waitForURL(/\/camp\//);
-    await page.goto(served.address);
+    await page.goto(app.address);
     await page.getByRole('radio', { name: 'A dough of my own' }).check();
     const recipe = 'Mountain roll and loaf dough';
     await page.getByLabel('Or a recipe from a camp').selectOption({ label: recipe });
@@ -331,7 +316,7 @@ describeInBrowser('the app', () => {
   });
 
   it('opens the front door without the parts that read camp files', async () => {
-    const page = await freshPage(browser, phone);
+    const page = await freshPage(app.browser, phone);
     const scripts: string[] = [];
     const sizes: Promise<number>[] = [];
     page.context().on('response', (response) => {
@@ -341,7 +326,7 @@ describeInBrowser('the app', () => {
       scripts.push(new URL(response.url()).pathname);
       sizes.push(response.body().then((body) => gzipSync(body).length));
     });
-    await page.goto(served.address);
+    await page.goto(app.address);
     await page.getByRole('radio', { name: 'Round loaf' }).check();
     await settledSheet(page);
     expect(scripts).not.toEqual([]);
@@ -352,14 +337,14 @@ describeInBrowser('the app', () => {
   });
 
   it('sends a camp nowhere until the cook asks, and then only to its own server', async () => {
-    const page = await freshPage(browser, desk);
+    const page = await freshPage(app.browser, desk);
     const sent: string[] = [];
     page.on('request', (request) => {
-      const isOwn = request.url().startsWith(served.address);
+      const isOwn = request.url().startsWith(app.address);
       if (!isOwn && !request.url().startsWith('blob:')) sent.push(`foreign ${request.url()}`);
       if (request.method() !== 'GET') sent.push(`${request.method()} ${request.url()}`);
     });
-    await page.goto(served.address);
+    await page.goto(app.address);
     await page.getByRole('radio', { name: 'Corn bread' }).check();
     await settledSheet(page);
     await page.getByRole('button', { name: 'Make it a camp of my own' }).click();
@@ -369,13 +354,13 @@ describeInBrowser('the app', () => {
     await page.getByRole('button', { name: 'Keep a copy on this computer' }).click();
     await page.getByText('Kept on this computer, version 1.').waitFor();
     expect(sent).toHaveLength(1);
-    await page.goto(`${served.address}/camps`);
+    await page.goto(`${app.address}/camps`);
     await page.getByRole('button', { name: /Corn bread.*version 1/s }).waitFor();
   });
 
   it('opens any screen without a server once it has been there', async () => {
     const own = await serve();
-    const page = await freshPage(browser, phone);
+    const page = await freshPage(app.browser, phone);
     await page.goto(own.address);
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
     await page.getByRole('radio', { name: 'Round loaf' }).check();

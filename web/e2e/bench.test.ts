@@ -3,33 +3,14 @@
 import { join } from 'node:path';
 import axe from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import {
-  describeInBrowser,
-  desk,
-  freshPage,
-  openBrowser,
-  phone,
-  type Served,
-  serve,
-} from './harness.ts';
+import { expect, it } from 'vitest';
+import { describeApp, desk, freshPage, phone } from './harness.ts';
 
 const wide = { ...desk, viewport: { width: 1440, height: 1000 } };
 
-describeInBrowser('the formula bench', () => {
-  let browser: Browser;
-  let served: Served;
-  beforeAll(async () => {
-    browser = await openBrowser();
-    served = await serve();
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await served?.stop();
-  });
-
+describeApp('the formula bench', (app) => {
   it('is reached from a camp of one’s own, and an edit there shows at once and is kept', async () => {
-    const page = await ownCamp(browser, served.address);
+    const page = await ownCamp(app.browser, app.address);
     await openBench(page);
     const water = page.getByRole('textbox', { name: /water/i }).first();
     const before = Number(await water.inputValue());
@@ -50,7 +31,7 @@ describeInBrowser('the formula bench', () => {
   });
 
   it('shows a swap with its allergen first, takes it, and can take it back', async () => {
-    const page = await ownCamp(browser, served.address);
+    const page = await ownCamp(app.browser, app.address);
     await openBench(page);
     const names = () => page.locator('.bench-list > li').allTextContents();
     const first = await names();
@@ -70,7 +51,7 @@ describeInBrowser('the formula bench', () => {
   });
 
   it('solves a target and names the two wishes that fight', async () => {
-    const page = await ownCamp(browser, served.address);
+    const page = await ownCamp(app.browser, app.address);
     await openBench(page);
     const wish = (name: string) =>
       page.locator('.bench-wishes').getByRole('textbox', { name, exact: true });
@@ -90,7 +71,7 @@ describeInBrowser('the formula bench', () => {
     ['desk', wide],
   ] as const) {
     it(`fits a ${name}, breaks no WCAG rule that axe checks, and works by keyboard`, async () => {
-      const page = await ownCamp(browser, served.address, options);
+      const page = await ownCamp(app.browser, app.address, options);
       await openBench(page);
       await page
         .getByLabel(/^Swap /)

@@ -1,35 +1,11 @@
 // The doors to the fire: no set-up, an answer under each question, by finger, keyboard and reader.
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import {
-  describeInBrowser,
-  desk,
-  freshPage,
-  openBrowser,
-  phone,
-  type Served,
-  serve,
-  settledSheet,
-} from './harness.ts';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { describeApp, desk, phone, settledSheet } from './harness.ts';
 
-describeInBrowser('at the fire', () => {
-  let browser: Browser;
-  let served: Served;
-  beforeAll(async () => {
-    browser = await openBrowser();
-    served = await serve();
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await served?.stop();
-  });
-
-  const open = async (path: string, options = phone) => {
-    const page = await freshPage(browser, options);
-    await page.goto(served.address + path);
-    return page;
-  };
+describeApp('at the fire', (app) => {
+  const open = (path: string, options = phone) => app.open(path, options);
   const isSideways = (page: Page) =>
     page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth + 1);
 

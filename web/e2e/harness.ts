@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
-import { describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 
 const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
 /** The built product; another folder can be named to try a build that isn't the shipped one. */
@@ -40,6 +40,42 @@ export const openBrowser = (): Promise<Browser> =>
       '--disable-sync',
     ],
   });
+
+export interface AppAt {
+  readonly browser: Browser;
+  readonly address: string;
+  /** A browser of its own at this path of the app. */
+  readonly open: (path: string, options: BrowserContextOptions) => Promise<Page>;
+}
+
+/** A group of checks on one browser and one served app, both ended behind it. */
+export function describeApp(name: string, checks: (app: AppAt) => void): void {
+  describeInBrowser(name, () => {
+    let browser: Browser;
+    let served: Served;
+    beforeAll(async () => {
+      browser = await openBrowser();
+      served = await serve();
+    });
+    afterAll(async () => {
+      await browser?.close();
+      await served?.stop();
+    });
+    checks({
+      get browser() {
+        return browser;
+      },
+      get address() {
+        return served.address;
+      },
+      open: async (path, options) => {
+        const page = await freshPage(browser, options);
+        await page.goto(served.address + path);
+        return page;
+      },
+    });
+  });
+}
 
 export interface Served {
   readonly address: string;

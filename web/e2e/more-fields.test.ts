@@ -1,35 +1,11 @@
 // What may be left out: each in a fold of its form, kept as typed, and told at its place when wrong.
 
-import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import {
-  describeInBrowser,
-  desk,
-  freshPage,
-  openBrowser,
-  phone,
-  type Served,
-  serve,
-  settledSheet,
-} from './harness.ts';
+import type { Locator, Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { describeApp, desk, phone, settledSheet } from './harness.ts';
 
-describeInBrowser('what may be left out', () => {
-  let browser: Browser;
-  let served: Served;
-  beforeAll(async () => {
-    browser = await openBrowser();
-    served = await serve();
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await served?.stop();
-  });
-
-  const open = async (path: string, options = desk) => {
-    const page = await freshPage(browser, options);
-    await page.goto(served.address + path);
-    return page;
-  };
+describeApp('what may be left out', (app) => {
+  const open = (path: string, options = desk) => app.open(path, options);
 
   /** A demo made a camp of one's own, so that a reload shows what was kept. */
   const ownCamp = async (options = desk) => {
@@ -187,7 +163,7 @@ describeInBrowser('what may be left out', () => {
     await fill('Energy, kcal', '364');
     await settled(page);
     const camp = page.url();
-    await page.goto(`${served.address}/paste`);
+    await page.goto(`${app.address}/paste`);
     await page.getByLabel('The recipe', { exact: true }).fill('2 cups mill mix\n1 cup milk\nBake.');
     // Two cups of 125 g each, as was typed above: 8.82 oz, to the quarter.
     await page.locator('.paste-line', { hasText: /Mill mix, 8\s3\/4\soz/ }).waitFor();
@@ -242,7 +218,7 @@ describeInBrowser('what may be left out', () => {
     ]);
     expect(await page.locator('.paste-line').nth(1).textContent()).toContain('all-purpose flour');
     await page.getByRole('button', { name: 'Cook it tonight' }).tap();
-    await page.waitForURL(`${served.address}/`);
+    await page.waitForURL(`${app.address}/`);
     await expect.poll(() => settledSheet(page)).toContain('Ridge biscuits');
   });
 

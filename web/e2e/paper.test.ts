@@ -1,18 +1,8 @@
 // The app's own print, as a browser puts it on paper: sheets that must fit a board or a pocket stay
 // within their pages, on Letter and on A4.
 
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import {
-  describeInBrowser,
-  desk,
-  freshPage,
-  openBrowser,
-  openSheet,
-  type Served,
-  serve,
-  settledSheet,
-} from './harness.ts';
+import { expect, it } from 'vitest';
+import { describeApp, desk, freshPage, openSheet, settledSheet } from './harness.ts';
 
 /** Most pages of one sheet of the larger demo camp. Ours; a bread with two checks runs to four. */
 const MOST_PAGES = [
@@ -26,21 +16,10 @@ const MOST_PAGES = [
 
 const PAPERS = ['Letter', 'A4'] as const;
 
-describeInBrowser('on paper', () => {
-  let browser: Browser;
-  let served: Served;
-  beforeAll(async () => {
-    browser = await openBrowser();
-    served = await serve();
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await served?.stop();
-  });
-
+describeApp('on paper', (app) => {
   it('keeps each sheet of a camp within its pages', async () => {
-    const page = await freshPage(browser, desk);
-    await page.goto(`${served.address}/camps`);
+    const page = await freshPage(app.browser, desk);
+    await page.goto(`${app.address}/camps`);
     await page
       .getByRole('link', { name: /trail crew/i })
       .first()

@@ -3,19 +3,9 @@
 
 import { join } from 'node:path';
 import axe from 'axe-core';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import {
-  describeInBrowser,
-  desk,
-  freshPage,
-  openBrowser,
-  openSheet,
-  phone,
-  type Served,
-  serve,
-  settledSheet,
-} from './harness.ts';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { describeApp, desk, freshPage, openSheet, phone, settledSheet } from './harness.ts';
 
 type Visit = (page: Page, address: string) => Promise<void>;
 
@@ -70,21 +60,10 @@ const screens: Readonly<Record<string, Visit>> = {
   },
 };
 
-describeInBrowser('every screen', () => {
-  let browser: Browser;
-  let served: Served;
-  beforeAll(async () => {
-    browser = await openBrowser();
-    served = await serve();
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await served?.stop();
-  });
-
+describeApp('every screen', (app) => {
   it('is looked at by a check that finds a fault where there is one', async () => {
-    const page = await freshPage(browser, desk);
-    await page.goto(served.address);
+    const page = await freshPage(app.browser, desk);
+    await page.goto(app.address);
     await page.evaluate(() => {
       document.querySelector('main')!.append(document.createElement('button'));
     });
@@ -99,8 +78,8 @@ describeInBrowser('every screen', () => {
         [desk, 'light'],
         [desk, 'dark'],
       ] as const) {
-        const page = await freshPage(browser, { ...options, colorScheme });
-        await visit(page, served.address);
+        const page = await freshPage(app.browser, { ...options, colorScheme });
+        await visit(page, app.address);
         const width = await page.evaluate(() => document.documentElement.scrollWidth);
         expect(width).toBeLessThanOrEqual(options.viewport!.width);
         expect(await seriousFaults(page)).toEqual([]);

@@ -25,6 +25,8 @@ export interface HeatWish {
   readonly wanted: Kelvin;
   /** The load stays this long. */
   readonly minutes: Minutes;
+  /** Coals are added as for a stay of so long, where the load turns out to be done sooner. */
+  readonly tendedFor?: Minutes;
   /** Heat the empty oven first, or start cold with the load in. */
   readonly preheat: boolean;
   /** A pot: so long the lid is off and all coals lie below; then the lid's set goes on. */

@@ -213,6 +213,7 @@ const feedWish = (
     heldShareAbove: need.shareAbove,
     room: feedRoom(request, need.room, counts),
     stayMinutes: Math.max(1, Math.round(request.wish.minutes)),
+    tendedMinutes: Math.max(1, Math.round(request.wish.tendedFor ?? request.wish.minutes)),
     readyKelvin: isHeatedFirst(request.wish) ? request.wish.wanted - READY_KELVIN : 0,
     handful: handfulOf(request),
     brownMinutes: Math.round(request.wish.brownFirst ?? 0),

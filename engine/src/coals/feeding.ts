@@ -40,6 +40,8 @@ export interface FeedWish {
   readonly heldShareAbove: number;
   readonly room: Room;
   readonly stayMinutes: number;
+  /** Coals are added with an eye to this; the stay, or longer. */
+  readonly tendedMinutes: number;
   /** The empty oven is loaded when it is this hot; 0 for a load that starts in a cold oven. */
   readonly readyKelvin: number;
   /** Smallest number that can be told: 1, or half a shovel. */
@@ -88,8 +90,12 @@ export const fedRun = (wish: FeedWish, start: OvenMoment): FedRun => {
       moment = withLoadIn(moment, wish.setting.load);
     }
     const latestIn = Math.max(PREHEAT_MOST_MINUTES, wish.brownMinutes);
-    const outMinute = Math.min(loadInMinute, latestIn) + wish.stayMinutes;
-    const addition = additionAt(wish, moment, { outMinute, last: additions.at(-1)?.minute ?? 0 });
+    const inMinute = Math.min(loadInMinute, latestIn);
+    const outMinute = inMinute + wish.stayMinutes;
+    const addition = additionAt(wish, moment, {
+      tendedTo: inMinute + wish.tendedMinutes,
+      last: additions.at(-1)?.minute ?? 0,
+    });
     if (addition) additions.push(addition);
     if (addition) moment = withCoals(moment, laid(addition));
     moments.push(moment);
@@ -140,7 +146,7 @@ export const aheadIn = (
 };
 
 interface Tending {
-  readonly outMinute: number;
+  readonly tendedTo: number;
   /** Minute of the last addition, 0 = coals on. */
   readonly last: number;
 }
@@ -200,11 +206,11 @@ const potTending = (burnoutMinutes: number): Tended => {
 const additionAt = (
   wish: FeedWish,
   moment: OvenMoment,
-  { outMinute, last }: Tending,
+  { tendedTo, last }: Tending,
 ): Addition | undefined => {
   const { minute } = moment;
   if (wish.brownMinutes > 0 && minute <= wish.brownMinutes) return afterBrowning(wish, moment);
-  const left = outMinute - minute;
+  const left = tendedTo - minute;
   const { look, sag, ahead, beforeOut } = tendingOf(wish);
   if (!isTended(wish, moment, last) || left < beforeOut) return;
   const burnoutMinutes = wish.setting.burnoutMinutes;

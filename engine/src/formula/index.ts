@@ -24,8 +24,9 @@ export {
 export { lineOf, withGrams } from './bench/line.ts';
 export { formulaCodes } from './codes.ts';
 export { handlingFor, percentagesOf, type WeighedIngredient } from './dough.ts';
-export type * from './formula.ts';
 // Gas
+export { doughTrouble } from './dough-trouble.ts';
+export type * from './formula.ts';
 export {
   gasOfPowder,
   gasOfSoda,

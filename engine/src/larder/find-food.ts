@@ -193,10 +193,12 @@ function otherFoods({ name }: NameFound, food: Food): readonly Food[] {
   });
 }
 
-/** Behind "or" or "and": a second food, by its own name. */
+/** Behind "or", "and" or "plus": a second food, by its own name. */
+const SECOND_LINKS: ReadonlySet<string> = new Set(['or', 'and', 'plus']);
+
 function secondFoods(words: readonly Word[], found: NameFound, options: SearchOptions) {
   const link = words.find((each) => isLink(each) && found.words.at(-1)!.to <= each.from);
-  if (link === undefined || (link.word !== 'or' && link.word !== 'and')) return [];
+  if (link === undefined || !SECOND_LINKS.has(link.word)) return [];
   const rest = words.filter((each) => link.to <= each.from && each.part === link.part);
   const second = bestName(rest, { manner: options.manner });
   return second === undefined || second.food.key === found.food.key

@@ -2,9 +2,10 @@
 // Sources: bakersPercent; battersAndDoughs for thickness. Weakness: figures take the larder's
 // average food; a tin, a brand or a wet day differs.
 
-import { type OrRefusal, refusal } from '../../notice/notice.ts';
+import type { OrRefusal } from '../../notice/notice.ts';
 import { type Grams, grams, type Ratio, ratio } from '../../quantity/unit.ts';
 import { type DoughShare, flourIn, shareOf, type WeighedIngredient } from '../dough.ts';
+import { doughTrouble } from '../dough-trouble.ts';
 import { asDryYeast } from '../swap/yeasts.ts';
 import { doubtOf } from './doubt.ts';
 
@@ -41,17 +42,13 @@ export interface DoughCharacter {
 /**
  * A recipe's figures as shares of its flour.
  *
- * @refuses  FORMULA_AMOUNT_IMPOSSIBLE — an amount is negative or no number
- * @refuses  FORMULA_FLOUR_MISSING — nothing to count the rest against
- * @refuses  FORMULA_WETTER_THAN_BATTER — past any batter; names the water that would still do
+ * @refuses  as doughTrouble
  */
 export function characterOf(lines: readonly WeighedIngredient[]): OrRefusal<DoughCharacter> {
-  const wrong = lines.find((line) => !Number.isFinite(line.grams) || line.grams < 0);
-  if (wrong !== undefined) return impossible(wrong);
+  const trouble = doughTrouble(lines);
+  if (trouble !== undefined) return trouble;
   const flour = flourIn(lines);
-  if (!(0 < flour)) return withoutFlour(lines);
   const figures = figuresOf(lines, flour);
-  if (MOST_WATER < figures.hydration.share) return tooWet(figures.hydration.share, flour);
   const { share, low, high } = figures.hydration;
   return {
     flour,
@@ -79,10 +76,6 @@ const PART_OF_FIGURE: Readonly<Record<Exclude<FigureName, 'yeast'>, keyof DoughS
   powder: 'powder',
   soda: 'soda',
 };
-
-/** One cup of liquid to one of sifted flour is a pour batter: 237 to 116 g (herr41); and doubt. */
-export const MOST_WATER = 2.5;
-const POUR_BATTER_WATER = 237 / 116;
 
 /**
  * By water to flour. Two school books of cookery give cups of liquid to cups of flour: 1 : 1 to
@@ -128,28 +121,3 @@ function squaresIn(lines: readonly WeighedIngredient[], share: ShareOfLine, whol
     ...lines.map((line) => (share(line) * line.grams * doubtOf(line.ingredient)) / whole),
   );
 }
-
-const impossible = ({ ingredient, grams: mass }: WeighedIngredient) =>
-  refusal(
-    'FORMULA_AMOUNT_IMPOSSIBLE',
-    [ingredient.name],
-    { ingredient: ingredient.name },
-    { massGrams: mass },
-  );
-
-/** The nearest thing that works: the flour that this much water makes into a soft dough. */
-function withoutFlour(lines: readonly WeighedIngredient[]) {
-  const water = lines.reduce((sum, line) => sum + shareOf(line.ingredient).water * line.grams, 0);
-  const nearest = 0 < water ? water / SOFT_DOUGH_WATER : 0;
-  return refusal('FORMULA_FLOUR_MISSING', ['flour'], {}, { flourGrams: Math.round(nearest) });
-}
-
-const SOFT_DOUGH_WATER = 0.63; // one of liquid to three of flour, battersAndDoughs
-
-const tooWet = (hydration: number, flour: number) =>
-  refusal(
-    'FORMULA_WETTER_THAN_BATTER',
-    ['water', 'flour'],
-    {},
-    { hydrationRatio: hydration, waterGrams: Math.round(POUR_BATTER_WATER * flour) },
-  );

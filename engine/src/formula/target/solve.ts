@@ -6,14 +6,10 @@
 import { type OrRefusal, type Refusal, refusal } from '../../notice/notice.ts';
 import { nonNegativeLeastSquares } from '../../numerics/nonnegative.ts';
 import { carrierOf, USUAL_CARRIER } from '../bench/balance.ts';
-import {
-  characterOf,
-  type DoughCharacter,
-  type FigureName,
-  MOST_WATER,
-} from '../bench/character.ts';
+import { characterOf, type DoughCharacter, type FigureName } from '../bench/character.ts';
 import { lineOf, withGrams } from '../bench/line.ts';
 import { flourIn, type WeighedIngredient } from '../dough.ts';
+import { MOST_WATER } from '../dough-trouble.ts';
 import {
   achievedOf,
   type FormulaTargets,
@@ -75,7 +71,8 @@ function withCarriers(lines: readonly WeighedIngredient[], wishes: readonly Wish
 
 // A wish counts ten thousand times a share that nobody asked for; water, fat, salt and leavening that
 // were not asked for count thirty times as much as the share of one ingredient; a wish that gives way, ten.
-// Where no mass is wished the flour stays about what it was.
+// Where neither mass nor a held line says how large the dough is, its flour stays what it was: shares
+// alone would be met as well by a crumb. A held line has that say itself, and the flour only leans.
 const WEIGHT = { wish: 1e4, kept: 30, givesWay: 10, share: 1, size: 0.01 };
 const KEPT: readonly FigureName[] = ['hydration', 'fat', 'salt', 'powder', 'soda', 'yeast'];
 
@@ -90,12 +87,13 @@ function solveFor(
     (figure) => !wishes.some((wish) => wish.kind === 'figure' && wish.figure === figure),
   ).map((figure): Wish => ({ kind: 'figure', figure, wanted: before.figures[figure].share }));
   const isSized = wishes.some(({ kind }) => kind === 'batch');
+  const isHeld = wishes.some(({ kind }) => kind === 'held');
   const size = { factors: lines.map((line) => flourShare(line) / flour), right: 1 };
   const rows = [
     ...wishes.map((wish, at) => weighted(rowOf(wish, lines, flour), weights[at]!)),
     ...kept.map((wish) => weighted(rowOf(wish, lines, flour), WEIGHT.kept)),
     ...lines.map((_, at) => weighted(shareRow(lines, at, flour), WEIGHT.share)),
-    ...(isSized ? [] : [weighted(size, WEIGHT.size)]),
+    ...(isSized ? [] : [weighted(size, isHeld ? WEIGHT.size : WEIGHT.wish)]),
   ];
   // Unknowns as multiples of what is there, so that all are about 1.
   const units = lines.map((line) => (0 < line.grams ? line.grams : flour * NEW_SHARE));

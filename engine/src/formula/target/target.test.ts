@@ -36,6 +36,15 @@ describe('targets of a formula', () => {
     expect(massOf(answer, 'active-dry-yeast') / massOf(answer, 'bread-flour')).toBeCloseTo(0.01, 3);
   });
 
+  it('leave the flour what it was where nothing says how large the dough is', () => {
+    const [flour] = linesOf(LARD_BREAD);
+    for (const share of [0.5, 0.62, 0.7]) {
+      const answer = solved(linesOf(LARD_BREAD), { figures: { hydration: ratio(share) } });
+      expect(answer.character.figures.hydration.share).toBeCloseTo(share, 4);
+      expect(answer.lines[0]!.grams).toBeCloseTo(flour!.grams, 0);
+    }
+  });
+
   it('keep a held line to the gram and fit the rest around it', () => {
     const answer = solved(linesOf(LARD_BREAD), {
       figures: { fat: ratio(0.2), hydration: ratio(0.62) },

@@ -8,7 +8,13 @@ import type { RiseEstimate } from '../formula.ts';
 import { pressureRatioAt } from '../height.ts';
 import { type DoughAt, type PlaceAt, steadily } from './history.ts';
 import type { Leaven } from './rate.ts';
-import { placeAfter, type RiseAlong, riseAlong, workWithin } from './rise-along.ts';
+import {
+  LONGEST_RISE_MINUTES,
+  placeAfter,
+  type RiseAlong,
+  riseAlong,
+  workWithin,
+} from './rise-along.ts';
 import { type LeavenFound, leavenIn, shareForWork, workToDouble } from './work.ts';
 
 export interface RisePlan {
@@ -69,11 +75,14 @@ export function risePlan(
   const found = leavenIn(lines);
   if (found === undefined) return undefined;
   const base = firstRise(found, wish);
+  const second = base.minutes === undefined ? undefined : secondRise(found, wish, base);
+  const estimate = second && estimateOf(found, wish, base, second);
   return {
     ...found,
     mixed: wish.mixed,
-    ...(base.minutes === undefined ? {} : { estimate: estimateOf(found, wish, base) }),
-    done: base.done,
+    ...(estimate === undefined ? {} : { estimate }),
+    // Once risen and then asleep in its shape it is no nearer to bread than its second rise got.
+    done: Math.min(base.done, second?.done ?? 1),
     along: base.along.filter(({ minute }) => minute % 30 === 0),
     options: optionsFor(found, wish, base),
   };
@@ -85,15 +94,21 @@ function firstRise(found: LeavenFound, wish: RiseWish, band = 1): RiseAlong {
   return riseAlong({ leaven: found.leaven, work, start: { mixed, mass, place } });
 }
 
-function estimateOf(found: LeavenFound, wish: RiseWish, base: RiseAlong): RiseEstimate {
+/** Undefined where its second rise is not done within a day. */
+function estimateOf(
+  found: LeavenFound,
+  wish: RiseWish,
+  base: RiseAlong,
+  second: RiseAlong,
+): RiseEstimate | undefined {
   const first = base.minutes!;
-  const longest = first * BAND.most;
+  if (second.minutes === undefined) return undefined;
   return {
     dough: meanDough(base, first),
     first,
-    second: secondRise(found, wish, base),
+    second: second.minutes,
     least: firstRise(found, wish, BAND.least).minutes ?? minutes(first * BAND.least),
-    most: firstRise(found, wish, BAND.most).minutes ?? minutes(longest),
+    most: firstRise(found, wish, BAND.most).minutes ?? minutes(LONGEST_RISE_MINUTES),
   };
 }
 
@@ -104,12 +119,11 @@ function meanDough({ along }: RiseAlong, first: number): Kelvin {
 }
 
 /** Shaped in smaller pieces, it goes on where the first rise ended. */
-function secondRise(found: LeavenFound, wish: RiseWish, base: RiseAlong): Minutes {
+function secondRise(found: LeavenFound, wish: RiseWish, base: RiseAlong): RiseAlong {
   const work = workToDouble(found, pressureRatioAt(wish.elevation)) * SECOND_OF_FIRST;
   const place = placeAfter(wish.shapedPlace ?? wish.place, base.minutes!);
   const start = { mixed: base.dough, mass: grams(wish.mass / 2), place };
-  const second = riseAlong({ leaven: found.leaven, work, start });
-  return second.minutes ?? minutes(base.minutes! * SECOND_OF_FIRST);
+  return riseAlong({ leaven: found.leaven, work, start });
 }
 
 /** Tuned to be worth doing and to stay in what cooks do: half as much again, half; 4 K of dough. */

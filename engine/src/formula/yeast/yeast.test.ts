@@ -152,6 +152,17 @@ describe('a rise along the day', () => {
     );
   });
 
+  it('never has a shorter second rise, nor a nearer late end, in a colder place', () => {
+    const never = Number.POSITIVE_INFINITY;
+    const plans = [25, 20, 15, 10, 6, 4, 2, 1, 0, -3, -5].map((at) => planIn(YEASTED, still(at)));
+    for (const of of ['second', 'most'] as const) {
+      const found = plans.map(({ estimate }) => estimate?.[of] ?? never);
+      expect(found).toEqual(found.toSorted((one, other) => one - other));
+    }
+    expect(plans.at(-1)!.estimate).toBeUndefined();
+    expect(plans.at(-1)!.done).toBeLessThan(1);
+  });
+
   it('keeps its own likely time between its least and its most', () => {
     const { first, least, most } = planIn(YEASTED, still(15)).estimate!;
     expect(least).toBeLessThan(first);

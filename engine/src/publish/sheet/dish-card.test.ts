@@ -2,6 +2,7 @@
 // here proves the plan right; that is for the stages' own tests.
 
 import { describe, expect, it } from 'vitest';
+import { colourWord } from '../../bake/inside/index.ts';
 import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
 import { readyRecipes } from '../../menu/ready-recipes.ts';
 import { campForTonight } from '../../menu/tonight.ts';
@@ -13,6 +14,7 @@ import { fixturePlan } from '../fixture.ts';
 import { noticeBox } from '../notice-text.ts';
 import { renderText } from '../render/text.ts';
 import { sayFor } from '../speak.ts';
+import { asDone } from './check-colours.ts';
 import { dishCard } from './dish-card.ts';
 import { fireAndCareSheet } from './fire-and-care.ts';
 
@@ -116,19 +118,31 @@ describe.each(plans)('the card of %s', (_name, plan) => {
     expect(Math.max(0, ...counts)).toBeLessThanOrEqual(Math.max(2, Math.min(6, all / 4)));
   });
 
-  it('asks at the last look for the colours of "done when"', () => {
-    const text = renderText(cardOf(plan), { width: 400 });
-    const { top, bottom } = loadsOf(plan)[0]![1].bake.done;
-    const asked = (word: string) => [
-      ...text.matchAll(new RegExp(`(?:seconds|knife): the ${word} is (\\w+)`, 'g')),
-    ];
-    for (const [word, colour] of [
-      ['top', top],
-      ['bottom', bottom],
-    ] as const) {
-      const last = asked(word).at(-1)?.[1];
-      if (colour !== undefined && last !== undefined) expect(last).toBe(colour);
+  it('keeps a bread in as long as it says that it bakes, added coals or not', () => {
+    for (const [, { coals, bake }] of loadsOf(plan)) {
+      if (bake.inside === undefined) continue;
+      const stay = coals.outMinute - coals.loadInMinute;
+      expect(Math.abs(stay - bake.minutes)).toBeLessThan(3.5);
     }
+  });
+
+  it('asks at each look for the colours of the cut at its minute, none past "done when"', () => {
+    const [, load] = loadsOf(plan)[0]!;
+    const { inside, done } = load.bake;
+    const shades = ['pale', 'straw', 'brown', 'dark', 'burnt'];
+    for (const { minute, ways } of asDone(load))
+      for (const way of ways) {
+        if (way.by !== 'top-colour' && way.by !== 'bottom-corner') continue;
+        const face = way.by === 'top-colour' ? 'top' : 'bottom';
+        const wanted = done[face];
+        if (wanted === undefined) continue;
+        expect(shades.indexOf(way.colour)).toBeLessThanOrEqual(shades.indexOf(wanted));
+        const now = inside?.moments[Math.round(minute - load.coals.loadInMinute)];
+        if (now === undefined) continue;
+        const seen = colourWord(face === 'top' ? now.topColour : now.bottomColour);
+        if (shades.indexOf(seen) <= shades.indexOf(wanted)) expect(way.colour).toBe(seen);
+        else expect(way.colour).toBe(wanted);
+      }
   });
 
   it('asks for grease or for paper, never for both on one floor', () => {
