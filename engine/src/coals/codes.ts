@@ -85,23 +85,23 @@ export const coalsCodes = {
   },
   COALS_LAYOUT_DOES: {
     kind: 'notice',
-    when: 'The cook’s own layout, run on, stays on the mean within a step of the wanted heat.',
+    when: 'The cook’s own layout, run on, stays on the mean within a step of the wanted heat, or a pot at its boil.',
     next: 'Leave it.',
   },
   COALS_LAYOUT_HOT: {
     kind: 'notice',
-    when: 'The cook’s own layout, run on, is more than a step of the charts too hot on the mean.',
-    next: 'Take off about as many coals as are said.',
+    when: 'The cook’s own layout, run on, is more than a step of the charts too hot on the mean, or a simmer boils hard.',
+    next: 'Take off as many coals as are said, at the minute that is said.',
   },
   COALS_LAYOUT_COOL: {
     kind: 'notice',
-    when: 'The cook’s own layout, run on, is more than a step of the charts too cool on the mean.',
-    next: 'Add about as many coals as are said, or screen the wind.',
+    when: 'The cook’s own layout, run on, is more than a step of the charts too cool on the mean, or a pot does not boil.',
+    next: 'Add as many coals as are said, above and below: the fewest that do, tried by running them.',
   },
   COALS_LAYOUT_FADES: {
     kind: 'notice',
     when: 'The cook’s own layout reaches the wanted heat and does not hold it to the end.',
-    next: 'Have coals ready at the minute given.',
+    next: 'Add as many coals as are said, at the minute that is said.',
   },
   COALS_LAYOUT_BOTTOM_HEAVY: {
     kind: 'notice',

@@ -1,14 +1,7 @@
 // Will my own layout do? The cook's coals, run on from now, and one line about them.
 // Source: run.ts; a heat that "does" is one step of the charts to each side.
 
-import {
-  isRefusal,
-  type Notice,
-  type NoticeValues,
-  notice,
-  type OrRefusal,
-  refusal,
-} from '../notice/notice.ts';
+import { isRefusal, type Notice, notice, type OrRefusal, refusal } from '../notice/notice.ts';
 import { type Kelvin, kelvin, type Minutes } from '../quantity/unit.ts';
 import { factorMoments } from './band.ts';
 import { chartHeat, charts } from './charts.ts';
@@ -16,6 +9,8 @@ import type { CurvePoint } from './coal-plan.ts';
 import { curveOf } from './curve.ts';
 import { beliefsFor } from './factors.ts';
 import { type FireNow, type FireState, fireNow, liveCoals, runOn } from './fire-state.ts';
+import { MOST_BELOW_SHARE } from './layout-advice.ts';
+import { countedMoments, layoutVerdict, meanOven } from './layout-verdict.ts';
 import { heatNeedFor } from './need.ts';
 import { noFire } from './no-fire.ts';
 import { COALS_RANGE, siteNotices } from './range.ts';
@@ -62,15 +57,15 @@ export const judgeLayout = (question: LayoutQuestion): OrRefusal<LayoutJudgement
   const runs = factorMoments(setting, beliefsFor(request), (changed) =>
     runOn(changed, moment, ahead),
   );
-  const counted = moments.filter((each) => each.minute > (ahead.loadInMinute ?? 0));
+  const counted = countedMoments(moments, ahead);
   const out = noFire(question, now);
   return {
     curve: curveOf(request.load, moments, runs),
-    mean: kelvin(meanOf(counted)),
+    mean: kelvin(meanOven(counted)),
     ...chartHeatOf(question),
     heldMinutes: counted.filter((each) => isHeld(each, question.wanted)).length,
     notices: [
-      out ?? judged(question, now, counted),
+      out ?? layoutVerdict({ state: question, wanted: question.wanted, now, ahead, moments }),
       ...layoutNotices(question, now),
       ...siteNotices(request),
     ],
@@ -88,51 +83,16 @@ const chartHeatOf = ({ oven, coals, fuel, method }: LayoutQuestion) => {
 const loadAt = ({ loadInMinute }: LayoutQuestion) =>
   loadInMinute === undefined ? {} : { loadInMinute: Math.max(0, Math.round(loadInMinute)) };
 
-const meanOf = (moments: readonly OvenMoment[]): number =>
-  moments.reduce((sum, each) => sum + each.ovenKelvin, 0) / Math.max(1, moments.length);
-
 const isHeld = (moment: OvenMoment, wanted: Kelvin) =>
   Math.abs(moment.ovenKelvin - wanted) <= WANTED_HALF_RANGE;
-
-/** It may start right and not last: looked for in its last third. */
-const LAST_SHARE = 1 / 3;
-
-const judged = (
-  { wanted, oven }: LayoutQuestion,
-  { request, setting }: FireNow,
-  counted: readonly OvenMoment[],
-): Notice => {
-  const about = { oven: oven.id };
-  const mean = meanOf(counted);
-  const late = counted.slice(Math.floor(counted.length * (1 - LAST_SHARE)));
-  const hottest = Math.max(...counted.map((each) => each.ovenKelvin));
-  const { perKelvin } = heatNeedFor(request, setting);
-  const values: NoticeValues = {
-    meanKelvin: mean,
-    wantedKelvin: wanted,
-    coals: Math.max(1, Math.round(Math.abs(wanted - mean) * perKelvin)),
-    fuel: request.fuel.kind,
-  };
-  const isFading =
-    hottest >= wanted - WANTED_HALF_RANGE && meanOf(late) < wanted - WANTED_HALF_RANGE;
-  if (isFading) {
-    const last = counted.findLast((each) => each.ovenKelvin >= wanted - WANTED_HALF_RANGE);
-    return notice('COALS_LAYOUT_FADES', 'doubt', about, { ...values, minute: last?.minute ?? 0 });
-  }
-  if (mean > wanted + WANTED_HALF_RANGE) return notice('COALS_LAYOUT_HOT', 'doubt', about, values);
-  if (mean < wanted - WANTED_HALF_RANGE) return notice('COALS_LAYOUT_COOL', 'doubt', about, values);
-  return notice('COALS_LAYOUT_DOES', 'note', about, values);
-};
-
-/** More of a bread's coals below than this and its bottom is done first (splitByMethod: a third). */
-const MOST_BELOW_SHARE = 0.45;
 
 const layoutNotices = (question: LayoutQuestion, { moment, request, setting }: FireNow) => {
   const notices: Notice[] = [];
   const about = { oven: question.oven.id };
   const [above, below] = [liveCoals(moment, 'above'), liveCoals(moment, 'below')];
   const { room } = heatNeedFor(request, setting);
-  const values = { above, below, fuel: request.fuel.kind };
+  const fits = { lidFits: room.lidAll, floorFits: room.floorAll };
+  const values = { above, below, ...fits, fuel: request.fuel.kind };
   if (isBaked(question.method) && below > MOST_BELOW_SHARE * (above + below))
     notices.push(notice('COALS_LAYOUT_BOTTOM_HEAVY', 'doubt', about, values));
   if (above > room.lidAll || below > room.floorAll)

@@ -48,7 +48,13 @@ const countNotices = (request: CoalRequest, counted: Counted): readonly Notice[]
   if (pins.above !== undefined || pins.below !== undefined)
     notices.push(notice('COALS_PINNED_GIVES', 'note', about, values));
   if ((pins.above ?? 0) > need.room.lidAll || (pins.below ?? 0) > need.room.floorAll)
-    notices.push(notice('COALS_PIN_OVERFILLS', 'doubt', about, values));
+    notices.push(
+      notice('COALS_PIN_OVERFILLS', 'doubt', about, {
+        ...values,
+        lidFits: need.room.lidAll,
+        floorFits: need.room.floorAll,
+      }),
+    );
   if (counted.movedToLid > 0)
     notices.push(notice('COALS_RING_FULL', 'note', about, ringValues(request, counted)));
   // A full lid that gives the heat all the same is no shortage.

@@ -2,6 +2,7 @@
 
 import type { NoticeValues } from '../../notice/notice.ts';
 import type { Sentence, Words } from '../say.ts';
+import { layoutCool, layoutDoes, layoutFades, layoutHot, overfills } from './layout.ts';
 
 const number = (values: NoticeValues, key: string): number => Number(values[key] ?? 0);
 
@@ -10,10 +11,6 @@ const counts = (values: NoticeValues): string =>
 
 /** A sentence may begin with the name of an oven. */
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** Wood is never told in briquettes. */
-const byCoals = (values: NoticeValues): string =>
-  values.fuel === 'wood-coals' ? '' : `, about ${number(values, 'coals')}`;
 
 const gives: Sentence = (values, about, say) =>
   `${capital(say.ovenName(about.oven ?? ''))}: expect about ${say.oven(number(values, 'meanKelvin'))} ` +
@@ -77,8 +74,7 @@ export const coalsWords: Words = {
     values.fuel === 'wood-coals'
       ? `Your own layout is kept. ${gives(values, about, say)}`
       : `Your own ${counts(values)} are kept. ${gives(values, about, say)}`,
-  COALS_PIN_OVERFILLS: (_values, about, say) =>
-    `More coals than lie flat on ${say.ovenName(about.oven ?? '')}: heaped ones roll off.`,
+  COALS_PIN_OVERFILLS: (values, about, say) => overfills(values, about, say),
   COALS_FUEL_SHORT: (values, about, say) =>
     `${say.ovenName(about.oven ?? '')} alone burns ${say.mass(number(values, 'massGrams'))} of charcoal; ` +
     `you have ${say.mass(number(values, 'onHandGrams'))}.`,
@@ -110,17 +106,10 @@ export const coalsWords: Words = {
   COALS_AIR_OUTSIDE_RANGE: (values, _about, say) =>
     `Air of ${say.degrees(number(values, 'airKelvin'))} or its pressure is outside what these ` +
     'numbers were tried on: take them as a direction only.',
-  COALS_LAYOUT_DOES: (values, _about, say) =>
-    `It will do: about ${say.oven(number(values, 'meanKelvin'))} on the whole.`,
-  COALS_LAYOUT_HOT: (values, _about, say) =>
-    `Too hot: about ${say.oven(number(values, 'meanKelvin'))} where ` +
-    `${say.oven(number(values, 'wantedKelvin'))} is wanted. Take some off${byCoals(values)}.`,
-  COALS_LAYOUT_COOL: (values, _about, say) =>
-    `Too cool: about ${say.oven(number(values, 'meanKelvin'))} where ` +
-    `${say.oven(number(values, 'wantedKelvin'))} is wanted. Add some${byCoals(values)}.`,
-  COALS_LAYOUT_FADES: (values, _about, say) =>
-    `It does at first, but fades after ${say.minutes(number(values, 'minute'))}: ` +
-    'have coals ready by then.',
+  COALS_LAYOUT_DOES: (values, about, say) => layoutDoes(values, about, say),
+  COALS_LAYOUT_HOT: (values, about, say) => layoutHot(values, about, say),
+  COALS_LAYOUT_COOL: (values, about, say) => layoutCool(values, about, say),
+  COALS_LAYOUT_FADES: (values, about, say) => layoutFades(values, about, say),
   COALS_LAYOUT_BOTTOM_HEAVY: (values) =>
     values.fuel === 'wood-coals'
       ? 'Much of it lies below: a third there is usual for bread, or the bottom burns.'
