@@ -18,6 +18,7 @@ export const formulaCommand = (shell: Shell, end: (code: ExitCode) => void): Com
     .option('--target <share>', '"62 % water", fat, salt, sugar, powder, soda, yeast', collect)
     .option('--mass <weight>', 'the whole dough: "540 g"')
     .option('--fill <size>', 'as much dough as fills this oven: "10 in"')
+    .option('--thick <size>', 'rolled out or poured so in that oven: "1/2 in"')
     .option('--hold <food>', 'this food stays: "lard", or "flour=400 g"', collect)
     .option('--swap <foods>', 'one food for another: "lard=butter"')
     .option('--measures <kind>', 'us or metric')
@@ -30,5 +31,6 @@ const EXAMPLES = `For example:
   emberwright formula camp.json --recipe fire-bread --beside fire-bread
   emberwright formula fire-bread --target "62 % water" --mass "540 g"
   emberwright formula fire-bread --target "62 % water" --fill "10 in" --hold "lard=30 g"
+  emberwright formula fire-bread --fill "10 in" --thick "1/2 in"
   emberwright formula biscuits --swap "shortening=butter"
   emberwright formula biscuits --swap "baking powder=cream of tartar"`;

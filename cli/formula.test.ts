@@ -65,6 +65,35 @@ describe('emberwright formula', () => {
     expect(flat).toMatch(/What rounding costs/);
   });
 
+  it('fills an oven with what `fits` says goes in, and both say how thick', () => {
+    for (const [thick, oven] of [
+      ['1/2 in', '10 in'],
+      ['3/4 in', '12 in'],
+      ['2 cm', '30 cm'],
+    ] as const) {
+      const filled = command('formula', 'fire-bread', '--fill', oven, '--thick', thick);
+      const fits = command('fits', '--what', 'round', '--oven', oven, '--thick', thick);
+      const [, mass] = /=== (.*?) in all/.exec(fits.flat) ?? [];
+      expect(filled.flat).toContain(`regular ${mass} Rolled`);
+      expect(filled.flat).toMatch(/Rolled to .* \(as you said; it draws together to/);
+      expect(fits.flat).toMatch(/Rolled .* \(draws together to/);
+    }
+    expect(command('formula', 'fire-bread', '--fill', '10 in').flat).toMatch(
+      /Thick, raw 1 in \(as the recipe has it\)/,
+    );
+  });
+
+  it('refuses a weight beside a full oven by both names, with the thickness at which both hold', () => {
+    // 540 g on a floor of 8.4 inches (0.0358 m2) at 1.1 g/cm3 lies 13.7 mm thick.
+    const done = command('formula', 'fire-bread', '--mass', '540 g', '--fill', '25.4 cm');
+    expect(done.exit).toBe(1);
+    const error = done.error.replaceAll('\u00a0', ' ');
+    expect(error).toMatch(/whole mass of 540 g and a full 25 cm oven can't stand together/);
+    expect(error).toMatch(/540 g fills it if it lies 1\.4 cm thick/);
+    const agreed = ['--mass', '985 g', '--fill', '10 in'];
+    expect(command('formula', 'fire-bread', ...agreed).exit).toBe(0);
+  });
+
   it('names what fights and the nearest that works, and ends with 1', () => {
     const { exit, flat } = command(
       ...['formula', 'fire-bread', '--mass', '540 g', '--hold', 'flour=600 g'],
@@ -100,6 +129,10 @@ describe('emberwright formula', () => {
     [['--target', 'wet'], 3],
     [['--hold', 'moon dust'], 3],
     [['--mass', 'much'], 3],
+    [['--thick', '1/2 in'], 3],
+    [['--fill', '10 in', '--thick', '0 in'], 3],
+    [['--fill', '40 in'], 1],
+    [['--fill', '8 in', '--thick', '4 in'], 1],
   ] as const)('ends as help says for what it can not read: %j', (words, exit) => {
     const done = command('formula', 'fire-bread', ...words);
     expect(done.exit).toBe(exit);

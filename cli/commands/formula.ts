@@ -4,12 +4,19 @@ import {
   balanceOf,
   benchSheet,
   characterOf,
+  type Filled,
+  filledBy,
+  grams,
+  isKnownSize,
   isRefusal,
-  massToFill,
+  type Measures,
+  metres,
   nominalOven,
+  type OrRefusal,
   type Recipe,
   type Refusal,
   readyRecipeWithId,
+  refusal,
   refusalText,
   renderText,
   type Say,
@@ -37,6 +44,7 @@ export interface FormulaOptions extends ReaderOptions {
   readonly target?: readonly string[];
   readonly mass?: string;
   readonly fill?: string;
+  readonly thick?: string;
   readonly hold?: readonly string[];
   readonly swap?: string;
 }
@@ -44,15 +52,18 @@ export interface FormulaOptions extends ReaderOptions {
 export function formula(what: string, options: FormulaOptions, shell: Shell): ExitCode {
   const recipe = recipeOf(what, options.recipe, shell);
   const say = sayFor({
-    ...readerOf(options, 'metric'),
+    ...readerOf(options, usualMeasures(options)),
     plan: { camp: { ovens: [], hands: [] }, menu: { dishes: [] } },
   });
   const lines = linesOf(recipe);
   if (options.swap !== undefined) return toldSwap(recipe, options.swap, { say, shell });
-  const targets = targetsOf({ ...options, mass: massWish(recipe, options) }, lines);
+  const filled = filledFor(recipe, options);
+  if (filled !== undefined && isRefusal(filled)) return stop(filled, { say, shell });
+  const mass = options.mass === undefined ? filled?.mass : massWish(options.mass);
+  const targets = targetsOf({ ...options, mass }, lines);
   if (targets !== undefined) {
     const outcome = solveTargets(lines, targets);
-    print(targetSheet(`${recipe.name}: what goes in`, outcome, say), shell);
+    print(targetSheet(`${recipe.name}: what goes in`, outcome, say, filled), shell);
     return isRefusal(outcome) ? EXIT.stopped : EXIT.fine;
   }
   return toldBench(recipe, options.beside ?? [], { say, shell });
@@ -124,10 +135,30 @@ function toldSwap(recipe: Recipe, text: string, told: Told): ExitCode {
 
 const SWAP_HELP = 'Write --swap "lard=butter".';
 
-/** The mass that is wished, or that fills an oven at the recipe's own thickness. */
-function massWish(recipe: Recipe, { mass, fill }: FormulaOptions): number | undefined {
-  if (mass !== undefined) return quantityOf('--mass', mass, 'mass', '540 g');
-  if (fill === undefined) return undefined;
-  const diameter = quantityOf('--fill', fill, 'length', '10 in');
-  return massToFill(nominalOven(diameter as Parameters<typeof nominalOven>[0]), recipe);
+/** What fills the oven that is wished for; undefined where none is. */
+function filledFor(recipe: Recipe, options: FormulaOptions): OrRefusal<Filled> | undefined {
+  const { mass, fill, thick } = options;
+  if (fill === undefined) {
+    if (thick === undefined) return undefined;
+    throw wrongUse('--thick', `"${thick}"`, 'an oven to fill', 'Add --fill "10 in".');
+  }
+  const diameter = metres(quantityOf('--fill', fill, 'length', '10 in'));
+  if (!isKnownSize(diameter)) {
+    return refusal('MENU_OVEN_SIZE_UNKNOWN', ['oven'], {}, { diameterMetres: diameter });
+  }
+  const rolled = thick === undefined ? undefined : quantityOf('--thick', thick, 'length', '1/2 in');
+  if (rolled !== undefined && !(0 < rolled)) {
+    throw wrongUse('--thick', `"${thick}"`, 'more than nothing', 'Write --thick "1/2 in".');
+  }
+  return filledBy(recipe, {
+    oven: nominalOven(diameter),
+    ...(rolled === undefined ? {} : { rolledTo: metres(rolled) }),
+    ...(mass === undefined ? {} : { mass: grams(massWish(mass)) }),
+  });
 }
+
+const massWish = (text: string) => quantityOf('--mass', text, 'mass', '540 g');
+
+/** Speaks metric unless an oven or a weight was written in inches or pounds. */
+const usualMeasures = ({ fill = '', thick = '', mass = '' }: FormulaOptions): Measures =>
+  /\b(in|inch(es)?|lb|oz)\b|"/i.test(`${fill} ${thick} ${mass}`) ? 'us' : 'metric';

@@ -78,6 +78,11 @@ export const menuCodes = {
     when: 'Not one piece of what is asked about goes into the oven: too thick, too wide, too tall.',
     next: 'Make it thinner or smaller, take the rack out, or look for a larger or deeper oven.',
   },
+  MENU_MASS_AGAINST_FILL: {
+    kind: 'refusal',
+    when: 'A dough is to weigh so much and to fill an oven of which it fills more or less.',
+    next: 'Leave one of the two out, or change how thick it lies.',
+  },
   MENU_THICKNESS_WITHOUT_EFFECT: {
     kind: 'notice',
     when: 'A thickness was asked for, and the dish takes its own, or its amount decides it.',
@@ -217,6 +222,11 @@ export const menuCodes = {
     kind: 'notice',
     when: 'The heat of a pasted recipe was read from a number without °F or °C, or from a word.',
     next: 'Look whether it is meant so.',
+  },
+  MENU_TEXT_COALS: {
+    kind: 'notice',
+    when: 'The writer of a pasted recipe said how many coals to lay.',
+    next: 'Nothing: it stands beside our count, which is reckoned for your oven, air and wind.',
   },
   MENU_TEXT_STEPS: {
     kind: 'notice',

@@ -2,7 +2,6 @@
 
 // What a menu is
 export { menuCodes } from './codes.ts';
-export { massToFill } from './fill-oven.ts';
 // What goes into an oven
 export { portionsIn } from './fit/feeds.ts';
 export {
@@ -12,6 +11,7 @@ export {
   type FitLayer,
   type OvenFit,
 } from './fit/fit.ts';
+export { type Filled, filledBy } from './fit/recipe-fit.ts';
 export { type SizeFit, sizesFor } from './fit/sizes.ts';
 export {
   type BatchPart,

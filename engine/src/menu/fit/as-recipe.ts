@@ -38,6 +38,10 @@ const ROLLED: readonly FitKind[] = ['round', 'wedges', 'biscuits'];
 export const drawsTogether = ({ what }: FitAsk): number =>
   ROLLED.includes(what) ? DRAWS_TOGETHER : 1;
 
+/** How thick a kind of dough lies that was rolled out so; what is poured or proofs lies as it is told. */
+export const liesAt = (kind: RecipeKind, rolled: Metres): Metres =>
+  metres(rolled * (ROLLED.some((what) => KIND[what] === kind) ? DRAWS_TOGETHER : 1));
+
 export const kindOfFit = (what: FitKind): RecipeKind => KIND[what];
 
 /** As it is rolled out or poured: half an inch for what is cut, more for what stands by itself. */

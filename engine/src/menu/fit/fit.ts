@@ -1,9 +1,8 @@
 // What a cook asks when it comes to room: this oven, this kind of food; how much goes in, and how?
 
-import type { CampOven } from '../../camp/camp.ts';
 import type { Grams, Metres, Ratio } from '../../quantity/unit.ts';
-import type { InOven, InOvenWish } from '../in-oven.ts';
-import type { PlacedPiece } from '../load.ts';
+import type { InOvenWish } from '../in-oven.ts';
+import type { RecipeFit } from './recipe-fit.ts';
 
 export const FIT_KINDS = [
   'round',
@@ -47,26 +46,11 @@ export interface FitLayer {
 }
 
 /** The most of it that goes into this oven. */
-export interface OvenFit {
+export interface OvenFit extends RecipeFit {
   readonly what: FitKind;
-  readonly oven: CampOven;
-  readonly inOven: InOven;
-  /** Inside, where food lies; smaller than the nominal size. */
-  readonly floor: Metres;
-  readonly isFloorMeasured: boolean;
-  /** Of the dough, the batter or the food in all. */
-  readonly mass: Grams;
-  readonly pieces: number;
   readonly gramsEach: Grams;
-  /** As it lies, raw: a rolled dough draws together and lies thicker. For a pot its depth. */
-  readonly thickness: Metres;
   /** What is rolled out, rolled to this; what is poured, poured so deep. */
   readonly rolledTo?: Metres;
-  readonly risenHeight: Metres;
-  readonly headroom: Metres;
-  /** What is in the way of more. */
-  readonly limitedBy: 'floor' | 'lid' | 'pot' | 'tin';
-  readonly placed: readonly PlacedPiece[];
   /** Raw depth over the depth of the oven; a batter is poured no higher than two thirds. */
   readonly fullness: Ratio;
   readonly layers: readonly FitLayer[];

@@ -27,6 +27,18 @@ function thickest(values: NoticeValues, say: Say): string {
   return isAlike ? `a little less than ${most}` : most;
 }
 
+/** "17 coals above and 8 below", as far as it was written. */
+export function writerCoals(values: NoticeValues): string {
+  const sides = [
+    ...(has(values, 'above') ? [`${num(values, 'above')} above`] : []),
+    ...(has(values, 'below') ? [`${num(values, 'below')} below`] : []),
+  ];
+  if (0 < sides.length) return `coals ${sides.join(' and ')}`;
+  return has(values, 'pieces')
+    ? `${num(values, 'pieces')} coals`
+    : `${Math.round(100 * num(values, 'aboveRatio'))} % of the coals on the lid`;
+}
+
 export const menuWords: Words = {
   MENU_RECIPE_MISSING: (_values, about, say) =>
     `${say.dish(about.dish ?? '')} has no recipe: "${about.recipe}" is not in this camp.`,
@@ -83,6 +95,15 @@ export const menuWords: Words = {
     `No ${fitWord(values.what)} goes into this oven: its floor is ` +
     `${say.length(num(values, 'floorMetres'))} wide and it is ${say.length(num(values, 'depthMetres'))} ` +
     'deep, with a finger to be left below the lid. Make it thinner or smaller, or take a deeper oven.',
+  MENU_MASS_AGAINST_FILL: (values, _about, say) =>
+    `The whole mass of ${say.mass(num(values, 'wantedGrams'))} and a full ` +
+    `${say.length(num(values, 'diameterMetres'))} oven can't stand together: at ` +
+    `${say.length(num(values, 'thicknessMetres'))} raw it takes ${say.mass(num(values, 'fillGrams'))}. ` +
+    (has(values, 'nearestThicknessMetres')
+      ? `The nearest that works: ${say.mass(num(values, 'wantedGrams'))} fills it if it lies ` +
+        `${say.length(num(values, 'nearestThicknessMetres'))} thick. `
+      : '') +
+    'Or leave one of the two out.',
   MENU_THICKNESS_WITHOUT_EFFECT: (values, about, say) =>
     `${say.dish(about.dish ?? '')} can't be made ${say.length(num(values, 'thicknessMetres'))} ` +
     'thick: it takes its own shape, or its amount decides. Say how much you want instead.',
@@ -163,6 +184,9 @@ export const menuWords: Words = {
     `No heat is named: ${say.oven(num(values, 'ovenKelvin'))} is usual for its kind.`,
   MENU_TEXT_HEAT_READ: (values, _about, say) =>
     `The heat is read as ${say.oven(num(values, 'ovenKelvin'))}.`,
+  MENU_TEXT_COALS: (values) =>
+    `The writer lays ${writerCoals(values)}. It stands beside our count, which is reckoned for ` +
+    'your oven, air and wind.',
   MENU_TEXT_STEPS: (values) => `Put in, since the text does not tell it: ${values.steps}.`,
   MENU_TEXT_LIQUID: (values, about, say) =>
     `How much ${about.ingredient} is not said: ${say.mass(num(values, 'massGrams'))} makes a usual ` +
