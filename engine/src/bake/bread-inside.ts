@@ -1,10 +1,12 @@
 // A dough as the model of the inside takes it, and what its bake comes to: through, brown, burnt.
-// Source: bake/inside (its own sources); sides by heated-cylinder, halved, as dough-body.ts has it.
+// Source: bake/inside (its own sources); sides and mounds by heated-cylinder, halved, as dough-body.ts
+// has it.
 
 import type { Formula } from '../formula/formula.ts';
+import { PROVED } from '../menu/lay.ts';
 import type { OvenLoad } from '../menu/load.ts';
 import type { BakeRequest } from './bake-request.ts';
-import { sidesHelp } from './dough-body.ts';
+import { HALF_BALL, moundHelp, sidesHelp } from './dough-body.ts';
 import { waterShareOf } from './heat-content.ts';
 import {
   type Body,
@@ -20,10 +22,13 @@ import {
 } from './inside/index.ts';
 import { facesIn, type OvenCourse } from './oven-course.ts';
 
-/** A dough as a slab with its sides folded into its area: same mass, same volume. */
+/**
+ * A dough as a slab as high as its middle, its sides folded in: same mass, same density. A mound's
+ * middle is half as high again as its mean, and its core is there.
+ */
 export interface DoughSlab {
   readonly body: Body;
-  /** Of its faces, larger than what is seen from above where the sides help [m2]. */
+  /** Of its faces, so that the slab weighs what the dough does [m2]. */
   readonly area: number;
 }
 
@@ -34,10 +39,13 @@ const WATER = { least: 0.1, most: 2.5 } as const; // to one of dry: crackers …
 
 /** The dough as its coals go on. */
 export function doughSlab(load: OvenLoad, formula: Formula, startKelvin: number): DoughSlab {
-  const said = Math.max(THINNEST_METRES, load.provedHeight ?? load.thickness);
+  const proved = load.provedHeight;
+  const said = Math.max(THINNEST_METRES, proved ?? load.thickness);
   const byMass = load.mass / 1000 / load.planArea; // kg/m2
-  const density = Math.min(DENSITY.most, Math.max(DENSITY.least, byMass / said));
-  const metres = Math.max(THINNEST_METRES, byMass > 0 ? byMass / density : said);
+  const own = proved === undefined ? byMass / said : load.mass / 1000 / (PROVED * load.volume);
+  const density = Math.min(DENSITY.most, Math.max(DENSITY.least, own));
+  const column = proved ?? (byMass > 0 ? byMass / density : said);
+  const metres = Math.max(THINNEST_METRES, column);
   const risen = Math.max(metres, load.risenHeight);
   const folded = Math.sqrt(sidesOf(load, risen));
   const share = waterShareOf(formula);
@@ -51,15 +59,27 @@ export function doughSlab(load: OvenLoad, formula: Formula, startKelvin: number)
       rise: risen / metres,
       startKelvin,
     },
-    area: load.planArea * folded,
+    area: byMass > 0 ? (load.planArea * byMass * folded) / (density * metres) : load.planArea,
   };
 }
 
-/** Only a single round has sides of its own; rolls and biscuits shade each other. */
+/**
+ * A mound that nothing holds is open all round; of what is held or patted only a single round has
+ * sides of its own, for biscuits shade each other. Rolls are as narrow as they are high: heat comes
+ * from the dips between them too, and they bake as if level.
+ */
 function sidesOf(load: OvenLoad, risen: number): number {
-  if (load.shape !== 'disc') return 1;
-  return sidesHelp(Math.min(1, risen / (2 * Math.sqrt(load.planArea / Math.PI))));
+  const radius = Math.sqrt(load.planArea / Math.PI);
+  const held = load.shape === 'disc' ? sidesHelp(Math.min(1, risen / (2 * radius))) : 1;
+  if (load.provedHeight === undefined) return held;
+  const mean = Math.min(1, (PROVED * load.thickness) / load.provedHeight);
+  if (load.shape !== 'disc') return Math.min(HALF_BALL, mean ** -2);
+  const free = Math.min(1, Math.max(0, (HELD.mean - mean) / (HELD.mean - HELD.freeMean)));
+  return held + free * Math.max(0, moundHelp(Math.min(1, risen / radius)) - held);
 }
+
+/** Mean over middle height: of half an ellipsoid, and of dough that a wall or its neighbours hold. */
+const HELD = { freeMean: 2 / 3, mean: 0.8 } as const; // menu/lay.ts, data/rise.json
 
 export interface BreadWish {
   readonly asked: BakeRequest;

@@ -39,6 +39,18 @@ export function doughBodyOf(load: OvenLoad): DoughBody {
  */
 export const sidesHelp = (heightOverDiameter: number) => 1 + 1.2 * heightOverDiameter ** 2;
 
+/** First root of a ball's second wave 4.493 over a slab's 3.142, squared (textbook). */
+export const HALF_BALL = 2.05;
+
+/**
+ * What standing free as half an ellipsoid gives, over a slab as high as its middle: for half a ball
+ * the above, for a flat mound 1 and 2/pi of height over radius (reckoned). Half of what goes beyond 1
+ * is taken, as of the sides above.
+ */
+export const moundHelp = (heightOverRadius: number) =>
+  1 +
+  ((2 / Math.PI) * heightOverRadius + (HALF_BALL - 1 - 2 / Math.PI) * heightOverRadius ** 2) / 2;
+
 /** Is the dough within the span that the minutes were ever held against? */
 export const isWithinEvidence = (body: DoughBody) =>
   6 <= body.rawMillimetres && body.risenMillimetres <= 110;

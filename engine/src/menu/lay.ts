@@ -184,7 +184,7 @@ const grownArea = (lot: Lot, volume: number, pieceMetres: number) =>
   );
 
 /** Proved dough has doubled before the coals: data/rise.json, common practice. */
-const PROVED = 2;
+export const PROVED = 2;
 
 const provedOf = ({ recipe }: Lot, risen: number) =>
   recipe.kind === 'yeast-bread'

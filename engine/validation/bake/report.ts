@@ -11,8 +11,8 @@ export function bakeReport(): string {
   return [
     'Inside a load: measured / ours',
     '',
-    'a. Small free loaf, 190 C (zhang-datta2005). It FITTED the three numbers of bake/inside/tuning.ts and',
-    '   the radius of a ball that stands for the loaf, 19.3 mm: a fit, no proof.',
+    'a. Small free loaf, 190 C (zhang-datta2005). It FITTED the three numbers of bake/inside/tuning.ts, the',
+    '   gas left in a pore (physics.ts), and the radius of a ball that stands for it, 19.6 mm: no proof.',
     `   centre C, min 1 to 13 (rms ${rms(small.centre).toFixed(1)} K): ${figures(small.centre, 0)}`,
     `   skin C (rms ${rms(small.skin).toFixed(1)} K): ${figures(small.skin, 0)}`,
     `   water kg/kg dry (rms ${rms(small.moisture).toFixed(3)}): ${figures(small.moisture, 3)}`,

@@ -73,7 +73,7 @@ export interface InsideRun {
   };
 }
 
-const SLICES = { usual: 21, rough: 13 } as const;
+const SLICES = { usual: 21, rough: 15 } as const;
 const STEP = {
   usual: { share: 0.02, least: 0.5, most: 12 },
   rough: { share: 0.04, least: 0.5, most: 20 },

@@ -11,11 +11,11 @@ export type CrustColour = NonNullable<DoneTarget['top']>;
 
 /**
  * Least change of colour of each word. Brown is tuned on half-inch biscuits at 450 F, 10 … 15 min
- * (published-bake-times), in a kitchen oven whose walls are as hot as its air: 8, reached in 14 min. The
+ * (published-bake-times), in a kitchen oven whose walls are as hot as its air: 7, reached in 14 min. The
  * kinetics are of plain dough; milk, fat and sugar brown sooner, and that is in the mark. Straw and dark
  * are judged beside it; 45 is near enough to 52 to taste of it.
  */
-export const COLOUR_MARKS = { straw: 4, brown: 8, dark: 25, burnt: 45 } as const;
+export const COLOUR_MARKS = { straw: 4, brown: 7, dark: 25, burnt: 45 } as const;
 
 /** How a face looks. */
 export function colourWord(colour: number): 'pale' | keyof typeof COLOUR_MARKS {

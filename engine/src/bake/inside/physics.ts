@@ -102,8 +102,11 @@ export function rowAt(table: Float64Array, kelvin: number): number {
 const vapourPressure = (kelvin: number) =>
   kelvin < ZERO_KELVIN ? 611 : saturationPressureAt(kelvin as Kelvin);
 
-/** Steam in a pore still moves through air as long as there is air: this much of the pressure. */
-const LEAST_AIR = 0.02;
+/**
+ * Steam in a pore moves through the gas that is left there: this much of the pressure, however near the
+ * boil. Tuned with tuning.ts; without it the last kelvins of a crumb came in one leap.
+ */
+const LEAST_AIR = 0.2;
 /** Over so many kelvin past the boil the steam's share dies away, so that no table jumps. */
 const FADE_KELVIN = 0.5;
 
