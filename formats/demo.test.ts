@@ -13,6 +13,7 @@ describe('the demo camps', () => {
       ['pilcrow-creek', '2026-09-19'],
       ['harrow-saddle', '2026-09-17'],
       ['pilcrow-creek-wood', '2026-09-19'],
+      ['quillmoor-fair', '2026-09-19'],
     ]);
     expect(demoCamps('2024-02-24').map(({ camp }) => camp.date)).toContain('2024-02-29');
     expect(demoIds).toEqual(demos.map(({ camp }) => camp.id));
@@ -44,6 +45,8 @@ describe('the demo camps', () => {
     ['harrow-saddle', 'blue-cornbread', 1809],
     ['harrow-saddle', 'slaw-24', 3034],
     ['harrow-saddle', 'peach-cobbler', 3792],
+    ['quillmoor-fair', 'barley-braise', 7032],
+    ['quillmoor-fair', 'fair-cornbread', 1813],
   ])('%s weighs out %s at %i g', (id, recipe, total) => {
     const { ingredients } = recipeOf(id, recipe);
     expect(ingredients.reduce((sum, { grams }) => sum + grams, 0)).toBe(total);
@@ -57,9 +60,11 @@ describe('the demo camps', () => {
     );
   });
 
-  it('feeds 24 at the saddle and 4 at the creek', () => {
+  it('feeds 24 at the saddle, 4 at the creek and 300 at the fair, whose hands are eight', () => {
     const mouths = (id: string) => demo(id).camp.mouths.reduce((sum, { count }) => sum + count, 0);
-    expect([mouths('harrow-saddle'), mouths('pilcrow-creek')]).toEqual([24, 4]);
+    expect(['harrow-saddle', 'pilcrow-creek', 'quillmoor-fair'].map(mouths)).toEqual([24, 4, 300]);
+    const { hands, ovens } = demo('quillmoor-fair').camp;
+    expect([hands.length, ovens.length]).toEqual([8, 24]);
   });
 
   it('keeps gluten out of the blue-cord oven and its bread', () => {

@@ -6,6 +6,7 @@ import { type CampRead, readCampFile } from './camp-file/read.ts';
 import harrowSaddle from './demo/harrow-saddle.camp.json' with { type: 'json' };
 import pilcrowCreek from './demo/pilcrow-creek.camp.json' with { type: 'json' };
 import pilcrowCreekWood from './demo/pilcrow-creek-wood.camp.json' with { type: 'json' };
+import quillmoorFair from './demo/quillmoor-fair.camp.json' with { type: 'json' };
 
 const SATURDAY = 6;
 const THURSDAY = 4;
@@ -14,10 +15,14 @@ const DEMOS = [
   { file: pilcrowCreek, on: SATURDAY },
   { file: harrowSaddle, on: THURSDAY },
   { file: pilcrowCreekWood, on: SATURDAY },
+  { file: quillmoorFair, on: SATURDAY },
 ] as const;
 
 /** The demo camps as they stand in their files, without a date. */
 export const demoSources = DEMOS.map(({ file }) => file);
+
+/** Those that feed a table or a crew: one plan is quick, so that thousands can be made. */
+export const smallDemoSources = [pilcrowCreek, harrowSaddle, pilcrowCreekWood] as const;
 
 /** Ids of the demo camps, in the order in which they are shown. */
 export const demoIds: readonly string[] = DEMOS.map(({ file }) => file.id);

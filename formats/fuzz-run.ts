@@ -3,7 +3,7 @@
 // `read` leaves the planner out (seconds, not minutes); `all` goes on after a failure.
 
 import { planMeal } from '#engine';
-import { demoSources } from './demo.ts';
+import { smallDemoSources } from './demo.ts';
 import { mutantOf } from './fuzz.ts';
 import { faultOfPlan, faultOfRead } from './fuzz-judge.ts';
 import { type CampRead, readCampFile } from './index.ts';
@@ -24,7 +24,7 @@ const told = {
 };
 
 for (let seed = firstSeed; seed < firstSeed + count; seed += 1) {
-  const mutant = mutantOf(demoSources[seed % demoSources.length], seed);
+  const mutant = mutantOf(smallDemoSources[seed % smallDemoSources.length], seed);
   const fault = faultOfMutant(mutant.text, seed);
   told.mutants += 1;
   if (fault === undefined) continue;

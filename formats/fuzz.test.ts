@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { planMeal } from '#engine';
-import { demoSources } from './demo.ts';
+import { smallDemoSources } from './demo.ts';
 import { mutantOf } from './fuzz.ts';
 import { faultOfPlan, faultOfRead, notFiniteIn } from './fuzz-judge.ts';
 import { readCampFile } from './index.ts';
@@ -12,7 +12,7 @@ const PLANNED = 300;
 
 describe('500 broken camp files', () => {
   const mutants = Array.from({ length: MUTANTS }, (_, index) =>
-    mutantOf(demoSources[index % demoSources.length], index + 1),
+    mutantOf(smallDemoSources[index % smallDemoSources.length], index + 1),
   );
   const reads = mutants.map((mutant) => ({ mutant, read: readCampFile(mutant.text) }));
 
@@ -41,7 +41,7 @@ describe('500 broken camp files', () => {
   });
 
   it('are the same for the same seed', () => {
-    expect(mutantOf(demoSources[0], 7)).toEqual(mutantOf(demoSources[0], 7));
+    expect(mutantOf(smallDemoSources[0], 7)).toEqual(mutantOf(smallDemoSources[0], 7));
   });
 
   it('are judged by a walk that does find a NaN', () => {

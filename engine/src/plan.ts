@@ -24,6 +24,7 @@ import {
 } from './coals/index.ts';
 import type { Formula } from './formula/formula.ts';
 import { dishLeavening, doughTrouble, formulaFor } from './formula/index.ts';
+import { type LikeLoads, plannedOnce } from './like-loads.ts';
 import type { Assumption, DishPlan, LoadPlan, MealPlan } from './meal.ts';
 import {
   campForTonight,
@@ -97,7 +98,9 @@ export function planMeal(camp: Camp, menu: Menu, options: PlanOptions = {}): Mea
   const safety = campSafety({ camp, menu });
   const isFireAllowed = safety.fire !== 'forbidden';
   const answer = options.answer ?? 'settled';
-  const day = onTimeIfPossible({ camp, wishes, isFireAllowed, stage, answer }, shared, options.now);
+  const likes: LikeLoads = new Map();
+  const wish = { camp, wishes, isFireAllowed, stage, answer, likes };
+  const day = onTimeIfPossible(wish, shared, options.now);
   stage('provisions');
   return {
     camp,
@@ -134,9 +137,11 @@ function onTimeIfPossible(
     wish.stage('menu');
     const next = sharedDay(wish, other, now);
     if (troubleOf(next) < troubleOf(best)) best = next;
-    if (best.daySheet.status === 'planned') break;
+    if (best.daySheet.status === 'planned') return best;
   }
-  return best;
+  // Advice is looked for once, for the sharing that stands.
+  const request = timetableRequestOf({ camp: wish.camp, dishes: best.dishes }, now);
+  return { ...best, daySheet: planTimetable(request) };
 }
 
 /** Dishes that come to nothing weigh most, then the minutes that the others are late. */
@@ -157,7 +162,8 @@ function sharedDay(
   const outcomes = plannedDishes({ ...wish, fits: shared.fits });
   const dishes = outcomes.filter((outcome): outcome is DishPlan => !isRefusal(outcome));
   wish.stage('timetable');
-  const daySheet = planTimetable(timetableRequestOf({ camp: wish.camp, dishes }, now));
+  const request = timetableRequestOf({ camp: wish.camp, dishes }, now);
+  const daySheet = planTimetable(request, { isAdvised: false });
   return { dishes, daySheet, refusals: [...shared.refusals, ...outcomes.filter(isRefusal)] };
 }
 
@@ -176,11 +182,12 @@ interface DishesWish {
   readonly isFireAllowed: boolean;
   readonly stage: (stage: Stage) => void;
   readonly answer: 'first' | 'settled';
+  readonly likes: LikeLoads;
 }
 
 /** Dishes in the order of serving, so that an oven used again knows what it held before. */
 function plannedDishes(wish: DishesWish): readonly OrRefusal<DishPlan>[] {
-  const { camp, wishes, fits, stage } = wish;
+  const { camp, wishes, fits } = wish;
   const ovens: OvenHistory = new Map();
   const inServingOrder = [...wishes].sort((one, other) => one.dish.serveAt - other.dish.serveAt);
   const planned = new Map<string, OrRefusal<DishPlan>>();
@@ -189,10 +196,7 @@ function plannedDishes(wish: DishesWish): readonly OrRefusal<DishPlan>[] {
     const fit = fits.get(each.dish.id);
     if (needsFire && !wish.isFireAllowed) planned.set(each.dish.id, fireForbidden(camp, each.dish));
     else if (!needsFire || fit)
-      planned.set(
-        each.dish.id,
-        planDish({ camp, ...each, fit, ovens, stage, answer: wish.answer }),
-      );
+      planned.set(each.dish.id, planDish({ ...wish, ...each, fit, ovens }));
   }
   return wishes.flatMap((each) => planned.get(each.dish.id) ?? []);
 }
@@ -211,10 +215,11 @@ interface DishWish extends Wish {
   readonly ovens: OvenHistory;
   readonly stage: (stage: Stage) => void;
   readonly answer: 'first' | 'settled';
+  readonly likes: LikeLoads;
 }
 
 function planDish(wish: DishWish): OrRefusal<DishPlan> {
-  const { camp, dish, recipe, portions, fit, stage } = wish;
+  const { camp, dish, recipe, portions, fit, stage, ovens, likes } = wish;
   stage('formula');
   const trouble = breadTrouble(recipe, dish);
   if (trouble !== undefined) return trouble;
@@ -237,8 +242,11 @@ function planDish(wish: DishWish): OrRefusal<DishPlan> {
   for (const load of fit?.loads ?? []) {
     const oven = camp.ovens.find((candidate) => candidate.id === load.oven);
     if (!oven) continue;
-    const outcome = planLoad({ ...wish, load, oven, formula, safety });
+    const like = { dish: dish.id, load, oven, before: ovens.get(oven.id) };
+    const plan = () => planLoad({ ...wish, load, oven, formula, safety });
+    const outcome = plannedOnce(likes, like, plan);
     if (isRefusal(outcome)) return { ...outcome, about: { ...outcome.about, dish: dish.id } };
+    rememberOven(ovens, { oven: load.oven, dish, coals: outcome.coals });
     loads.push(outcome);
   }
   const notices = [
@@ -335,7 +343,6 @@ function planLoad(wish: LoadWish): OrRefusal<LoadPlan> {
     stay = bake.minutes;
   }
   if (coals === undefined) throw new RangeError('coals are laid at least once');
-  rememberOven(wish.ovens, { oven: load.oven, dish, coals });
   return { load, air, coals, bake };
 }
 

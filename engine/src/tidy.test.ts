@@ -37,6 +37,7 @@ const ORDER = [
   'fireside',
   'logbook',
   'publish',
+  'like-loads.ts',
   'plan.ts',
   'codes.ts',
   'index.ts',

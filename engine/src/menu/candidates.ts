@@ -19,7 +19,7 @@ export interface Candidate {
   readonly cost: number;
 }
 
-const MOST_CANDIDATES = 24;
+const MOST_CANDIDATES = 48;
 const MOST_OVENS_FOR_ONE = 24;
 const MOST_TURNS = 4;
 
