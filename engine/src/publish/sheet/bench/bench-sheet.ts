@@ -6,7 +6,7 @@ import type { Block, SheetDocument } from '../../document.ts';
 import type { Say } from '../../say.ts';
 import { decimal, NO_BREAK } from '../../speak-number.ts';
 import { feelBlock, figureBlocks, shareText } from './figures-part.ts';
-import { differenceBlocks, linesTable } from './versions-part.ts';
+import { differenceBlocks, linesTable, measureBlocks } from './versions-part.ts';
 
 export interface BenchAsked {
   readonly title: string;
@@ -32,6 +32,7 @@ export function benchSheet(
     { type: 'figures', figures },
     feelBlock(character, balance),
     linesTable(comparison, say),
+    ...measureBlocks(version),
     ...differenceBlocks(comparison, say),
     ...figureBlocks(character, balance, say),
   ];

@@ -6,7 +6,10 @@ import {
   foodName,
   type Version,
 } from '../../../formula/bench/compare.ts';
-import { measureText } from '../../../formula/bench/line.ts';
+import { doubtOf } from '../../../formula/bench/doubt.ts';
+import { measureOf, writtenGrams } from '../../../formula/bench/line.ts';
+import type { WeighedIngredient } from '../../../formula/dough.ts';
+import { foodOf } from '../../../menu/index.ts';
 import type { Notice } from '../../../notice/notice.ts';
 import { bibliography } from '../../../sources/index.ts';
 import type { Block } from '../../document.ts';
@@ -52,8 +55,45 @@ function spoonsOf({ lines }: Version, name: string): string {
   const own = lines.filter((line) => foodName(line) === name);
   const [line] = own;
   if (line === undefined || 1 < own.length) return '';
-  return measureText(line.ingredient.food, line.grams, line.ingredient.asWritten);
+  return measureOf(line);
 }
+
+/** What a cup of the flour may hide, and written measures that weigh something else. */
+export function measureBlocks({ lines }: Version): readonly Block[] {
+  return [...lines.flatMap(againstBlock), ...cupBlock(lines)];
+}
+
+/** One weight of a cup, and how far a hand can miss it: for the flour, which moves all the rest. */
+function cupBlock(lines: readonly WeighedIngredient[]): readonly Block[] {
+  const cups = lines.filter(
+    (line) => CUP_FOODS.includes(line.ingredient.part) && /\bcups?\b/.test(measureOf(line)),
+  );
+  const [most] = [...cups].sort((a, b) => b.grams - a.grams);
+  const food = most === undefined ? undefined : foodOf(most.ingredient);
+  const doubt = most === undefined ? 0 : doubtOf(most.ingredient);
+  if (most === undefined || food?.measures.cup === undefined || doubt === 0) return [];
+  const span = `${gramsText(most.grams * (1 - doubt))} to ${gramsText(most.grams * (1 + doubt))}`;
+  const text =
+    `A cup of ${most.ingredient.name} is ${gramsText(food.measures.cup)} here. By cups these ` +
+    `${gramsText(most.grams)} may be ${span}, as it is spooned or scooped: weigh it if you can.`;
+  return [{ type: 'paragraph', parts: [{ text }] }];
+}
+
+const CUP_FOODS: readonly string[] = ['flour', 'meal'];
+
+/** The weight counts; a measure beside it that says another is named. */
+function againstBlock({ ingredient, grams: mass }: WeighedIngredient): readonly Block[] {
+  const written = writtenGrams(ingredient);
+  if (written === undefined) return [];
+  if (Math.abs(written / mass - 1) <= WORTH_A_WORD * Math.max(0.05, doubtOf(ingredient))) return [];
+  const text =
+    `${ingredient.asWritten} of ${ingredient.name} would weigh ${gramsText(written)}; ` +
+    `${gramsText(mass)} is written, and the weight counts.`;
+  return [{ type: 'notice', level: 'doubt', text }];
+}
+
+/** Within twice the doubt of a spoon nothing is said: whoever wrote both had rounded one. Ours. */
+const WORTH_A_WORD = 2;
 
 /** What each later version has otherwise than the first. */
 export function differenceBlocks(comparison: Comparison, say: Say): readonly Block[] {
