@@ -12,6 +12,7 @@ import {
   type MenuDish,
   type Recipe,
   usualCamp,
+  type WriterSaid,
 } from '#engine';
 import { writeClock, writeDirection } from './clock-text.ts';
 import { NO_DATE } from './defaults.ts';
@@ -231,6 +232,23 @@ function targetToFile(target: Recipe['target']): NonNullable<FileRecipe['target'
           ? undefined
           : [writeQuantity('duration', short), writeQuantity('duration', long)],
       thickness: written('length', target.thickness),
+      writer: target.writer === undefined ? undefined : writerToFile(target.writer),
     }),
   };
+}
+
+type FileWriter = NonNullable<NonNullable<FileRecipe['target']>['writer']>;
+
+function writerToFile({ oven, minutes, core, coals }: WriterSaid): FileWriter {
+  const pair = (kind: QuantityKind, range: readonly [number, number] | undefined) =>
+    range && ([writeQuantity(kind, range[0]), writeQuantity(kind, range[1])] as [string, string]);
+  return given<FileWriter>({
+    oven: pair('temperature', oven),
+    took: pair('duration', minutes),
+    core: written('temperature', core),
+    coalsAbove: coals?.above,
+    coalsBelow: coals?.below,
+    coals: coals?.total,
+    coalsAboveShare: coals?.aboveShare,
+  });
 }

@@ -16,6 +16,8 @@ import {
   type Recipe,
   type RecipeTarget,
   ratio,
+  type WriterCoals,
+  type WriterSaid,
 } from '#engine';
 import { readClock } from './clock-text.ts';
 import { USUAL } from './defaults.ts';
@@ -148,8 +150,27 @@ function targetFromFile(recipe: FileRecipe): RecipeTarget {
         target.thickness === undefined
           ? undefined
           : metres(readQuantity('length', target.thickness)!),
+      writer: target.writer === undefined ? undefined : writerFromFile(target.writer),
     }),
   };
+}
+
+type FileWriter = NonNullable<NonNullable<FileRecipe['target']>['writer']>;
+
+function writerFromFile(writer: FileWriter): WriterSaid {
+  const { oven, took, coalsAbove, coalsBelow, coals, coalsAboveShare } = writer;
+  const laid = given<WriterCoals>({
+    above: coalsAbove,
+    below: coalsBelow,
+    total: coals,
+    aboveShare: coalsAboveShare,
+  });
+  return given<WriterSaid>({
+    oven: oven && [temperatureOrNot(oven[0])!, temperatureOrNot(oven[1])!],
+    minutes: took && [minutesOrNot(took[0])!, minutesOrNot(took[1])!],
+    core: temperatureOrNot(writer.core),
+    coals: Object.keys(laid).length === 0 ? undefined : laid,
+  });
 }
 
 const temperatureOrNot = (text: string | undefined) =>

@@ -302,6 +302,20 @@ const recipe = z.strictObject({
         .optional()
         .meta({ description: 'It goes into an oven without coals; the coals come after it.' }),
       cookedBefore: z.boolean().optional(),
+      writer: z
+        .strictObject({
+          oven: z.tuple([cooking('350 °F'), cooking('375 °F')]).optional(),
+          took: z.tuple([minutes('35 min'), minutes('45 min')]).optional(),
+          core: cooking('200 °F').optional(),
+          coalsAbove: count(0, 99).optional(),
+          coalsBelow: count(0, 99).optional(),
+          coals: count(1, 199).optional(),
+          coalsAboveShare: z.number().min(0).max(1).optional(),
+        })
+        .optional()
+        .meta({
+          description: 'How the writer baked it: shown beside the plan, not reckoned with.',
+        }),
     })
     .optional(),
   division: listOf(

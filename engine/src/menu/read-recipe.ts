@@ -19,6 +19,7 @@ import {
 import { type IngredientRead, ingredientsFor } from './text-ingredients.ts';
 import { type KindGuess, kindOf } from './text-kind.ts';
 import { type LineRole, piecesOf, type TextPiece } from './text-lines.ts';
+import { type CoalsRead, type CoreRead, coalsIn, coreIn } from './text-oven.ts';
 import { recipeFor } from './text-recipe.ts';
 import { type StepRead, stepsRead } from './text-steps.ts';
 
@@ -53,6 +54,9 @@ export interface RecipeText {
   readonly yield?: YieldRead;
   readonly heat?: HeatRead;
   readonly ovenSize?: SizeRead;
+  /** The writer's own coals, and how warm the middle was when it was done. */
+  readonly coals?: CoalsRead;
+  readonly core?: CoreRead;
   /** Undefined where no ingredient was found. */
   readonly recipe?: Recipe;
   /** Pieces that nobody understood. */
@@ -185,6 +189,7 @@ function factsOf(text: string, pieces: readonly TextPiece[], manner: Manner) {
   const sizes = told.flatMap(
     ({ span }) => ovenSizeIn(text.slice(span.from, span.to), span.from) ?? [],
   );
+  const cores = told.flatMap(({ span }) => coreIn(text.slice(span.from, span.to), span.from) ?? []);
   const pieceYield = yields.find((each) => each.pieces !== undefined);
   const eaterYield = yields.find((each) => each.portions !== undefined);
   const both = pieceYield === undefined ? eaterYield : { ...eaterYield, ...pieceYield };
@@ -192,8 +197,29 @@ function factsOf(text: string, pieces: readonly TextPiece[], manner: Manner) {
     ...given('yield', both),
     ...given('heat', heats.find((each) => !each.isGuessed) ?? heats[0]),
     ...given('ovenSize', sizes.find((each) => !each.isPan) ?? sizes[0]),
+    ...given('coals', coalsOf(text)),
+    ...given('core', cores[0]),
   };
 }
+
+/** The first count of each side; a text may lay the lid in one line and the rest in the next. */
+function coalsOf(text: string): CoalsRead | undefined {
+  let from = 0;
+  let first: CoalsRead | undefined;
+  const lines = text.split('\n').slice(0, MOST_COAL_LINES);
+  for (const [index, line] of lines.entries()) {
+    const found = line.length < MOST_COAL_LETTERS ? coalsIn(line, from) : undefined;
+    const both = found && isOneSided(found) ? `${line} ${lines[index + 1] ?? ''}` : line;
+    if (found) first ??= coalsIn(both.slice(0, MOST_COAL_LETTERS), from) ?? found;
+    from += line.length + 1;
+  }
+  return first;
+}
+
+const isOneSided = ({ coals }: CoalsRead) =>
+  (coals.above === undefined) !== (coals.below === undefined);
+const MOST_COAL_LINES = 1200;
+const MOST_COAL_LETTERS = 4000;
 
 const BRITISH =
   /\b(?:caster sugar|castor sugar|plain flour|self-raising|bicarbonate of soda|bicarb|treacle|rashers?|dessertspoons?|gas mark|sultanas|wholemeal|cornflour|icing sugar|swede|double cream|tins? of|strong (?:white )?(?:bread )?flour)\b/iu;

@@ -123,4 +123,21 @@ export interface RecipeTarget {
   readonly coldOven?: boolean;
   /** Has it been cooked before it comes to camp (cooked beans, tinned fruit)? */
   readonly isCold: boolean;
+  /** How whoever wrote it down baked it; shown beside ours, never used as truth. */
+  readonly writer?: WriterSaid;
+}
+
+export interface WriterSaid {
+  readonly oven?: readonly [Kelvin, Kelvin];
+  readonly minutes?: readonly [Minutes, Minutes];
+  readonly core?: Kelvin;
+  readonly coals?: WriterCoals;
+}
+
+/** Coals as they were written, or what share of them lies on the lid. */
+export interface WriterCoals {
+  readonly above?: number;
+  readonly below?: number;
+  readonly total?: number;
+  readonly aboveShare?: number;
 }

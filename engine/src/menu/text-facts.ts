@@ -17,6 +17,7 @@ import {
   type Span,
 } from '../quantity/index.ts';
 import type { Piece } from './recipe.ts';
+import { coreIn } from './text-oven.ts';
 
 /** "Serves 6", "makes 12 biscuits". */
 export interface YieldRead {
@@ -182,17 +183,22 @@ const heat = (
   isGuessed,
 });
 
+/** "450 12 min": the heat, then the time. */
+const BEFORE_TIME = /^(?:,| for)? ?\d{1,3}(?:-\d{1,3})? ?min/iu;
+
 /** Oven heats of a camp oven: below 90 °C nothing bakes, above 320 °C all burns. */
 const COOLEST = 90;
 const HOTTEST = 320;
 
 function degreesRead(text: string, found: RegExpExecArray, manner: Manner, from: number) {
   const [, low, high, sign, letter] = found;
+  if (isNoHeat(text, found)) return undefined;
   const isSaid =
     letter !== undefined && (sign !== undefined || /^[FC]$/.test(letter) || 1 < letter.length);
   if (
     !isSaid &&
     sign === undefined &&
+    !BEFORE_TIME.test(text.slice(found.index + found[0].length, found.index + 24)) &&
     !IS_HEAT.test(text.slice(Math.max(0, found.index - 60), found.index))
   ) {
     return undefined;
@@ -203,6 +209,17 @@ function degreesRead(text: string, found: RegExpExecArray, manner: Manner, from:
   const isOven = range.every((each) => COOLEST <= each - 273.15 && each - 273.15 <= HOTTEST);
   return isOven && range[0] <= range[1] ? heat(found, from, range, !isSaid) : undefined;
 }
+
+/** "90 min", "25 coals" and "200 F inside" are no heat of an oven. */
+function isNoHeat(text: string, found: RegExpExecArray): boolean {
+  const end = found.index + found[0].length;
+  const isBare = found[3] === undefined && found[4] === undefined;
+  if (isBare && OTHER_UNIT.test(text.slice(end, end + 20))) return true;
+  const core = coreIn(text);
+  return core !== undefined && core.span.from < end && found.index < core.span.to;
+}
+const OTHER_UNIT =
+  /^ ?-?(?:min|hours?\b|hrs?\b|sec|g\b|grams?|kg\b|ml\b|oz\b|lbs?\b|coals?|briq|charcoal|inch|in\b|cm\b|mm\b|["”″%]|cups?\b|tbsp|tsp|times|minutes)/iu;
 
 const isLikelyFahrenheit = (degrees: number, manner: Manner) =>
   manner === 'us' ? 240 < degrees : 260 < degrees;
@@ -325,11 +342,18 @@ const THICK = /(?<![\d/.,])(?=[\d½¼¾⅓⅔]|(?:half|three|a quarter|one)\b)/g
 const THICK_UNIT =
   / ?-? ?(?:(?:of )?an? )?(inch(?:es)?|in\.?|["”″]|cm|mm)[ -]?(?:thick|thickness|high|deep)\b/iuy;
 
+/** "Pat 3/4 in": what is rolled is rolled to a thickness, unless it is a round or a square. */
+const ROLLED = /\b(?:pat|roll(?:ed)?|press|flatten)\b(?! into)[^.,;]{0,25}$/iu;
+const ROLLED_UNIT =
+  / ?-? ?(?:(?:of )?an? )?(inch(?:es)?|in\.?|["”″]|cm|mm)(?![\p{L}])(?![ -]?(?:round|circle|square|disc|across|wide|diameter|log|rope|x\b|by\b|in dia))/iuy;
+
 /** "Roll out 1/2 inch thick". */
 export function thicknessIn(text: string): Metres | undefined {
   return firstAnswer(text, THICK, (found) => {
     const number = numberAt(text, found.index);
-    const unit = number ? matchAt(THICK_UNIT, text, number.to) : undefined;
+    const isRolled = ROLLED.test(text.slice(Math.max(0, found.index - 40), found.index));
+    const pattern = isRolled ? ROLLED_UNIT : THICK_UNIT;
+    const unit = number ? matchAt(pattern, text, number.to) : undefined;
     if (number === undefined || !unit) return undefined;
     const name = unit[1]!.toLowerCase();
     const each = name === 'cm' ? 0.01 : name === 'mm' ? 0.001 : fromUnit(1, 'inch');

@@ -7,6 +7,7 @@ import type { Food } from '../larder/food.ts';
 import { type LineRead, LONGEST_LINE, readLine } from '../larder/read-line.ts';
 import { amountAt, type Manner, type Span } from '../quantity/index.ts';
 import { heatIn, minutesIn, yieldIn } from './text-facts.ts';
+import { coalsIn } from './text-oven.ts';
 import { type Group, groupAt, headingAt, type Section, workIn } from './text-words.ts';
 
 export type LineRole =
@@ -112,16 +113,33 @@ function partsOf(text: string, span: Span, state: State, options: PieceOptions):
 function listOf(text: string, span: Span, options: PieceOptions): readonly Part[] {
   if (LONGEST_TEXT_LINE < span.to - span.from) return [span];
   const line = text.slice(span.from, span.to);
+  if (isCoalsOnly(bare(line))) return [span];
   const starts = beginsWithAmount(line, options);
   if (!starts && workIn(line.replace(MARK, ''))?.isOrder === true) return sentences(text, span);
   if (!starts && /[.!?] +\p{Lu}/u.test(line.slice(0, 400))) return listsAmong(text, span, options);
   const cuts = cutsAt(text, span, /[,;.•|](?= )/gu).filter((at) => {
     const next = text.slice(at, Math.min(span.to, at + 60));
+    if ((minutesIn(next)?.span.from ?? NEXT) < NEXT) return false;
     return OPEN_ITEM.test(next) || (ITEM.test(next) && beginsWithAmount(next, options));
   });
   if (cuts.length === 0 || (!starts && cuts.length < 2)) return sentences(text, span);
-  return spansBetween(span, cuts).map((part) => ({ ...part, known: 'list' as const }));
+  return spansBetween(span, cuts).flatMap((part) => workBehind(text, part));
 }
+
+/** "..., 3/4 c milk. cut in lard. add milk": the work that a terse hand puts behind the last food. */
+function workBehind(text: string, part: Span): readonly Part[] {
+  const at = cutsAt(text, part, /[.;!](?= )/gu).find(
+    (cut) => workIn(text.slice(cut, cut + 80).trim())?.isOrder === true,
+  );
+  if (at === undefined) return [{ ...part, known: 'list' }];
+  return [
+    { from: part.from, to: at, known: 'list' },
+    { from: at, to: part.to },
+  ];
+}
+
+/** A time that begins within so many letters is what the item is. */
+const NEXT = 8;
 
 const ITEM = /^\s*(?:and |with )?(?:an? |one |two |three |half |[\d½¼¾⅓⅔⅛])/iu;
 /** Without an amount at its head: "butter the size of an egg", "milk to mix". */
@@ -255,7 +273,7 @@ function roleOf(
   if (said !== undefined && isFirst && FEW_LETTERS < said.span.from) return 'title';
   const isYield = said !== undefined;
   if (isYield && !isIngredient(plain, part, state, options)) return 'yield';
-  if (isHeatOnly(line, options.manner)) return 'heat';
+  if (isHeatOnly(line, options.manner) || isCoalsOnly(line)) return 'heat';
   if (state.section === 'method') return stepOrMore(plain, work !== undefined, state, options);
   if (work?.isOrder && part.known !== 'list' && !startsWithAmount(plain, options)) {
     state.section = state.ingredients === 0 ? state.section : 'method';
@@ -287,6 +305,14 @@ function isHeatOnly(line: string, manner: Manner): boolean {
     !/\buntil\b|\bthen\b|\band (?!hot)/iu.test(line)
   );
 }
+
+/** "Coals: 18 over, 7 under", "17 briquettes on the lid". */
+const isCoalsOnly = (line: string) =>
+  line.length < LONGEST_COALS &&
+  coalsIn(line) !== undefined &&
+  minutesIn(line) === undefined &&
+  workIn(line)?.isOrder !== true;
+const LONGEST_COALS = 80;
 
 const startsWithAmount = (line: string, { manner }: PieceOptions) =>
   amountAt(line, 0, manner) !== undefined;

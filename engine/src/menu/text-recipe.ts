@@ -7,10 +7,11 @@ import type { Food } from '../larder/food.ts';
 import { foodWithKey } from '../larder/larder.ts';
 import { type Notice, notice } from '../notice/notice.ts';
 import { fromFahrenheit, grams, type Kelvin, kelvin, minutes } from '../quantity/index.ts';
-import type { Ingredient, Piece, Recipe, RecipeKind, RecipeTarget } from './recipe.ts';
+import type { Ingredient, Piece, Recipe, RecipeKind, RecipeTarget, WriterSaid } from './recipe.ts';
 import type { HeatRead, SizeRead, YieldRead } from './text-facts.ts';
 import type { IngredientRead } from './text-ingredients.ts';
 import { type KindGuess, methodFor } from './text-kind.ts';
+import type { CoalsRead, CoreRead } from './text-oven.ts';
 import { type StepRead, type StepsMade, stepsFor, usualCookMinutes } from './text-steps.ts';
 
 export interface RecipeParts {
@@ -21,6 +22,8 @@ export interface RecipeParts {
   readonly yield?: YieldRead;
   readonly heat?: HeatRead;
   readonly ovenSize?: SizeRead;
+  readonly coals?: CoalsRead;
+  readonly core?: CoreRead;
   /** The cook's own word. */
   readonly portions?: number;
 }
@@ -49,7 +52,7 @@ export function recipeFor(parts: RecipeParts): RecipeMade | undefined {
       portions: portions.count,
       ingredients: ingredients.slice(0, MOST_INGREDIENTS).map(ingredientFrom),
       steps: made.steps,
-      target: targetFrom(kind.kind, made, heat),
+      target: targetFrom(parts, made),
       division,
       contains: [],
     },
@@ -60,6 +63,7 @@ export function recipeFor(parts: RecipeParts): RecipeMade | undefined {
         ? [notice('MENU_TEXT_PORTIONS', 'doubt', {}, { portions: portions.count })]
         : []),
       ...heatNotices(kind.kind, heat),
+      ...coalsNotices(parts.coals),
       ...(made.added.length === 0
         ? []
         : [notice('MENU_TEXT_STEPS', 'note', {}, { steps: made.added.join(', ') })]),
@@ -199,7 +203,9 @@ const USUAL: Readonly<
 };
 const ZERO_CELSIUS = 273.15;
 
-function targetFrom(kind: RecipeKind, made: StepsMade, heat: HeatRead | undefined): RecipeTarget {
+function targetFrom(parts: RecipeParts, made: StepsMade): RecipeTarget {
+  const { kind } = parts.kind;
+  const { heat, core } = parts;
   const usual = USUAL[kind];
   const method = methodFor(kind);
   const oven: Kelvin | undefined =
@@ -210,13 +216,52 @@ function targetFrom(kind: RecipeKind, made: StepsMade, heat: HeatRead | undefine
   ];
   return {
     ...(oven === undefined || method === 'simmer' || method === 'none' ? {} : { oven }),
-    ...(usual === undefined ? {} : { core: kelvin(ZERO_CELSIUS + usual[1]) }),
+    ...coreFrom(core, usual?.[1]),
     ...(method === 'none' ? {} : { minutesHint: hint }),
     ...(made.thickness === undefined ? {} : { thickness: made.thickness }),
     canWait: minutes(method === 'simmer' ? 60 : 20),
     rest: minutes(kind === 'yeast-bread' || kind === 'roast' ? 15 : 5),
     isCold: false,
+    ...writerOf(parts, made),
   };
+}
+
+const coreFrom = (said: CoreRead | undefined, usualCelsius: number | undefined) => {
+  if (said !== undefined) return { core: said.kelvin };
+  return usualCelsius === undefined ? {} : { core: kelvin(ZERO_CELSIUS + usualCelsius) };
+};
+
+/** What the text itself says of the oven; what we took as usual is not the writer's. */
+function writerOf(
+  { heat, core, coals }: RecipeParts,
+  made: StepsMade,
+): Pick<RecipeTarget, 'writer'> {
+  const writer: WriterSaid = {
+    ...(heat === undefined ? {} : { oven: [heat.low, heat.high] as const }),
+    ...(made.cookMinutes === undefined ? {} : { minutes: made.cookMinutes }),
+    ...(core === undefined ? {} : { core: core.kelvin }),
+    ...(coals === undefined ? {} : { coals: coals.coals }),
+  };
+  return Object.keys(writer).length === 0 ? {} : { writer };
+}
+
+/** Said once where they were read: they stand beside ours and are not laid. */
+function coalsNotices(coals: CoalsRead | undefined): readonly Notice[] {
+  if (coals === undefined) return [];
+  const { above, below, total, aboveShare } = coals.coals;
+  return [
+    notice(
+      'MENU_TEXT_COALS',
+      'note',
+      {},
+      {
+        ...(above === undefined ? {} : { above }),
+        ...(below === undefined ? {} : { below }),
+        ...(total === undefined ? {} : { pieces: total }),
+        ...(aboveShare === undefined ? {} : { aboveRatio: aboveShare }),
+      },
+    ),
+  ];
 }
 
 function heatNotices(kind: RecipeKind, heat: HeatRead | undefined): readonly Notice[] {

@@ -5,9 +5,12 @@
 import { type Metres, type Minutes, minutes, type Span } from '../quantity/index.ts';
 import { isPot } from './heat-kind.ts';
 import type { RecipeKind, RecipeStep, StepKind } from './recipe.ts';
-import { minutesIn, thicknessIn, yieldIn } from './text-facts.ts';
+import { clauseSaid, clausesOf } from './text-clauses.ts';
+import { heatIn, minutesIn, thicknessIn, yieldIn } from './text-facts.ts';
 import type { TextPiece } from './text-lines.ts';
+import { coalsIn } from './text-oven.ts';
 import { workIn } from './text-words.ts';
+import { keptAtIn, withRises } from './text-yeast.ts';
 
 /** One sentence of work, before it has its place among the others. */
 export interface StepRead {
@@ -28,47 +31,51 @@ export function stepsRead(
 ): readonly StepRead[] {
   const all = pieces
     .filter(({ role }) => role === 'step')
-    .flatMap(({ span }) => sentencesOf(text, span))
+    .flatMap(({ span }) => clausesOf(text, span))
     .flatMap((span) => stepOf(text, span, kind));
   return settled(all, kind).slice(0, MOST_STEPS);
 }
 
-/** At full stops, and where one sentence goes on to a rise or into the oven. */
-const END =
-  /[.!?;](?=\s+["'“(]?\p{Lu})|,(?= (?:and )?then )|,(?= (?:and )?(?:let|leave) (?:it |them )?(?:rise|rest|prove|proof))|,(?= (?:and )?(?:bake|simmer|roast)\b)| (?=and (?:bake|simmer|roast)\b)/gu;
-
-function sentencesOf(text: string, { from, to }: Span): readonly Span[] {
-  const cuts = [...text.slice(from, to).matchAll(END)]
-    .map((found) => from + found.index + 1)
-    .slice(0, MOST_STEPS);
-  const ends = [...cuts, to];
-  return ends.map((end, index) => ({ from: index === 0 ? from : ends[index - 1]!, to: end }));
-}
-
-const LEAD = /^[\s,#*>_•·–—+-]*(?:step )?(?:\(?\d{1,2}[.):](?=\s+\p{L}))?\s*(?:and )?(?:then )?/iu;
-
 function stepOf(text: string, span: Span, kind: RecipeKind): readonly StepRead[] {
-  const say = text.slice(span.from, span.to).replace(LEAD, '').replace(/\s+/gu, ' ').trim();
+  const say = clauseSaid(text.slice(span.from, span.to));
   if (say.replace(/[\W_]+/gu, '').length < 3) return [];
   const time = minutesIn(say);
   if (yieldIn(say) !== undefined && workIn(say) === undefined) return [];
   const found = kindOfStep(say, kind);
   if (found === 'heat') return [];
-  return [
-    {
-      span,
-      kind: found,
-      say: say.slice(0, LONGEST_SAY),
-      ...(time === undefined ? {} : { minutes: [time.low, time.high] as const }),
-    },
-  ];
+  const step = {
+    span,
+    kind: found,
+    say: say.slice(0, LONGEST_SAY),
+    ...(time === undefined ? {} : { minutes: [time.low, time.high] as const }),
+  };
+  return found === 'fold' ? folds(step) : [step];
+}
+
+const TIMES = /\b(\d|two|three|four|five|six) times\b[^.]{0,30}?\b(\d{1,3}) ?-?min(?:ute)?s?\b/iu;
+const WORDS = ['', '', 'two', 'three', 'four', 'five', 'six'];
+
+/** "Fold 3 times, 30 minutes apart" is three times the hands, with two waits between. */
+function folds(step: StepRead): readonly StepRead[] {
+  const found = TIMES.exec(step.say);
+  if (!found) return [step];
+  const times = Math.max(Number(found[1]) || 0, WORDS.indexOf(found[1]!.toLowerCase()));
+  if (times < 2 || 8 < times) return [step];
+  const apart = minutes(Number(found[2]));
+  const { minutes: _, ...bare } = step;
+  return Array.from({ length: times }, (_each, index) => [
+    ...(index === 0
+      ? []
+      : [{ ...bare, kind: 'rest' as const, say: 'Let it lie.', minutes: [apart, apart] as const }]),
+    { ...bare, say: `${step.say} (${index + 1} of ${times})` },
+  ]).flat();
 }
 
 /** Whole turns of phrase before single verbs. */
 const PHRASES: readonly (readonly [RegExp, StepKind])[] = [
   [/\b(?:cut|rub|work) (?:in\b|the (?:fat|lard|butter|shortening)\b|it in)|\bknead\b/iu, 'mix'],
   [
-    /\b(?:let|leave|allow|until|to|and|set)\b[^.]{0,60}\b(?:rise|risen|double[ds]?|proof|proved?|puffy)\b|\bfirst rise\b|\bovernight\b/iu,
+    /\b(?:let|leave|allow|until|to|and|set)\b[^.]{0,60}\b(?:rise|risen|double[ds]?|proof|proved?|puffy)\b|\b(?:first|second|final|bulk|last) (?:rise|proof|ferment)|^(?:rise|prove|proof|ferment)\b|\bovernight\b/iu,
     'rise',
   ],
   [/\b(?:bake|simmer|roast|stew|boil gently|braise)\b(?! (?:sheet|powder|soda|pan))/iu, 'cook'],
@@ -76,7 +83,10 @@ const PHRASES: readonly (readonly [RegExp, StepKind])[] = [
     /\b(?:brown|sear|fry|saut[eé])\b(?!ed|ing| sugar)[^.]{0,40}\b(?:beef|meat|bacon|onion|pork|sausage|chicken|all sides|it|them)\b/iu,
     'brown',
   ],
-  [/\b(?:let|leave|allow)\b[^.]{0,40}\b(?:rest|cool|stand|sit)\b/iu, 'rest'],
+  [
+    /\b(?:let|leave|allow)\b[^.]{0,40}\b(?:rest|cool|stand|sit|soak)\b|^(?:rest|stand|cool|chill|soak)\b|\bsoak\b[^.]{0,40}\b(?:hours?|overnight|minutes)\b/iu,
+    'rest',
+  ],
   [/\bkeep (?:it |them )?(?:warm|hot)\b/iu, 'hold'],
   [/\bstir(?:ring)? (?:it |them |now and then|every|once|twice|often|occasionally)/iu, 'stir'],
   [/\b(?:take|lift|turn|tip|get) (?:it |them |the \p{L}+ )?out\b|\bremove from\b/iu, 'take-out'],
@@ -98,7 +108,11 @@ function kindOfStep(say: string, recipe: RecipeKind): StepKind | 'heat' {
   const phrase = PHRASES.find(([pattern]) => pattern.test(say));
   const work = workIn(say)?.kind;
   if (work === 'heat' && phrase?.[1] !== 'cook') return 'heat';
-  const kind = phrase?.[1] ?? work ?? 'prepare';
+  const isCoals = coalsIn(say) !== undefined && phrase?.[1] !== 'cook';
+  const isTimed = minutesIn(say) !== undefined;
+  if (isCoals && !isTimed) return 'heat';
+  const isFire = phrase === undefined && (isCoals || heatIn(say, 'us') !== undefined) && isTimed;
+  const kind = isFire ? 'cook' : (phrase?.[1] ?? work ?? 'prepare');
   return kind === 'shape' && isPot({ kind: recipe, method: '' }) ? 'prepare' : kind;
 }
 
@@ -113,6 +127,7 @@ function settled(all: readonly StepRead[], kind: RecipeKind): readonly StepRead[
   let rises = 0;
   return all.flatMap((step, index): readonly StepRead[] => {
     if (step.kind === 'rise') {
+      if (kind !== 'yeast-bread') return [{ ...step, kind: 'rest' }];
       rises += 1;
       const isSecond = 1 < rises || all.slice(0, index).some((each) => each.kind === 'shape');
       return [isSecond ? { ...step, kind: 'second-rise' } : step];
@@ -187,7 +202,7 @@ export function stepsFor(read: readonly StepRead[], kind: RecipeKind): StepsMade
   const order = read.filter((step) => step.kind !== 'hold' || !isCold);
   const whole = isCold
     ? order.filter(({ kind: each }) => !OVEN_WORK.has(each))
-    : withOven(order, kind);
+    : withOven(kind === 'yeast-bread' ? withRises<Ordered>(order, ours) : order, kind);
   const steps: RecipeStep[] = [];
   for (const step of whole.slice(0, MOST_STEPS)) steps.push(stepFor(step, kind, steps));
   const cook = read.find((step) => step.kind === 'cook')?.minutes;
@@ -216,6 +231,9 @@ interface Ordered extends StepRead {
 /** Said by us where the text is silent. */
 const OURS: Readonly<Partial<Record<StepKind, string>>> = {
   mix: 'Mix it.',
+  rise: 'Cover it and let it double.',
+  shape: 'Shape it.',
+  'second-rise': 'Let it rise again, until a finger leaves its mark.',
   load: 'Into the oven, lid on.',
   cook: 'Cook until it is done.',
   'take-out': 'Take it off the coals.',
@@ -289,11 +307,17 @@ function stepFor(step: Ordered, kind: RecipeKind, before: readonly RecipeStep[])
     hands: HANDS_OFF.has(step.kind) ? 0 : 1,
     skill: 'steady',
     needsTable: AT_TABLE.has(step.kind),
+    ...keptAt(step),
     after:
       last === undefined
         ? []
         : [{ step: lastFor(step.kind, before), least: minutes(leastFor(step.kind, before)) }],
   };
+}
+
+function keptAt({ kind, say }: Ordered): Pick<RecipeStep, 'keptAt'> {
+  const kelvin = kind === 'rise' || kind === 'second-rise' ? keptAtIn(say) : undefined;
+  return kelvin === undefined ? {} : { keptAt: kelvin };
 }
 
 /** A pot is stirred once it simmers; ours. */

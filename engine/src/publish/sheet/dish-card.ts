@@ -14,6 +14,7 @@ import { listed } from './phrases.ts';
 import { riseBlocks } from './rise-part.ts';
 import { unfitHere, withoutUnfit } from './unfit.ts';
 import { whyBlocks } from './why-part.ts';
+import { writerBlocks } from './writer-part.ts';
 
 /**
  * The dish card: counts, drawings, times, checks and moves, formula, reasons, cautions.
@@ -45,6 +46,7 @@ export function dishCard(plan: MealPlan, dishId: string, say: Say): SheetDocumen
       ...riseBlocks(dish, say),
       ...stepBlocks(dish),
       ...groups.flatMap(([part]) => (part === undefined ? [] : whyBlocks(part.coals, say))),
+      ...writerBlocks(dish.recipe, first, say),
       ...restBlocks(plan, dish, say),
       ...(first === undefined ? stripBlocks(plan, say) : []),
       ...assumedBlocks(plan, say),

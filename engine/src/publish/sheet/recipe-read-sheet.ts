@@ -8,6 +8,7 @@ import type { IngredientRead } from '../../menu/text-ingredients.ts';
 import type { Block, FactRow, SheetDocument } from '../document.ts';
 import { noticeText } from '../notice-text.ts';
 import type { Say } from '../say.ts';
+import { spanSaid, writerLaid } from './writer-part.ts';
 
 /** The reading of a pasted recipe as a sheet. */
 export function recipeReadSheet(read: RecipeText, say: Say): SheetDocument {
@@ -28,11 +29,13 @@ export function recipeReadSheet(read: RecipeText, say: Say): SheetDocument {
 
 const MANNERS = { us: 'US cups and spoons', british: 'British', metric: 'metric' } as const;
 
-function factsOf({ recipe, kind, manner, mannerWord, heat, ovenSize }: RecipeText, say: Say) {
+function factsOf(read: RecipeText, say: Say) {
+  const { recipe, kind, manner, mannerWord, heat, ovenSize } = read;
   const rows: (FactRow | undefined)[] = [
     { label: 'Kind', value: kind.kind.replace('-', ' ') },
     recipe && { label: 'Makes', value: makes(recipe.portions, recipe.division) },
     heat && { label: 'Heat', value: heatSaid(heat.low, heat.high, say) },
+    ...writerRows(read, say),
     ovenSize && {
       label: ovenSize.isPan ? 'Kitchen pan, as an oven of' : 'Oven',
       value: say.length(ovenSize.diameter),
@@ -44,6 +47,18 @@ function factsOf({ recipe, kind, manner, mannerWord, heat, ovenSize }: RecipeTex
     },
   ];
   return rows.filter((row) => row !== undefined);
+}
+
+/** What the writer's oven did, as far as the text says. */
+function writerRows({ recipe }: RecipeText, say: Say): readonly FactRow[] {
+  const { minutes, core, coals } = recipe?.target.writer ?? {};
+  return [
+    ...(minutes === undefined
+      ? []
+      : [{ label: "Writer's minutes", value: spanSaid(minutes, say.minutes) }]),
+    ...(core === undefined ? [] : [{ label: 'Done inside at', value: say.degrees(core) }]),
+    ...(coals === undefined ? [] : [{ label: "Writer's coals", value: writerLaid(coals) }]),
+  ];
 }
 
 const heatSaid = (low: number, high: number, say: Say) =>

@@ -33,7 +33,7 @@ export function writerCoals(values: NoticeValues): string {
     ...(has(values, 'above') ? [`${num(values, 'above')} above`] : []),
     ...(has(values, 'below') ? [`${num(values, 'below')} below`] : []),
   ];
-  if (0 < sides.length) return `coals ${sides.join(' and ')}`;
+  if (0 < sides.length) return sides.join(' and ').replace(/^(\d+)/, '$1 coals');
   return has(values, 'pieces')
     ? `${num(values, 'pieces')} coals`
     : `${Math.round(100 * num(values, 'aboveRatio'))} % of the coals on the lid`;

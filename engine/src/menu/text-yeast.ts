@@ -1,0 +1,59 @@
+// A yeast dough rises, is shaped and rises again, also where the writer takes that for known; and
+// how warm it is kept where the writer says so.
+// Sources: a refrigerator of 4 °C by foodKeeping practice; the rest is common practice, no source.
+
+import { fromCelsius, fromFahrenheit, type Kelvin } from '../quantity/index.ts';
+import type { StepKind } from './recipe.ts';
+import type { StepRead } from './text-steps.ts';
+
+const RISES: ReadonlySet<StepKind> = new Set(['rise', 'second-rise']);
+/** The oven's own work, before which a dough stands shaped. */
+const IN_OVEN: ReadonlySet<StepKind> = new Set([
+  'load',
+  'cook',
+  'brown',
+  'take-out',
+  'cut',
+  'dress',
+]);
+
+/** Rise, shaping and second rise put in where no rise is told; shaping where only that is missing. */
+export function withRises<Step extends StepRead>(
+  read: readonly Step[],
+  ours: (kind: StepKind) => Step,
+): readonly Step[] {
+  const shapeAt = read.findIndex(({ kind }) => kind === 'shape');
+  const ovenAt = read.findIndex(({ kind }) => IN_OVEN.has(kind));
+  const end = ovenAt < 0 ? read.length : ovenAt;
+  if (!read.some(({ kind }) => RISES.has(kind))) {
+    const at = 0 <= shapeAt && shapeAt < end ? shapeAt : end;
+    const shape = at === shapeAt ? [read[at]!] : [ours('shape')];
+    const rest = read.slice(at === shapeAt ? at + 1 : at);
+    return [...read.slice(0, at), ours('rise'), ...shape, ours('second-rise'), ...rest];
+  }
+  if (0 <= shapeAt) return read;
+  const second = read.findIndex(({ kind }) => kind === 'second-rise');
+  const last = read.findLastIndex(({ kind }) => kind === 'rise');
+  const at = 0 <= second ? second : last + 1;
+  return [...read.slice(0, at), ours('shape'), ...read.slice(at)];
+}
+
+const WARMTH =
+  /\b(?:at|in|to|about|of|\()\s?(?:about |around )?(\d{1,3}) ?(?:°|º|degrees?)? ?([FC])\b/iu;
+const COLD =
+  /\bin (?:the |a )?(?:cold|fridge|refrigerator|cooler|cool ?box|ice ?box|creek|larder)\b|\brefrigerate\b/iu;
+const COLD_KELVIN = fromCelsius(4); // a refrigerator, common practice
+const LEAST_CELSIUS = 1;
+const MOST_CELSIUS = 45;
+
+/** How warm a rise is kept, where the writer says so; a cold place as 4 °C. */
+export function keptAtIn(say: string): Kelvin | undefined {
+  const found = WARMTH.exec(say);
+  if (found) {
+    const degrees = Number(found[1]);
+    const kelvin = /f/i.test(found[2]!) ? fromFahrenheit(degrees) : fromCelsius(degrees);
+    const celsius = kelvin - 273.15;
+    if (LEAST_CELSIUS <= celsius && celsius <= MOST_CELSIUS) return kelvin;
+  }
+  return COLD.test(say) ? COLD_KELVIN : undefined;
+}
