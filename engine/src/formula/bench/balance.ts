@@ -3,6 +3,7 @@
 
 import { foodOf } from '../../menu/needs.ts';
 import type { RecipeKind } from '../../menu/recipe.ts';
+import type { Notice } from '../../notice/notice.ts';
 import { type Grams, grams, type Ratio, ratio } from '../../quantity/unit.ts';
 import { shareOf, type WeighedIngredient } from '../dough.ts';
 import {
@@ -12,6 +13,7 @@ import {
   figureNames,
   figureShare,
 } from './character.ts';
+import { effectOf } from './effects.ts';
 import { lineOf } from './line.ts';
 import {
   type FormulaKind,
@@ -37,8 +39,10 @@ export interface BalancedFigure {
   readonly verdict: 'inside' | 'below' | 'above' | 'unsure';
   /** Every published formula that says something, its own span: where they disagree it shows. */
   readonly published: readonly PublishedSpan[];
-  /** What would bring it to the nearer end. */
-  readonly remedy?: Remedy;
+  /** What would bring it to the nearer end: one line, or several where one is not enough. */
+  readonly remedies: readonly Remedy[];
+  /** What that does to the bread, by whoever says so; undefined where no source does. */
+  readonly effect?: Notice;
 }
 
 export interface PublishedSpan {
@@ -98,8 +102,8 @@ function balanced(
   const most = ratio(Math.max(...published.map((span) => span.most)));
   const verdict = verdictFor(value, { least, most, slack: slackOf(published) });
   const wanted = value.share < least ? least : value.share > most ? most : undefined;
-  const remedy =
-    wanted === undefined || verdict === 'inside' ? undefined : remedyFor(lines, figure, wanted);
+  const isRight = wanted === undefined || verdict === 'inside';
+  const effect = isRight ? undefined : effectOf(figure, value.share, wanted);
   return {
     figure,
     value,
@@ -107,7 +111,8 @@ function balanced(
     most,
     verdict,
     published,
-    ...(remedy === undefined ? {} : { remedy }),
+    remedies: isRight ? [] : remediesFor(lines, figure, wanted),
+    ...(effect === undefined ? {} : { effect }),
   };
 }
 
@@ -159,10 +164,32 @@ export function remedyFor(
   return { line, isNew: carrier === undefined, was: line.grams, now: grams(now) };
 }
 
+/**
+ * Lines to change so that a figure reaches a share. Where leaving one out is not enough it goes, and
+ * the next is changed: 2 tablespoons of lard beside a third of a cup of oil. At most every line once.
+ */
+export function remediesFor(
+  lines: readonly WeighedIngredient[],
+  figure: FigureName,
+  wanted: number,
+): readonly Remedy[] {
+  const gone: Remedy[] = [];
+  let rest = lines;
+  while (gone.length < lines.length) {
+    const last = remedyFor(rest, figure, wanted);
+    if (last !== undefined) return [...gone, last];
+    const carrier = carrierOf(rest, figure);
+    if (carrier === undefined) return [];
+    gone.push({ line: carrier, isNew: false, was: carrier.grams, now: grams(0) });
+    rest = rest.filter((line) => line !== carrier);
+  }
+  return [];
+}
+
 /** What a cook would reach for where nothing in the bowl brings it. */
 export const USUAL_CARRIER: Readonly<Record<FigureName, string>> = {
   hydration: 'water',
-  fat: 'oil-canola',
+  fat: 'sunflower-oil',
   salt: 'salt',
   sugar: 'sugar',
   powder: 'baking-powder',

@@ -8,11 +8,11 @@ import { readyRecipes } from '../../menu/ready-recipes.ts';
 import { fromUnit } from '../../quantity/convert.ts';
 import { grams } from '../../quantity/unit.ts';
 import type { WeighedIngredient } from '../dough.ts';
-import { balanceOf, remedyFor } from './balance.ts';
+import { balanceOf, remediesFor, remedyFor } from './balance.ts';
 import { characterOf, type DoughCharacter, thicknessFor } from './character.ts';
 import { compareVersions } from './compare.ts';
 import { doubtOf } from './doubt.ts';
-import { lineOf, withGrams } from './line.ts';
+import { lineOf, measureOf, withGrams } from './line.ts';
 
 const linesOf = (amounts: Readonly<Record<string, number>>) =>
   Object.entries(amounts).map(([key, mass]) => lineOf(key, mass));
@@ -174,6 +174,34 @@ describe('balance against published formulas', () => {
       ),
       { seed: 9, numRuns: 200 },
     );
+  });
+
+  it('leaves out what is not enough and changes the next: both fats of a rich bread, by hand', () => {
+    // 250 g flour with 26 g lard and 73 g oil, all fat (sr28 NDB 04002, 04506): 39.6 %. At 8 % there
+    // are 20 g of fat in all, so the oil goes and 6 g of the lard.
+    const lines = linesOf({ 'all-purpose-flour': 250, lard: 26, 'sunflower-oil': 73, water: 190 });
+    const [gone, less, ...more] = remediesFor(lines, 'fat', 0.08);
+    expect(gone).toMatchObject({ was: 73, now: 0 });
+    expect(less?.line.ingredient.food).toBe('lard');
+    expect(less?.now).toBeCloseTo(20, 6);
+    expect(more).toEqual([]);
+  });
+
+  it('keeps a range as a range: 3/4 to 1 cup of milk is a seventh either way, and 3 % for the cup', () => {
+    const milk = { ...lineOf('milk', 213).ingredient, asWritten: '3/4-1 cup' };
+    // (1 × 1.03 − 0.75 × 0.97) / 1.75; 3 % by common practice, no source
+    expect(doubtOf(milk)).toBeCloseTo(0.3025 / 1.75, 9);
+    expect(doubtOf({ ...milk, asWritten: '200-220 g' })).toBeCloseTo(20 / 420, 9);
+  });
+
+  it("shows the recipe's own measure where it weighs the same by sr28, else its own", () => {
+    const flour = (grams: number, asWritten: string) => {
+      const line = lineOf('all-purpose-flour', grams);
+      return measureOf({ ...line, ingredient: { ...line.ingredient, asWritten } });
+    };
+    expect(flour(250, '2 cups')).toBe('2 cups'); // 125 g a cup, NDB 20081
+    expect(flour(230, '2 cups')).toBe('2 cups'); // 115 g: a light hand
+    expect(flour(400, '2 cups')).toBe('3 1/4 cups'); // no hand is so heavy: the weight counts
   });
 
   it('calls a dough slack or stiff beside its own kind, and nothing where no formula was read', () => {

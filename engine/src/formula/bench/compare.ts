@@ -7,6 +7,7 @@ import { type Notice, notice } from '../../notice/notice.ts';
 import { type Grams, grams } from '../../quantity/unit.ts';
 import type { WeighedIngredient } from '../dough.ts';
 import { type DoughCharacter, type FigureName, figureNames } from './character.ts';
+import { effectOf } from './effects.ts';
 
 export interface Version {
   readonly name: string;
@@ -82,35 +83,6 @@ function figureDifferences(first: DoughCharacter, other: DoughCharacter): readon
     const effect = effectOf(figure, was, now);
     return [{ figure, was, now, ...(effect === undefined ? {} : { effect }) }];
   });
-}
-
-function effectOf(figure: FigureName, wasRatio: number, nowRatio: number): Notice | undefined {
-  const isMore = wasRatio < nowRatio;
-  const values = { wasRatio, nowRatio };
-  switch (figure) {
-    case 'hydration':
-      return isMore
-        ? notice('FORMULA_EFFECT_WETTER', 'note', {}, { ...values, source: 'hydrationClasses' })
-        : notice('FORMULA_EFFECT_STIFFER', 'note', {}, { ...values, source: 'hydrationClasses' });
-    case 'fat':
-      return isMore
-        ? notice('FORMULA_EFFECT_FAT_MORE', 'note', {}, { ...values, source: 'fatShortens' })
-        : notice('FORMULA_EFFECT_FAT_LESS', 'note', {}, { ...values, source: 'fatShortens' });
-    case 'salt':
-      return isMore
-        ? notice('FORMULA_EFFECT_SALT_MORE', 'note', {}, { ...values, source: 'breadIngredients' })
-        : undefined;
-    case 'sugar':
-      return isMore
-        ? notice('FORMULA_EFFECT_SUGAR_MORE', 'note', {}, { ...values, source: 'breadIngredients' })
-        : undefined;
-    case 'powder':
-      return isMore
-        ? notice('FORMULA_EFFECT_POWDER_MORE', 'note', {}, { ...values, source: 'lloyd2004' })
-        : notice('FORMULA_EFFECT_POWDER_LESS', 'note', {}, { ...values, source: 'lloyd2004' });
-    default:
-      return undefined;
-  }
 }
 
 function foodDifferences(first: Version, other: Version): readonly Difference[] {

@@ -8,12 +8,12 @@ import {
   type FigureName,
   figureNames,
 } from '../../../formula/bench/character.ts';
-import { withGrams } from '../../../formula/bench/line.ts';
 import type { Block, FactRow } from '../../document.ts';
 import type { Say } from '../../say.ts';
 import { decimal, NO_BREAK } from '../../speak-number.ts';
 import { paragraph } from '../door.ts';
 import { listed, sentenceCase } from '../phrases.ts';
+import { adviceBlocks } from './advice-part.ts';
 
 export const figureWords: Readonly<Record<FigureName, string>> = {
   hydration: 'Water',
@@ -78,7 +78,7 @@ export function figureBlocks(
   const rows = shown.map((name): FactRow => {
     const balanced = balance.figures.find(({ figure }) => figure === name);
     const value = character.figures[name];
-    const notes = [cupsText(value), balanced === undefined ? '' : besideText(balanced, say)];
+    const notes = [cupsText(value), balanced === undefined ? '' : besideText(balanced)];
     const note = notes.filter((each) => each !== '').join('; ');
     return {
       label: figureWords[name],
@@ -89,6 +89,7 @@ export function figureBlocks(
   return [
     { type: 'heading', text: 'For 100 of flour' },
     { type: 'facts', rows },
+    ...adviceBlocks(balance, say),
     ...publishedBlocks(balance),
   ];
 }
@@ -98,25 +99,19 @@ function cupsText({ share, low, high }: DoughFigure): string {
   return `by cups and spoons ${shareText(low)} to ${shareText(high)}`;
 }
 
-function besideText(balanced: BalancedFigure, say: Say): string {
-  const { least, most, verdict, published } = balanced;
+const VERDICT = {
+  inside: 'inside',
+  below: 'below',
+  above: 'above',
+  unsure: 'at the edge',
+} as const;
+
+function besideText({ least, most, verdict, published }: BalancedFigure): string {
   const span =
     published.length === 1
       ? `the one published formula has ${shareText(least)}`
       : `published ${shareText(least)} to ${shareText(most)}`;
-  const words = { inside: 'inside', below: 'below', above: 'above', unsure: 'at the edge' };
-  return `${span}: ${words[verdict]}${remedyText(balanced, say)}`;
-}
-
-/** `; 12 g (1 tbsp) more water would bring it in`. */
-function remedyText({ remedy }: BalancedFigure, _say: Say): string {
-  if (remedy === undefined) return '';
-  const change = remedy.now - remedy.was;
-  const measure = withGrams(remedy.line, Math.abs(change)).ingredient.asWritten;
-  const isSpoken = !/^[\d.]+ g$|\(/.test(measure);
-  const spoons = isSpoken ? ` (${measure})` : '';
-  const name = remedy.line.ingredient.name;
-  return `; ${gramsText(Math.abs(change))}${spoons} ${change < 0 ? 'less' : 'more'} ${name} would bring it in`;
+  return `${span}: ${VERDICT[verdict]}`;
 }
 
 /** Every published formula by itself: where they disagree it shows. */
