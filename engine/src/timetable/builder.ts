@@ -13,6 +13,7 @@ import type {
   WorkUnit,
 } from '../solver/problem.ts';
 import type { Job } from './day-sheet.ts';
+import { type Round, spreadOf } from './round.ts';
 
 /** What a task is to the cook; a milestone is not shown. */
 export interface TaskMeaning {
@@ -24,6 +25,8 @@ export interface TaskMeaning {
   readonly values?: Job['values'];
   readonly needsTable?: boolean;
   readonly needsCare?: boolean;
+  /** Where it goes round the ovens of a wave; `load` and `oven` are then the first of them. */
+  readonly round?: Round;
 }
 
 export interface TaskWish extends TaskMeaning {
@@ -37,6 +40,9 @@ export interface TaskWish extends TaskMeaning {
   readonly aim?: Task['aim'];
   readonly team?: string;
 }
+
+/** Waves of one dish may come out so far apart before what follows them all (ours, no source). */
+const WAVES_APART = 20;
 
 export class Builder {
   readonly tasks: Task[] = [];
@@ -88,11 +94,23 @@ export class Builder {
     this.lags.push({ from, to, least: whole(room.least, -9999), ...most });
   }
 
-  /** least … most minutes between the end of one and the start of the other */
+  /**
+   * least … most minutes between the end of one and the start of the other. Within a wave each oven
+   * has it from its own end; into one the last oven must still be in time; out of one it counts from
+   * the end of the round, and the first oven may wait for the other waves.
+   */
   lag(from: number, to: number, room: { readonly least: number; readonly most?: number }) {
-    const minutes = this.tasks[from]!.minutes;
-    const most = room.most === undefined ? {} : { most: minutes + room.most };
-    this.startLag(from, to, { least: minutes + room.least, ...most });
+    const [out, into] = [this.meanings[from]!.round, this.meanings[to]!.round];
+    const isInside = out !== undefined && out.wave === into?.wave;
+    const minutes = isInside ? out.minutes : this.tasks[from]!.minutes;
+    if (room.most === undefined) {
+      this.startLag(from, to, { least: minutes + room.least });
+      return;
+    }
+    const spread = isInside || into === undefined ? 0 : spreadOf(into.wave);
+    const inTime = spread === 0 ? room.most : Math.max(room.least, room.most - spread);
+    const most = isInside || out === undefined ? inTime : Math.max(inTime, WAVES_APART);
+    this.startLag(from, to, { least: minutes + room.least, most: minutes + most });
   }
 
   group(group: Group): number {

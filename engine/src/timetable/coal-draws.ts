@@ -3,6 +3,7 @@
 import { notice } from '../notice/notice.ts';
 import * as habits from './habits.ts';
 import { cookMinutes, type OvenWork } from './oven-work.ts';
+import { spreadOf } from './round.ts';
 
 /** Lit coals: they must outlast the stretch until more are added or the load comes out. */
 export function drawCoals(
@@ -10,14 +11,15 @@ export function drawCoals(
   task: number,
   draw: { readonly minute: number; readonly amount: number },
 ): void {
-  const amount = Math.round(draw.amount);
+  const amount = Math.round(draw.amount) * at.wave.loads.length;
   if (amount <= 0) return;
   const out = Math.round(at.work.coals.loadInMinute) + cookMinutes(at.dish, at.work);
   const next = at.work.coals.additions.find((each) => each.minute > draw.minute + 1)?.minute ?? out;
   const needed = Math.min(next, out) - draw.minute;
   const isFed = at.making.request.camp.fuel.kind === 'wood-coals';
   sayIfOld(at, needed);
-  const life = Math.floor(at.making.request.coalLife);
+  // The last oven of a round gets its coals so much later.
+  const life = Math.max(0, Math.floor(at.making.request.coalLife) - spreadOf(at.wave));
   const left = life - Math.ceil(needed);
   if (isFed) {
     at.making.uses.push({ task, amount, waitMost: Number.POSITIVE_INFINITY });

@@ -7,8 +7,9 @@ import type { RiseEstimate } from '../formula/formula.ts';
 import type { OvenLoad } from '../menu/load.ts';
 import type { MenuDish } from '../menu/menu.ts';
 import type { Recipe, StepKind } from '../menu/recipe.ts';
-import type { Notice } from '../notice/notice.ts';
+import type { Notice, Refusal } from '../notice/notice.ts';
 import type { ClockMinutes, Minutes } from '../quantity/unit.ts';
+import type { DayDoubt } from './doubt/doubt.ts';
 
 export interface TimetableRequest {
   readonly camp: Camp;
@@ -49,6 +50,12 @@ export interface DaySheet {
   readonly firstFire?: ClockMinutes;
   /** What is short: sound advice only, each item carries a checked plan's result. */
   readonly advice: readonly Advice[];
+  /** Advice was not looked for yet: `adviseDay` goes on from here. */
+  readonly isAdvicePending?: boolean;
+  /** What no order of the work can mend, with the wishes that stand against each other. */
+  readonly proven?: readonly Refusal[];
+  /** How sure the times are; left out where there is nothing to serve. */
+  readonly doubt?: DayDoubt;
   readonly notices: readonly Notice[];
 }
 
@@ -91,6 +98,8 @@ export interface Job {
   readonly because: Binding;
   /** Never done by a whole-screen tap: probe, allergen, hand-wash, ash. */
   readonly needsCare: boolean;
+  /** One walking round over the ovens of a wave: its jobs share this id and follow each other. */
+  readonly round?: string;
 }
 
 export interface Binding {
@@ -158,6 +167,8 @@ export interface Advice {
     | 'start-earlier'
     | 'longer-hold';
   readonly amount: number;
+  /** The oven that one more like it would help. */
+  readonly oven?: string;
   /** With it, the worst lateness becomes this. */
   readonly lateBy: Minutes;
 }

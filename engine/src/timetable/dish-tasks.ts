@@ -11,6 +11,7 @@ import { isUsedAgain } from './oven-turns.ts';
 import { isBread, phasesOf, sharedSteps } from './recipe-shape.ts';
 import { linkServing } from './serving-tasks.ts';
 import { stepTask } from './step-tasks.ts';
+import { wavesOf } from './waves.ts';
 
 /** Tasks of dishes made as one batch. */
 export function batchTasks(making: Making, batch: readonly DishWork[]): readonly DishTasks[] {
@@ -72,10 +73,10 @@ function oneDish(dish: DishMaking, shared: ReadonlySet<string>): DishTasks {
   for (const step of own) {
     if (dish.phases.get(step.id) === 'before' && !isInOven(step)) stepTask(dish, step);
   }
-  const loads = work.loads.map((each) =>
-    ovenTasks(making, group, { dish: work, work: each }, served),
+  const loads = wavesOf(making.request, work).flatMap((wave) =>
+    ovenTasks(making, group, { dish: work, wave }, served),
   );
-  for (const load of loads) linkBefore(dish, load);
+  for (const load of firstsOf(loads)) linkBefore(dish, load);
   shapeIntoGreased(dish, loads);
   mapOvenSteps(dish, loads);
   for (const step of own) if (dish.phases.get(step.id) === 'after') stepTask(dish, step);
@@ -89,11 +90,14 @@ function shapeIntoGreased({ making, work, steps }: DishMaking, loads: readonly L
     (step) => step.kind === 'shape' && risesInOven({ steps: [step] }),
   );
   for (const shape of shapes.flatMap((step) => steps.get(step.id)?.first ?? [])) {
-    for (const load of loads) {
+    for (const load of firstsOf(loads)) {
       if (load.risesInside) making.builder.lag(load.grease, shape, { least: 0 });
     }
   }
 }
+
+/** One load for each wave: the tasks of the others are the same. */
+const firstsOf = (loads: readonly LoadTasks[]) => loads.filter(({ after }) => after === 0);
 
 function mapOvenSteps(dish: DishMaking, loads: readonly LoadTasks[]): void {
   for (const load of loads) {
@@ -103,7 +107,7 @@ function mapOvenSteps(dish: DishMaking, loads: readonly LoadTasks[]): void {
     if (dish.phases.get(step.id) !== 'oven') continue;
     const pick = (load: LoadTasks) =>
       step.kind === 'load' ? [load.load] : step.kind === 'brown' ? load.heats : [load.takeOut];
-    const tasks = loads.flatMap(pick);
+    const tasks = firstsOf(loads).flatMap(pick);
     dish.steps.set(step.id, { first: tasks, last: tasks });
   }
 }

@@ -1,12 +1,13 @@
 // The solver's plan as a day sheet: jobs, what each oven holds, lightings, lit coals, servings.
 
 import { clockMinutes, minutes } from '../quantity/unit.ts';
-import type { Plan } from '../solver/problem.ts';
+import type { Plan, StoreUse } from '../solver/problem.ts';
 import type { DaySheet, Job, Lighting, OvenSpan, Serving, TimetableRequest } from './day-sheet.ts';
 import { reasonsFor } from './explain.ts';
 import * as habits from './habits.ts';
 import { litCoals } from './lit-coals.ts';
 import type { DishTasks, LoadTasks } from './making.ts';
+import { type Round, visitId, visitsOf } from './round.ts';
 import type { DayWork } from './work.ts';
 
 type Laid = Pick<DaySheet, 'jobs' | 'spans' | 'lightings' | 'lit' | 'servings' | 'firstFire'>;
@@ -34,29 +35,42 @@ function taskJobs(day: DayWork, plan: Plan, idOf: (task: number) => string): rea
   const { problem, meanings } = day;
   const reasons = reasonsFor(problem, plan, { meanings, idOf });
   return problem.tasks.flatMap((task, index): readonly Job[] => {
-    const { kind, dish, load, oven, say, values, needsTable, needsCare } = meanings[index]!;
+    const { kind, dish, load, oven, say, values, needsTable, needsCare, round } = meanings[index]!;
     const start = plan.starts[index];
     if (kind === 'served' || start === undefined) return [];
-    return [
-      {
-        id: idOf(index),
-        kind,
-        ...(dish === undefined ? {} : { dish }),
-        ...(load === undefined ? {} : { load }),
-        ...(oven === undefined ? {} : { oven }),
-        start: clockMinutes(start),
-        end: clockMinutes(start + task.minutes),
-        hands: plan.crews[index]!.map((unit) => problem.units[unit]!.id),
-        needsTable: needsTable ?? false,
-        ...(say === undefined ? {} : { say }),
-        values: values ?? {},
-        latestStart: clockMinutes(reasons.latestStart[index]!),
-        because: reasons.because[index]!,
-        needsCare: needsCare ?? false,
-      },
-    ];
+    const job: Job = {
+      id: idOf(index),
+      kind,
+      ...(dish === undefined ? {} : { dish }),
+      ...(load === undefined ? {} : { load }),
+      ...(oven === undefined ? {} : { oven }),
+      start: clockMinutes(start),
+      end: clockMinutes(start + task.minutes),
+      hands: plan.crews[index]!.map((unit) => problem.units[unit]!.id),
+      needsTable: needsTable ?? false,
+      ...(say === undefined ? {} : { say }),
+      values: values ?? {},
+      latestStart: clockMinutes(reasons.latestStart[index]!),
+      because: reasons.because[index]!,
+      needsCare: needsCare ?? false,
+    };
+    return round === undefined ? [job] : visitJobs(job, round);
   });
 }
+
+/** The jobs that the ovens of a round see of it. */
+const visitJobs = (job: Job, round: Round): readonly Job[] =>
+  visitsOf(round, job.hands).map(({ place, load, oven, after, hands }) => ({
+    ...job,
+    id: visitId(job.id, place),
+    load,
+    oven,
+    start: clockMinutes(job.start + after),
+    end: clockMinutes(job.start + after + round.minutes),
+    hands,
+    latestStart: clockMinutes(job.latestStart + after),
+    round: job.id,
+  }));
 
 function lightingsOf(
   day: DayWork,
@@ -65,12 +79,10 @@ function lightingsOf(
 ): readonly Lighting[] {
   const inOrder = [...plan.batches].sort((a, b) => a.start - b.start);
   const freeAt: number[] = [];
+  const share = sharedOut(day, idOf);
   return inOrder.map((batch, index) => {
     const store = day.problem.stores[batch.store]!;
-    const uses = batch.uses.map((each) => ({
-      job: idOf(store.uses[each.use]!.task),
-      coals: each.amount,
-    }));
+    const uses = batch.uses.flatMap((each) => share(store.uses[each.use]!, each.amount));
     const found = freeAt.findIndex((minute) => minute <= batch.start);
     const chimney = found < 0 ? freeAt.length : found;
     if (store.holder !== undefined) freeAt[chimney] = batch.emptiedAt;
@@ -86,6 +98,22 @@ function lightingsOf(
       uses: uses.reverse(),
     };
   });
+}
+
+/** Coals for a round, oven by oven in its order, out of one batch after the other. */
+function sharedOut(day: DayWork, idOf: (task: number) => string) {
+  const given = new Map<number, number>();
+  return ({ task, amount: whole }: StoreUse, amount: number) => {
+    const { round } = day.meanings[task]!;
+    if (round === undefined) return [{ job: idOf(task), coals: amount }];
+    const each = whole / round.wave.loads.length;
+    const from = given.get(task) ?? 0;
+    given.set(task, from + amount);
+    return round.wave.loads.flatMap((_, place) => {
+      const coals = Math.min(from + amount, (place + 1) * each) - Math.max(from, place * each);
+      return coals > 0 ? [{ job: visitId(idOf(task), place), coals }] : [];
+    });
+  };
 }
 
 /** A tenth more than is needed, if it goes in: whole coals. */
@@ -139,8 +167,10 @@ function tendJobs(day: DayWork, plan: Plan): readonly Job[] {
 
 function spansOf(day: DayWork, plan: Plan, load: LoadTasks): readonly OvenSpan[] {
   const { tasks } = day.problem;
-  const start = (task: number) => plan.starts[task] ?? 0;
-  const end = (task: number) => start(task) + tasks[task]!.minutes;
+  const shift = (task: number) => (day.meanings[task]!.round === undefined ? 0 : load.after);
+  const start = (task: number) => (plan.starts[task] ?? 0) + shift(task);
+  const end = (task: number) =>
+    start(task) + (day.meanings[task]!.round?.minutes ?? tasks[task]!.minutes);
   const isHot = load.work.coals.loadInMinute > 0;
   const span = (state: OvenSpan['state'], from: number, to: number): readonly OvenSpan[] =>
     from >= to

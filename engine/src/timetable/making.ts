@@ -22,6 +22,8 @@ export interface Making {
 export interface LoadTasks {
   readonly work: LoadWork;
   readonly dish: string;
+  /** In a wave: so much later than the first of its round, whose tasks these are [min]. */
+  readonly after: number;
   readonly grease: number;
   readonly lay: number;
   readonly load: number;

@@ -24,6 +24,23 @@ interface Core {
 
 /** Every turn, addition, check, stir and the probe of a load. */
 export function minuteTasks(at: OvenWork, core: Core): void {
+  const first = at.making.builder.tasks.length;
+  placeMinuteTasks(at, core);
+  if (at.wave.loads.length > 1) chained(at, first);
+}
+
+/** On a round nobody overtakes: at each oven its jobs follow each other in the order of their minutes. */
+function chained({ making: { builder } }: OvenWork, first: number): void {
+  const own = builder.tasks
+    .map((task, index) => ({ index, minute: task.aim?.minutes ?? 0 }))
+    .slice(first)
+    .sort((one, other) => one.minute - other.minute || one.index - other.index);
+  own.slice(1).forEach(({ index }, at) => {
+    builder.lag(own[at]!.index, index, { least: 0 });
+  });
+}
+
+function placeMinuteTasks(at: OvenWork, core: Core): void {
   const { coals, bake } = at.work;
   const loadIn = coals.loadInMinute;
   const out = Math.round(loadIn) + cookMinutes(at.dish, at.work);

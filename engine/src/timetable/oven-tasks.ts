@@ -5,7 +5,7 @@ import { handlingOf, handMinutes } from '../bake/index.ts';
 import type { RecipeStep } from '../menu/recipe.ts';
 import { notice } from '../notice/notice.ts';
 import { drawCoals } from './coal-draws.ts';
-import type { DishWork, LoadWork } from './day-sheet.ts';
+import type { DishWork } from './day-sheet.ts';
 import * as habits from './habits.ts';
 import { type LoadTasks, type Making, ovenPool } from './making.ts';
 import { minuteTasks } from './minute-tasks.ts';
@@ -20,17 +20,19 @@ import {
   stepOf,
 } from './oven-work.ts';
 import { isPot, stepMinutes } from './recipe-shape.ts';
+import type { Wave } from './waves.ts';
 
 export function ovenTasks(
   making: Making,
   group: number,
-  pair: { readonly dish: DishWork; readonly work: LoadWork },
+  pair: { readonly dish: DishWork; readonly wave: Wave },
   served: number,
-): LoadTasks {
-  const oven = making.request.camp.ovens.find((each) => each.id === pair.work.load.oven);
+): readonly LoadTasks[] {
+  const work = pair.wave.loads[0]!;
+  const oven = making.request.camp.ovens.find((each) => each.id === work.load.oven);
   const isHeavy = oven !== undefined && isHeavyOven(oven);
-  const at: OvenWork = { making, group, ...pair, isHeavy };
-  const loadIn = Math.round(pair.work.coals.loadInMinute);
+  const at: OvenWork = { making, group, ...pair, work, isHeavy };
+  const loadIn = Math.round(work.coals.loadInMinute);
   const isPreheated = loadIn > 0;
   const rise = pair.dish.recipe.steps.find((step) => step.kind === 'second-rise');
   const risesInside = rise !== undefined && !isPreheated;
@@ -39,14 +41,12 @@ export function ovenTasks(
   minuteTasks(at, cook);
   const servedFromOven = isPot(pair.dish);
   const emptied = servedFromOven ? served : core.takeOut;
-  const pool = ovenPool(making, pair.work.load.oven);
-  making.builder.holds.push({
-    id: pair.work.load.id,
-    pool,
-    first: core.grease,
-    last: emptied,
+  return pair.wave.loads.map((each, place) => {
+    const pool = ovenPool(making, each.load.oven);
+    making.builder.holds.push({ id: each.load.id, pool, first: core.grease, last: emptied });
+    const after = place * pair.wave.pace;
+    return { work: each, dish: pair.dish.dish.id, after, ...cook, emptied, servedFromOven };
   });
-  return { work: pair.work, dish: pair.dish.dish.id, ...cook, emptied, servedFromOven };
 }
 
 function coreTasks(at: OvenWork, rise: RecipeStep | undefined) {

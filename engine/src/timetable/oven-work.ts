@@ -6,6 +6,8 @@ import type { Task } from '../solver/problem.ts';
 import type { DishWork, JobKind, LoadWork } from './day-sheet.ts';
 import * as habits from './habits.ts';
 import { lidPool, type Making } from './making.ts';
+import { crewsFor, spreadOf } from './round.ts';
+import type { Wave } from './waves.ts';
 
 export interface OvenWork {
   readonly making: Making;
@@ -13,6 +15,8 @@ export interface OvenWork {
   readonly dish: DishWork;
   readonly work: LoadWork;
   readonly isHeavy: boolean;
+  /** The ovens that go round together; `work` is the first of them. */
+  readonly wave: Wave;
 }
 
 export type Values = Readonly<Record<string, number | string>>;
@@ -29,12 +33,19 @@ interface AddWish {
 export function add(at: OvenWork, kind: JobKind, minutes: number, wish: AddWish): number {
   const people = wish.people ?? 1;
   const hand = at.dish.dish.pins.hand;
-  const seats = people > 0 ? at.making.crews.seats(wish.skill ?? 'steady', people, hand) : [];
+  const isRound = at.wave.loads.length > 1;
+  const crews = people > 0 ? crewsFor(at.wave, minutes) : 1;
+  const seats = Array.from({ length: people > 0 ? crews : 0 }, () =>
+    at.making.crews.seats(wish.skill ?? 'steady', people, hand),
+  ).flat();
+  // On a round the lids are kept apart by the order of its jobs: see `chained`.
+  const isAtLid = people > 0 && !isRound;
   return at.making.builder.task({
     kind,
-    minutes,
+    minutes: people > 0 ? minutes + spreadOf(at.wave) : minutes,
     seats,
-    takes: people > 0 ? [{ pool: lidPool(at.making, at.work.load.oven), amount: 1 }] : [],
+    takes: isAtLid ? [{ pool: lidPool(at.making, at.work.load.oven), amount: 1 }] : [],
+    ...(isRound ? { round: { wave: at.wave, minutes, crews, people } } : {}),
     group: at.group,
     dish: at.dish.dish.id,
     load: at.work.load.id,

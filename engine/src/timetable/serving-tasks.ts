@@ -20,16 +20,18 @@ export function linkServing(dish: DishMaking, loads: readonly LoadTasks[], serve
   const isOnFire = loads.length > 0;
   const lastOf = lastSteps(work.recipe, dish.phases, isOnFire ? 'after' : 'before');
   const stepLasts = lastOf.flatMap((step) => dish.steps.get(step.id)?.last ?? []);
-  const rested = loads.map((load) => restAfter(dish, load));
+  const rests = new Map(firstsOf(loads).map((load) => [load.takeOut, restAfter(dish, load)]));
+  const rested = [...rests.values()];
+  const restOf = (load: LoadTasks) => rests.get(load.takeOut);
   const cut = cutAfter(dish, loads, [...rested, ...stepLasts]);
   const lasts = [...rested, ...stepLasts, ...(cut === undefined ? [] : [cut.task])];
   for (const last of lasts) builder.lag(last, served, { least: 0 });
-  if (!making.isLoose) for (const load of loads) outEarly(dish, load, served);
+  if (!making.isLoose) for (const load of firstsOf(loads)) outEarly(dish, load, served);
   const dones = isOnFire ? restedTasks(dish, rested) : stepLasts;
   const after = isOnFire ? minutesAfterRest(dish) + (cut?.minutes ?? 0) : 0;
   const most = Math.max(0, work.canWait) + after;
   for (const done of dones) {
-    const of = dones === rested ? loads.filter((_, at) => rested[at] === done) : loads;
+    const of = dones === rested ? loads.filter((load) => restOf(load) === done) : loads;
     const isEarly = of.length > 0 && of.every((load) => dish.earlyTurns.has(load.takeOut));
     if (work.dish.pins.coalsOnAt === undefined && !isEarly) {
       builder.lag(done, served, { least: 0, most });
@@ -40,6 +42,8 @@ export function linkServing(dish: DishMaking, loads: readonly LoadTasks[], serve
   for (const from of out) builder.prices.push({ from, to: served, price });
   return { lasts, dones };
 }
+
+const firstsOf = (loads: readonly LoadTasks[]) => loads.filter(({ after }) => after === 0);
 
 /** A pot that may wait comes off early, by as much as its bake asks, so that a slow one is in time. */
 function outEarly({ work, making }: DishMaking, load: LoadTasks, served: number): void {
