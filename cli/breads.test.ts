@@ -66,7 +66,9 @@ describe('emberwright rise', () => {
   it('stops at a dough of 2 °C and names the nearest thing that works', () => {
     const { exit, out } = command('rise', '--what', 'rolls', '--air', '2 C', '--dough', '2 C');
     expect(exit).toBe(1);
-    expect(out()).toMatch(/STOP: At 2 °C this dough hardly moves[\s\S]*a box at 30 °C/);
+    expect(out()).toMatch(
+      /STOP: At 2 °C this dough stops before it has risen[\s\S]*a box at 30 °C/,
+    );
   });
 
   it('follows the dough from the cold into a warm box', () => {

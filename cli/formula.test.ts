@@ -107,6 +107,14 @@ describe('emberwright formula', () => {
     const { exit, flat } = command('formula', 'fire-bread', '--target', '300 % water');
     expect(exit).toBe(1);
     expect(flat).toMatch(/nearest that is: 250 %/);
+    expect(flat).not.toMatch(UNSAYABLE);
+    expect(flat).toMatch(/The nearest that works .*Whole dough .* 250 % water/);
+  });
+
+  it('refuses to hold the flour at nothing, and names the flour that the water would take', () => {
+    const { exit, flat } = command('formula', 'fire-bread', '--hold', 'flour=0 g');
+    expect(exit).toBe(1);
+    expect(flat).toMatch(/There is no flour in this\. With the water in it, 49\d g/); // 312 g / 0.63
   });
 
   it('swaps shortening for butter and shouts milk where there was none', () => {

@@ -48,7 +48,7 @@ function pastedFrom(path: string, shell: Shell): Recipe {
     );
   }
   const open = unread.length + ingredients.filter(({ from }) => from === 'unknown').length;
-  const left = open === 0 ? '' : `, ${open} places not understood`;
+  const left = open === 0 ? '' : `, ${open} ${open === 1 ? 'place' : 'places'} not understood`;
   shell.error(
     `Read from ${path === '-' ? 'the input' : path}: ${ingredients.length} ingredients${left}. See all of it with: emberwright read-in ${path}\n`,
   );

@@ -48,6 +48,11 @@ export const formulaCodes = {
     when: 'An ingredient was not found in the larder, so its water, fat and salt are not counted.',
     next: 'Name it the plain way, or trust the grams alone.',
   },
+  FORMULA_UNWEIGHED: {
+    kind: 'notice',
+    when: 'What an ingredient weighs is not known, and the formula leaves it out.',
+    next: 'Write its weight in grams, or add it as a food of your own with what a cup of it weighs.',
+  },
   FORMULA_RISE_COLD: {
     kind: 'notice',
     when: 'The dough is so cold that yeast hardly works.',

@@ -23,6 +23,7 @@ export function formulaNotices(wish: FormulaWish, found: Found): readonly Notice
     ...(found.percentages === undefined ? [] : doughNotices(wish, found.percentages)),
     ...riseNotices(wish, found),
     ...unknownFoods(wish, found),
+    ...unweighed(wish, found),
   ];
 }
 
@@ -83,6 +84,7 @@ function riseNotices(wish: FormulaWish, { dough, percentages }: Found): readonly
 
 const unknownFoods = (wish: FormulaWish, { lines }: Found): readonly Notice[] =>
   lines
+    .filter(({ ingredient }) => ingredient.isUnweighed !== true)
     .filter((line) => isDough(line.ingredient) && foodOf(line.ingredient) === undefined)
     .filter((line) => !isStarter(line.ingredient)) // flour and water, dough.ts
     .map((line) =>
@@ -90,6 +92,22 @@ const unknownFoods = (wish: FormulaWish, { lines }: Found): readonly Notice[] =>
         ...aboutOf(wish),
         ingredient: line.ingredient.name,
       }),
+    );
+
+/** What is left out of every sum, by its line. */
+const unweighed = (wish: FormulaWish, { percentages }: Found): readonly Notice[] =>
+  wish.recipe.ingredients
+    .filter(({ isUnweighed }) => isUnweighed === true)
+    .map((ingredient) =>
+      notice(
+        'FORMULA_UNWEIGHED',
+        'doubt',
+        { ...aboutOf(wish), ingredient: ingredient.name },
+        {
+          written: ingredient.asWritten,
+          isDough: percentages !== undefined && isDough(ingredient) ? 'yes' : 'no',
+        },
+      ),
     );
 
 const aboutOf = (wish: FormulaWish) => ({ dish: wish.dish.id, recipe: wish.recipe.id });

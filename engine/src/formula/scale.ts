@@ -73,8 +73,10 @@ export function scaledLines(wish: Pick<FormulaWish, 'dish' | 'recipe' | 'factor'
 function formulaLine(line: WeighedIngredient, flour: number): FormulaLine {
   const food = foodOf(line.ingredient);
   const measure =
-    food === undefined ? undefined : householdMeasure(food, line.grams, line.ingredient.asWritten);
-  const isCounted = 0 < flour && isDough(line.ingredient);
+    food === undefined || line.ingredient.isUnweighed
+      ? undefined
+      : householdMeasure(food, line.grams, line.ingredient.asWritten);
+  const isCounted = 0 < flour && isDough(line.ingredient) && !line.ingredient.isUnweighed;
   return {
     ingredient: line.ingredient,
     grams: line.grams,

@@ -3,17 +3,16 @@
 
 import { householdMeasure } from '../../larder/measure.ts';
 import { foodOf } from '../../menu/needs.ts';
-import { isRefusal } from '../../notice/notice.ts';
 import type { CookMeasure } from '../../quantity/cook-measure.ts';
 import { type Grams, grams } from '../../quantity/unit.ts';
 import {
-  characterOf,
   type DoughCharacter,
   type FigureName,
   figureNames,
+  figureShare,
 } from '../bench/character.ts';
 import { withGrams } from '../bench/line.ts';
-import type { WeighedIngredient } from '../dough.ts';
+import { flourIn, type WeighedIngredient } from '../dough.ts';
 
 export interface RoundedFormula {
   readonly lines: readonly RoundedLine[];
@@ -64,13 +63,16 @@ function roundedLine(line: WeighedIngredient): RoundedLine {
 const scaleReading = (mass: number) => (mass < 10 ? Math.round(mass * 2) / 2 : Math.round(mass));
 
 function costOf(lines: readonly WeighedIngredient[], exact: DoughCharacter): RoundingCost {
-  const now = characterOf(lines);
+  const flour = flourIn(lines);
+  const shareNow = (figure: FigureName) =>
+    lines.reduce((sum, line) => sum + figureShare(line, figure) * line.grams, 0) / flour;
   const names = figureNames.map((name): [FigureName, number] => [
     name,
-    isRefusal(now) ? Number.NaN : now.figures[name].share - exact.figures[name].share,
+    0 < flour ? shareNow(name) - exact.figures[name].share : 0,
   ]);
+  const batch = lines.reduce((sum, line) => sum + line.grams, 0);
   return {
-    batch: isRefusal(now) ? Number.NaN : now.batch - exact.batch,
+    batch: batch - exact.batch,
     figures: Object.fromEntries(names) as RoundingCost['figures'],
   };
 }

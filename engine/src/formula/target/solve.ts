@@ -9,7 +9,7 @@ import { carrierOf, USUAL_CARRIER } from '../bench/balance.ts';
 import { characterOf, type DoughCharacter, type FigureName } from '../bench/character.ts';
 import { lineOf, withGrams } from '../bench/line.ts';
 import { flourIn, type WeighedIngredient } from '../dough.ts';
-import { MOST_WATER } from '../dough-trouble.ts';
+import { doughTrouble, MOST_WATER } from '../dough-trouble.ts';
 import {
   achievedOf,
   type FormulaTargets,
@@ -51,12 +51,32 @@ export function solveTargets(
   const before = characterOf(lines);
   if ('refused' in before) return before;
   const wishes = wishesOf(targets);
+  const flourless = withoutFlour(lines, wishes);
+  if (flourless !== undefined) return flourless;
   const absurd = wishes.find((wish) => boundFor(wish) !== undefined);
-  if (absurd !== undefined) return outOfRange(absurd, lines);
+  const outcome = solvedFor(lines, wishes.map(bounded), before);
+  if (absurd === undefined) return outcome;
+  const nearest = 'refused' in outcome ? outcome.nearest : outcome;
+  return { ...outOfRange(absurd, lines), ...(nearest === undefined ? {} : { nearest }) };
+}
+
+function solvedFor(
+  lines: readonly WeighedIngredient[],
+  wishes: readonly Wish[],
+  before: DoughCharacter,
+): TargetAnswer | TargetRefusal {
   const all = withCarriers(lines, wishes);
   const solved = solveFor(all, wishes, before);
-  if (isMet(solved, wishes)) return answerOf(lines, solved);
-  return conflict(lines, all, wishes, before);
+  return isMet(solved, wishes) ? answerOf(lines, solved) : conflict(lines, all, wishes, before);
+}
+
+/** All the flour is held at nothing: no wish can stand beside that. */
+function withoutFlour(lines: readonly WeighedIngredient[], wishes: readonly Wish[]) {
+  const held = lines.map((line, at) => {
+    const wish = wishes.find((each) => each.kind === 'held' && each.line === at);
+    return wish === undefined || !(0 <= wish.wanted) ? line : withGrams(line, wish.wanted);
+  });
+  return 0 < flourIn(held) ? undefined : doughTrouble(held);
 }
 
 /** A new line for each figure that is wanted and that nothing in the bowl brings. */
@@ -194,6 +214,9 @@ function boundFor(wish: Wish): number | undefined {
   if (!Number.isFinite(wish.wanted) || wish.wanted < least) return least;
   return most < wish.wanted ? most : undefined;
 }
+
+/** The wish itself, or the nearest that some dough has. */
+const bounded = (wish: Wish): Wish => ({ ...wish, wanted: boundFor(wish) ?? wish.wanted });
 
 const MASSES = { batch: [1, 100_000], held: [0, 100_000] } as const;
 const BOUNDS: Readonly<Record<FigureName, readonly [number, number]>> = {

@@ -35,6 +35,10 @@ export const formulaWords: Words = {
     'some of the water back, or bake it as one.',
   FORMULA_FOOD_UNKNOWN: (_values, about) =>
     `${about.ingredient} is not in the larder: its grams count, its water, fat and salt don't.`,
+  FORMULA_UNWEIGHED: (values, about) =>
+    `${about.ingredient} ("${values.written}") has no weight: batch, formula and time leave it out` +
+    `${values.isDough === 'yes' ? ', so the dough is another than you will mix' : ''}. ` +
+    'Write its grams, or add it as a food of your own.',
   FORMULA_RISE_COLD: (values, _about, say) =>
     `At ${say.degrees(num(values, 'doughKelvin'))} the dough hardly rises: keep it in a warm box, or ` +
     'mix it with warmer water.',
@@ -42,8 +46,8 @@ export const formulaWords: Words = {
     `At ${say.degrees(num(values, 'doughKelvin'))} the dough is too warm for a sound estimate: put it ` +
     'in the shade and look early.',
   FORMULA_RISE_STOPPED: (values, _about, say) =>
-    `At ${say.degrees(num(values, 'placeKelvin'))} this dough hardly moves: in a day it does ` +
-    `${say.percent(num(values, 'doneRatio'))} of its rise.` +
+    `At ${say.degrees(num(values, 'placeKelvin'))} this dough stops before it has risen: in ` +
+    `a day it comes to ${say.percent(num(values, 'doneRatio'))} of its rise.` +
     (values.boxMinutes === undefined
       ? ' Make another bread, or raise it at home.'
       : ` Nearest that works: a box at ${say.degrees(num(values, 'boxKelvin'))}, where it is risen after ` +

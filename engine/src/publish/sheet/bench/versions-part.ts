@@ -8,7 +8,8 @@ import {
 } from '../../../formula/bench/compare.ts';
 import { doubtOf } from '../../../formula/bench/doubt.ts';
 import { measureOf, writtenGrams } from '../../../formula/bench/line.ts';
-import type { WeighedIngredient } from '../../../formula/dough.ts';
+import { shareOf, type WeighedIngredient } from '../../../formula/dough.ts';
+import { nearestFoods } from '../../../larder/index.ts';
 import { foodOf } from '../../../menu/index.ts';
 import type { Notice } from '../../../notice/notice.ts';
 import { bibliography } from '../../../sources/index.ts';
@@ -58,9 +59,27 @@ function spoonsOf({ lines }: Version, name: string): string {
   return measureOf(line);
 }
 
-/** What a cup of the flour may hide, and written measures that weigh something else. */
+/** What the larder does not know, what a cup of the flour may hide, and written measures that weigh something else. */
 export function measureBlocks({ lines }: Version): readonly Block[] {
-  return [...lines.flatMap(againstBlock), ...cupBlock(lines)];
+  return [...lines.flatMap(unknownBlock), ...lines.flatMap(againstBlock), ...cupBlock(lines)];
+}
+
+/** A food of nobody's larder: its water and fat are missing from every figure, and that is said. */
+function unknownBlock({ ingredient, grams: mass }: WeighedIngredient): readonly Block[] {
+  const { name, part } = ingredient;
+  const isCounted = Object.values(shareOf(ingredient)).some((share) => 0 < share);
+  if (isCounted || part !== 'other' || foodOf(ingredient) !== undefined) return [];
+  const near = nearestFoods(name).map((food) => food.name);
+  const next =
+    near.length === 0
+      ? 'Weigh it, and add it as a food of your own'
+      : `Nearest in the larder: ${near.join(', ')}`;
+  const counts =
+    0 < mass
+      ? `its ${gramsText(mass)} count for nothing in these figures`
+      : 'nobody has weighed it, and it counts for nothing in these figures';
+  const text = `“${name}” is not in the larder: ${counts}. ${next}.`;
+  return [{ type: 'notice', level: 'doubt', text }];
 }
 
 /** One weight of a cup, and how far a hand can miss it: for the flour, which moves all the rest. */
