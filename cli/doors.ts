@@ -31,6 +31,7 @@ export const spot = (command: Command, examples: string) =>
     .option('--rain <much>', 'what falls in an hour: "2 mm"')
     .option('--sun <share>', 'of a high, clear sun on the oven: "100 %"')
     .option('--riser <height>', 'so much higher than on its legs: "2 in"')
+    .option('--lid-mass <weight>', 'its lid alone on the scales: "7 lb"')
     .option('--measures <kind>', 'us or metric')
     .helpOption('--help', 'show this')
     .addHelpText('after', `\nFor example:\n${examples}\n\n${EXIT_HELP}\n`);

@@ -10,11 +10,11 @@ import {
   campSafety,
   conditionsOf,
   type Door,
+  grams,
   isRefusal,
   metres,
   type OrRefusal,
   type Refusal,
-  ratio,
   refusalText,
   renderText,
   type Say,
@@ -49,6 +49,7 @@ export interface FireOptions extends ReaderOptions, FuelOptions {
   readonly rain?: string;
   readonly sun?: string;
   readonly riser?: string;
+  readonly lidMass?: string;
 }
 
 export interface Fire {
@@ -66,7 +67,16 @@ export function fireOf(options: FireOptions, shell: Shell): OrRefusal<Fire> {
   const screened = options.screen === true;
   const spot = campForTonight({
     what: ANY_BREAD,
-    oven: { diameterMetres, ...(options.deep ? { style: 'deep' as const } : {}) },
+    oven: {
+      diameterMetres,
+      ...(options.deep ? { style: 'deep' as const } : {}),
+      ...(options.riser === undefined
+        ? {}
+        : { riser: metres(quantityOf('--riser', options.riser, 'length', '2 in')) }),
+      ...(options.lidMass === undefined
+        ? {}
+        : { lidMass: grams(quantityOf('--lid-mass', options.lidMass, 'mass', '7 lb')) }),
+    },
     when: {},
     date: shell.today,
     timeZone: shell.timeZone,
@@ -74,14 +84,15 @@ export function fireOf(options: FireOptions, shell: Shell): OrRefusal<Fire> {
     weather: weatherOf(options),
     ...(options.height === undefined ? {} : { elevation: heightOf(options.height) }),
     ...(options.ground === undefined ? {} : { ground: oneOf('--ground', options.ground, GROUNDS) }),
+    ...siteOf(options),
     ...fuelOf(options),
     ...(screened ? { windScreens: 1 } : {}),
   });
   if (isRefusal(spot)) return spot;
   const { camp, menu, assumed, notices } = spot;
-  const made = camp.ovens[0];
-  if (made === undefined) throw new RangeError('a camp for tonight has an oven');
-  const { place, weather, oven } = siteOf(options, { place: camp.place, oven: made });
+  const [oven] = camp.ovens;
+  const [weather] = camp.weather;
+  if (oven === undefined || weather === undefined) throw new RangeError('tonight has an oven');
   const door = {
     oven,
     fuel: camp.fuel.kind,
@@ -89,39 +100,18 @@ export function fireOf(options: FireOptions, shell: Shell): OrRefusal<Fire> {
     notices,
     strip: campSafety({ camp, menu }).strip,
   };
-  const conditions = conditionsOf({ place, weather, oven });
+  const conditions = conditionsOf({ place: camp.place, weather, oven });
   const air = airAt(camp, NOW, { screened });
-  return { camp: { ...camp, place }, oven, air, screened, conditions, door };
+  return { camp, oven, air, screened, conditions, door };
 }
 
-interface Spot {
-  readonly place: Camp['place'];
-  readonly oven: CampOven;
-}
-
-/** What only the coals ask about: rain, sun, wet ground, what lies under them, a riser. */
-function siteOf({ groundIs, hearth, rain, sun, riser }: FireOptions, { place, oven }: Spot) {
-  const millimetres = (text: string) => 1000 * quantityOf('--rain', text, 'length', '2 mm');
-  return {
-    place: {
-      ...place,
-      ...(groundIs === undefined
-        ? {}
-        : { groundIs: oneOf('--ground-is', groundIs, ['dry', 'wet', 'frozen'] as const) }),
-      ...(hearth === undefined ? {} : { hearth: oneOf('--hearth', hearth, HEARTHS) }),
-    },
-    weather: {
-      ...(rain === undefined ? {} : { rain: millimetres(rain) }),
-      ...(sun === undefined ? {} : { sun: ratio(quantityOf('--sun', sun, 'share', '100 %')) }),
-    },
-    oven: {
-      ...oven,
-      ...(riser === undefined
-        ? {}
-        : { riser: metres(quantityOf('--riser', riser, 'length', '2 in')) }),
-    },
-  };
-}
+/** Wet or frozen ground, and what the coals below lie on. */
+const siteOf = ({ groundIs, hearth }: FireOptions) => ({
+  ...(groundIs === undefined
+    ? {}
+    : { groundIs: oneOf('--ground-is', groundIs, ['dry', 'wet', 'frozen'] as const) }),
+  ...(hearth === undefined ? {} : { hearth: oneOf('--hearth', hearth, HEARTHS) }),
+});
 
 const HEARTHS = ['ground', 'fire-pan', 'fire-table'] as const;
 
@@ -132,9 +122,11 @@ const OF_THE_SPOT: ReadonlySet<Assumption['what']> = new Set<Assumption['what']>
   ...(['fuel', 'piece-mass', 'air', 'wind', 'ground', 'elevation', 'depth', 'screen'] as const),
 ]);
 
-const weatherOf = ({ air, wind }: FireOptions) => ({
+const weatherOf = ({ air, wind, rain, sun }: FireOptions) => ({
   ...(air === undefined ? {} : { airKelvin: airOf(air) }),
   ...(wind === undefined ? {} : { windMetresPerSecond: windOf(wind) }),
+  ...(rain === undefined ? {} : { rain: 1000 * quantityOf('--rain', rain, 'length', '2 mm') }),
+  ...(sun === undefined ? {} : { sun: quantityOf('--sun', sun, 'share', '100 %') }),
 });
 
 export const HEAT_METHODS = ['bake', 'roast', 'simmer', 'boil', 'fry', 'keep-warm'] as const;

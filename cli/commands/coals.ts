@@ -10,6 +10,7 @@ import {
   layCoals,
   minutes,
   readyRecipes,
+  usualFire,
   usualLoad,
   wantedOvenFor,
 } from '#engine';
@@ -28,7 +29,7 @@ interface CoalsOptions extends FireOptions {
   readonly below?: string;
 }
 
-const USUAL_MINUTES = 40;
+const USUAL_MINUTES = usualFire.stay;
 const USUAL_LOAD: Readonly<Record<(typeof HEAT_METHODS)[number], string>> = {
   bake: 'a usual dough for this oven',
   roast: 'a usual dough for this oven',

@@ -7,6 +7,7 @@ import {
   kelvin,
   layoutSheet,
   minutes,
+  usualFire,
   usualLoad,
 } from '#engine';
 import { type ExitCode, wrongUse } from '../exit.ts';
@@ -23,10 +24,8 @@ interface LayoutOptions extends StateOptions {
   readonly inAfter?: string;
 }
 
-const USUAL_LIT_MINUTES = 20; // ashed over, just laid
-const USUAL_WAIT_MINUTES = 15;
-const USUAL_MINUTES = 45; // half an hour's bake after its wait
-const USUAL_HEAT = '350 F';
+const { wait: USUAL_WAIT_MINUTES, look: USUAL_MINUTES } = usualFire;
+const HEAT_EXAMPLE = '350 F';
 
 export function layout(options: LayoutOptions, shell: Shell): ExitCode {
   if (options.inAfter !== undefined && options.minutesIn !== undefined) {
@@ -44,10 +43,11 @@ export function layout(options: LayoutOptions, shell: Shell): ExitCode {
   if (isRefusal(fire)) return refuse(fire, undefined, { options, shell });
   const method = oneOf('--method', options.method ?? 'bake', HEAT_METHODS);
   const { oven, air, camp, screened, conditions, door } = fire;
-  const wanted = kelvin(
-    quantityOf('--heat', options.heat ?? USUAL_HEAT, 'temperature', USUAL_HEAT),
-  );
-  const age = { where: '--lit', said: options.lit, usual: USUAL_LIT_MINUTES };
+  const wanted =
+    options.heat === undefined
+      ? usualFire.heat
+      : kelvin(quantityOf('--heat', options.heat, 'temperature', HEAT_EXAMPLE));
+  const age = { where: '--lit', said: options.lit, usual: usualFire.lit.layout[door.fuel] };
   const { coals, above, below } = lyingOf(options, door.fuel, age);
   const judgement = judgeLayout({
     oven,
@@ -66,7 +66,7 @@ export function layout(options: LayoutOptions, shell: Shell): ExitCode {
   });
   if (isRefusal(judgement)) return refuse(judgement, oven, { options, shell });
   const asked = {
-    door: { ...door, alsoAssumed: assumedOf(options, wanted) },
+    door: { ...door, alsoAssumed: assumedOf(options, wanted, age.usual) },
     above,
     below,
     wanted,
@@ -83,12 +83,10 @@ const whenIn = ({ minutesIn }: LayoutOptions, wait: number) =>
 const isAgeSaid = ({ coals = [] }: LayoutOptions): boolean =>
   coals.length > 0 && coals.every((set) => set.includes('@'));
 
-const assumedOf = (options: LayoutOptions, wanted: Kelvin): readonly string[] => [
+const assumedOf = (options: LayoutOptions, wanted: Kelvin, usualLit: number): readonly string[] => [
   'a usual dough or pot for this oven',
   ...(options.heat === undefined ? [`${sayTo(options).oven(wanted)} wanted`] : []),
-  ...(options.lit === undefined && !isAgeSaid(options)
-    ? [`coals lit ${USUAL_LIT_MINUTES} min ago`]
-    : []),
+  ...(options.lit === undefined && !isAgeSaid(options) ? [`coals lit ${usualLit} min ago`] : []),
   ...(options.minutesIn === undefined && options.inAfter === undefined
     ? [`oven still empty, food in after ${USUAL_WAIT_MINUTES} min`]
     : []),

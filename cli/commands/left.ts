@@ -1,6 +1,6 @@
 // `emberwright left`: I have so many coals left; what can I do?
 
-import { coalsLeftSheet, isRefusal, minutes, whatCanIDoWith } from '#engine';
+import { coalsLeftSheet, isRefusal, minutes, usualFire, whatCanIDoWith } from '#engine';
 import type { ExitCode } from '../exit.ts';
 import { type FireOptions, fireOf, refuse, tell } from '../fire.ts';
 import { coalsOf } from '../fuel-reading.ts';
@@ -14,14 +14,11 @@ interface LeftOptions extends FireOptions {
   readonly iron?: string;
 }
 
-/** Used on one dish already; wood coals live half as long. */
-const USUAL_AGE_MINUTES = { briquettes: 30, 'wood-coals': 20 };
-
 export function left(options: LeftOptions, shell: Shell): ExitCode {
   const fire = fireOf(options, shell);
   if (isRefusal(fire)) return refuse(fire, undefined, { options, shell });
   const { oven, air, camp, screened, conditions, door } = fire;
-  const usual = USUAL_AGE_MINUTES[door.fuel];
+  const usual = usualFire.lit.left[door.fuel];
   const age = minutesOf('--age', options.age, usual);
   const pieces = coalsOf('--coals', options.coals, door.fuel);
   const possibilities = whatCanIDoWith({

@@ -9,6 +9,7 @@ import {
   sayFor,
   stackOvens,
   stackSheet,
+  usualFire,
   usualLoad,
 } from '#engine';
 import type { ExitCode } from '../exit.ts';
@@ -31,7 +32,7 @@ interface StackOptions extends FireOptions {
   readonly above?: string;
 }
 
-const USUAL_MINUTES = 40;
+const USUAL_MINUTES = usualFire.stay;
 const USUAL_HEAT = '350 F';
 const STACKED = ['bake', 'roast', 'simmer'] as const;
 

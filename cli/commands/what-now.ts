@@ -1,6 +1,14 @@
 // `emberwright what-now`: it is going wrong; three moves in order.
 
-import { isRefusal, minutes, rescue, type Symptom, usualLoad, whatNowSheet } from '#engine';
+import {
+  isRefusal,
+  minutes,
+  rescue,
+  type Symptom,
+  usualFire,
+  usualLoad,
+  whatNowSheet,
+} from '#engine';
 import type { ExitCode } from '../exit.ts';
 import { fireOf, HEAT_METHODS, refuse, tell } from '../fire.ts';
 import { ironOf, lyingOf, type StateOptions } from '../lying.ts';
@@ -22,9 +30,7 @@ export const SYMPTOMS: readonly Symptom[] = [
   'late',
 ];
 
-const USUAL_IN_MINUTES = 15;
-/** Ashed over, an oven heated, and the bread so long in; wood coals live half as long. */
-const USUAL_AGE_MINUTES = { briquettes: 50, 'wood-coals': 25 };
+const USUAL_IN_MINUTES = usualFire.inside;
 
 export function whatNow(options: WhatNowOptions, shell: Shell): ExitCode {
   const symptom = oneOf('--symptom', options.symptom, SYMPTOMS);
@@ -33,7 +39,7 @@ export function whatNow(options: WhatNowOptions, shell: Shell): ExitCode {
   const fire = fireOf(options, shell);
   if (isRefusal(fire)) return refuse(fire, undefined, { options, shell });
   const { oven, air, camp, screened, conditions, door } = fire;
-  const usual = USUAL_AGE_MINUTES[door.fuel];
+  const usual = usualFire.lit['what-now'][door.fuel];
   const age = { where: '--age', said: options.age, usual };
   const { coals, above, below } = lyingOf(options, door.fuel, age);
   const found = rescue({

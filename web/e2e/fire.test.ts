@@ -35,6 +35,26 @@ describeApp('at the fire', (app) => {
     expect(await settledSheet(page)).toContain('With 18 above and 10 below');
   });
 
+  it('takes rain and a riser under a fold, typed in either measure, and keeps them', async () => {
+    const page = await open('/fire/layout');
+    const dry = await settledSheet(page);
+    await page.locator('summary', { hasText: 'More about the place' }).tap();
+    const rain = page.getByLabel('Rain in an hour');
+    await rain.fill('plenty');
+    await page.getByText('this takes 0 in to').waitFor();
+    expect(await settledSheet(page)).toBe(dry);
+    await rain.fill('5 mm');
+    await page.getByLabel('The ground is').selectOption('wet');
+    await page.getByLabel('Riser under the legs').fill('2');
+    await page.locator('summary', { hasText: '3 said' }).waitFor();
+    await expect.poll(() => settledSheet(page)).not.toBe(dry);
+    await page.reload();
+    await page.locator('summary', { hasText: '3 said' }).tap();
+    expect(await page.getByLabel('Rain in an hour').inputValue()).toBe('0.2 in');
+    expect(await page.getByLabel('Riser under the legs').inputValue()).toBe('2 in');
+    expect(await isSideways(page)).toBe(false);
+  });
+
   it('speaks shovels for wood and both measures', async () => {
     const page = await open('/fire/left');
     await page.getByLabel('Fuel', { exact: true }).selectOption('wood-coals');

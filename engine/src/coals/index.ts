@@ -34,6 +34,7 @@ export { ironAfter } from './reuse.ts';
 export { simpleLoad } from './simple-load.ts';
 export { isPotMethod } from './split.ts';
 export { type StackPlan, type StackRequest, type StackSets, stackOvens } from './stack.ts';
+export { type AgedDoor, usualFire } from './usual-fire.ts';
 export { usualLoad } from './usual-load.ts';
 export {
   type CoalsLeft,

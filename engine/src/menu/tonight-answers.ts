@@ -1,6 +1,6 @@
 // What a cook answers for tonight, and what comes of it.
 
-import type { Camp, CampOven, Fuel, Ground } from '../camp/camp.ts';
+import type { Camp, CampOven, Fuel, Ground, Place } from '../camp/camp.ts';
 import type { Notice } from '../notice/notice.ts';
 import type { ClockMinutes, CubicMetres, Grams, Metres } from '../quantity/unit.ts';
 import type { InOvenWish } from './in-oven.ts';
@@ -25,6 +25,8 @@ export interface TonightAnswers {
     readonly floorDiameter?: Metres;
     readonly capacity?: CubicMetres;
     readonly mass?: Grams;
+    readonly lidMass?: Grams;
+    readonly riser?: Metres;
     /** Hot before the bread goes in, or cold; left out, as the recipe wants it. */
     readonly startsHot?: boolean;
   };
@@ -39,6 +41,10 @@ export interface TonightAnswers {
     readonly airKelvin?: number;
     readonly windMetresPerSecond?: number;
     readonly windFromDegrees?: number;
+    /** [mm/h] */
+    readonly rain?: number;
+    /** Share of a high, clear sun on the oven, 0 … 1. */
+    readonly sun?: number;
   };
   readonly elevation?: Metres;
   readonly fuel?: Fuel;
@@ -47,6 +53,8 @@ export interface TonightAnswers {
   readonly windScreens?: number;
   readonly thermometer?: boolean;
   readonly ground?: Ground;
+  readonly groundIs?: Place['groundIs'];
+  readonly hearth?: Place['hearth'];
   readonly mouths?: number;
   readonly pins?: DishPins;
 }

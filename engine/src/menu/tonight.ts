@@ -14,6 +14,7 @@ import {
   kelvin,
   metres,
   metresPerSecond,
+  ratio,
 } from '../quantity/unit.ts';
 import { massToFill, wholeLot } from './fill-oven.ts';
 import type { Lot } from './lots.ts';
@@ -104,13 +105,15 @@ const restingAsSaid = (recipe: Recipe, { inOven }: TonightAnswers): Recipe =>
 
 function ovenOf({ oven }: TonightAnswers): CampOven {
   const nominal = nominalOven(metres(oven.diameterMetres), oven.style);
-  const { depth, floorDiameter, capacity, mass } = oven;
+  const { depth, floorDiameter, capacity, mass, lidMass, riser } = oven;
   return {
     ...nominal,
     ...(depth === undefined ? {} : { depth }),
     ...(floorDiameter === undefined ? {} : { floorDiameter }),
     ...(capacity === undefined ? {} : { capacity }),
     ...(mass === undefined ? {} : { mass }),
+    ...(lidMass === undefined ? {} : { lidMass }),
+    ...(riser === undefined ? {} : { riser }),
   };
 }
 
@@ -196,7 +199,8 @@ function campOf(answers: TonightAnswers, wanted: Wanted): Omit<Camp, 'ovens'> {
       name: 'Here',
       elevation: answers.elevation ?? usualCamp.elevation,
       ground: answers.ground ?? usualCamp.ground,
-      hearth: usualCamp.hearth,
+      hearth: answers.hearth ?? usualCamp.hearth,
+      ...(answers.groundIs === undefined ? {} : { groundIs: answers.groundIs }),
     },
     date: answers.date,
     timeZone: answers.timeZone,
@@ -226,6 +230,8 @@ function weatherOf({ weather, now }: TonightAnswers, { serveAt }: Wanted): Camp[
     wind,
     gust: metresPerSecond(usualCamp.gustPerWind * wind),
     windFrom: degrees(weather?.windFromDegrees ?? usualWeather.windFrom),
+    ...(weather?.rain === undefined ? {} : { rain: weather.rain }),
+    ...(weather?.sun === undefined ? {} : { sun: ratio(weather.sun) }),
   };
   const until = serveAt + HANDS_STAY_MINUTES;
   const hours = Math.min(MOST_HOURS, Math.ceil((until - now) / 60));

@@ -15,7 +15,8 @@ export type TextKind =
   | 'rain'
   | 'share'
   | 'small-length'
-  | 'label-mass';
+  | 'label-mass'
+  | 'iron-mass';
 
 interface Shown {
   readonly sign: string;
@@ -90,6 +91,10 @@ const shownIn: Readonly<Record<TextKind, Readonly<Record<Measures, Shown>>>> = {
   'small-length': {
     us: { sign: 'in', perBase: 1 / 0.0254, decimals: 2 },
     metric: { sign: 'cm', perBase: 100, decimals: 1 },
+  },
+  'iron-mass': {
+    us: { sign: 'lb', perBase: 1 / 453.59237, decimals: 1 },
+    metric: { sign: 'kg', perBase: 0.001, decimals: 2 },
   },
   // Labels tell grams in either measure.
   'label-mass': {

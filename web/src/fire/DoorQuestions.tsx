@@ -1,11 +1,11 @@
 // What one door asks: the coals as they lie, how old, what is in the oven, what is wanted.
 
-import type { Symptom } from '#engine';
+import { type AgedDoor, type Symptom, usualFire } from '#engine';
 import { Choice } from '../parts/Choice.tsx';
 import { useReader } from '../reader/ReaderContext.tsx';
 import type { OpenWish } from '../tonight/wish.ts';
 import type { FireMethod } from '../worker/messages.ts';
-import type { FireAnswers } from './answers.ts';
+import { type FireAnswers, litFor } from './answers.ts';
 import { CountStep } from './CountStep.tsx';
 import type { DoorName } from './doors.ts';
 import { MoreCoals } from './MoreCoals.tsx';
@@ -113,16 +113,18 @@ function Coals({ wish, answers, change, label, name }: CoalsProps) {
   );
 }
 
-const ages = [20, 30, 40, 50, 60, 75, 90];
+const ages = [20, 25, 30, 40, 50, 60, 75, 90];
 
-const Age = ({ answers, change }: QuestionsProps) => (
+const Age = ({ door, wish, answers, change }: QuestionsProps) => (
   <Pick
     label="The coals were lit"
     words={ages.map((age) => [String(age), age === 20 ? '20 min ago: fresh' : `${age} min ago`])}
-    value={String(answers.litMinutes)}
+    value={String(isAged(door) ? litFor(door, answers, wish.fuel) : '')}
     onChoose={(age) => change({ litMinutes: Number(age) })}
   />
 );
+
+const isAged = (door: DoorName): door is AgedDoor => door !== 'coals' && door !== 'stack';
 
 const insides = [0, 5, 10, 15, 20, 30, 45, 60, 90];
 
@@ -133,7 +135,7 @@ function Inside({ door, answers, change }: QuestionsProps) {
     inside === 0 ? 'is just in' : `in for ${inside} min`,
   ]);
   const isAsked = door === 'layout';
-  const usual = isAsked ? 'empty' : '15';
+  const usual = isAsked ? 'empty' : String(usualFire.inside);
   return (
     <Pick
       label="The food"

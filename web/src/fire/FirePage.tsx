@@ -125,7 +125,7 @@ function useFireQuestion(door: DoorName, wish: OpenWish, answers: FireAnswers) {
     const { what: _what, eatAtMinutes: _eatAt, hands: _hands, ...rest } = wish;
     const { thermometer: _thermometer, startsHot: _startsHot, ...of } = rest;
     const spot: FireSpot = { ...of, today: todayOf(new Date()), timeZone };
-    const asked = fireWish(door, answers, wish.ovenInches);
+    const asked = fireWish(door, answers, wish);
     return { ask: 'fire', spot, wish: asked, voice: { measures, clock } };
   }, [door, wish, answers, measures, clock]);
 }

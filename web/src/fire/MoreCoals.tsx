@@ -1,9 +1,6 @@
 // What few fires need: coals of another age among the others, an oven that is hot already.
 
-import { baseOf, unitSign, withUnit } from '../draft/quantity-text.ts';
-import { Field } from '../parts/Field.tsx';
-import type { Reading } from '../parts/read-text.ts';
-import { useReader } from '../reader/ReaderContext.tsx';
+import { MeasureField } from '../draft/MeasureField.tsx';
 import type { LaidSet } from '../worker/messages.ts';
 import { MOST_OTHERS } from './answers.ts';
 import { CountStep } from './CountStep.tsx';
@@ -112,30 +109,21 @@ function Other({ set, number, isWood, onChange, onRemove }: OtherProps) {
 }
 
 const ZERO_CELSIUS = 273.15;
-/** As far as the camp file goes, and iron over coals. */
-const [COLDEST_CELSIUS, HOTTEST_CELSIUS] = [-40, 400];
 
+/** As far as the camp file goes, and iron over coals. */
 function Iron({ answers, change }: QuestionsProps) {
-  const { measures } = useReader().reader;
-  const unit = unitSign('oven-heat', measures);
-  const written = (celsius: number) =>
-    `${Math.round(measures === 'us' ? celsius * 1.8 + 32 : celsius)} ${unit}`;
-  const read = (text: string): Reading<number | undefined> => {
-    if (text.trim() === '') return { ok: true, value: undefined };
-    const celsius = baseOf(withUnit(text, 'oven-heat', measures));
-    const isHeat =
-      celsius !== undefined && COLDEST_CELSIUS <= celsius && celsius <= HOTTEST_CELSIUS;
-    return isHeat ? { ok: true, value: celsius + ZERO_CELSIUS } : { ok: false };
-  };
+  const { ironKelvin } = answers;
   return (
-    <Field
+    <MeasureField
       label="The oven itself is at"
-      value={answers.ironKelvin}
-      write={(kelvins) => (kelvins === undefined ? '' : written(kelvins - ZERO_CELSIUS))}
-      read={read}
-      onChange={(ironKelvin) => change({ ironKelvin })}
-      takes={`a heat from ${written(COLDEST_CELSIUS)} to ${written(HOTTEST_CELSIUS)}`}
-      hint={`in ${unit}, or write the unit; empty: as hot as these coals made it`}
+      kind="oven-heat"
+      value={ironKelvin === undefined ? undefined : ironKelvin - ZERO_CELSIUS}
+      lowest={-40}
+      highest={400}
+      empty="as hot as these coals made it"
+      onChange={(celsius) =>
+        change({ ironKelvin: celsius === undefined ? undefined : celsius + ZERO_CELSIUS })
+      }
     />
   );
 }

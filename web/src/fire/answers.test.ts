@@ -27,18 +27,25 @@ describe('answers at the fire', () => {
     const others = [{ above: 4, below: 2, litMinutes: 5 }];
     const answers = { ...usualAnswers(undefined), others, ironKelvin: 439 };
     for (const door of ['layout', 'what-now'] as const)
-      expect(fireWish(door, answers, 12)).toMatchObject({ others, ironKelvin: 439 });
-    expect(fireWish('left', answers, 12)).toEqual({
+      expect(fireWish(door, answers, { ovenInches: 12 })).toMatchObject({
+        others,
+        ironKelvin: 439,
+      });
+    expect(fireWish('left', answers, { ovenInches: 12 })).toEqual({
       ...{ door: 'left', coals: 22, litMinutes: 30 },
       ironKelvin: 439,
     });
-    expect(fireWish('layout', { ...answers, others: [] }, 12)).not.toHaveProperty('others');
+    expect(fireWish('layout', { ...answers, others: [] }, { ovenInches: 12 })).not.toHaveProperty(
+      'others',
+    );
   });
 
   it('make a wish for each door, and never a larger oven on a smaller', () => {
     for (const door of doors)
-      expect(fireWish(door, usualAnswers(undefined), 12)).toMatchObject({ door });
-    expect(fireWish('stack', { ...usualAnswers(undefined), upperInches: 16 }, 10)).toMatchObject({
+      expect(fireWish(door, usualAnswers(undefined), { ovenInches: 12 })).toMatchObject({ door });
+    expect(
+      fireWish('stack', { ...usualAnswers(undefined), upperInches: 16 }, { ovenInches: 10 }),
+    ).toMatchObject({
       upperInches: 10,
     });
   });

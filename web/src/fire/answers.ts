@@ -1,6 +1,6 @@
 // What a cook has answered at the doors to the fire, all doors alike so that nothing is typed twice.
 
-import type { Symptom } from '#engine';
+import { type AgedDoor, type Symptom, usualFire } from '#engine';
 import type { FireMethod, FireSpot, FireWish, LaidSet } from '../worker/messages.ts';
 import type { DoorName } from './doors.ts';
 
@@ -14,7 +14,8 @@ export interface FireAnswers {
   readonly above: number;
   readonly below: number;
   readonly left: number;
-  readonly litMinutes: number;
+  /** Undefined: as old as is usual at the door that asks. */
+  readonly litMinutes?: number | undefined;
   /** Undefined: the oven is still empty. */
   readonly minutesIn?: number | undefined;
   readonly upperInches: number;
@@ -29,23 +30,31 @@ export const MOST_OTHERS = 4;
 
 type Fuel = FireSpot['fuel'];
 
-const HEAT_KELVIN = 450; // 350 °F: the most usual heat of the charts
-
 /** What is usual until the cook says: common practice, no source. */
 export const usualAnswers = (fuel: Fuel): FireAnswers => ({
   method: 'bake',
-  heatKelvin: HEAT_KELVIN,
-  minutes: 40,
+  heatKelvin: usualFire.heat,
+  minutes: usualFire.stay,
   symptom: 'bottom-dark',
   ...(fuel === 'wood-coals'
-    ? { above: 2.5, below: 1, left: 3, litMinutes: 20 } // wood coals live half as long
-    : { above: 17, below: 8, left: 22, litMinutes: 30 }),
+    ? { above: 2.5, below: 1, left: 3 }
+    : { above: 17, below: 8, left: 22 }),
   minutesIn: undefined,
   upperInches: 12,
 });
 
-export function fireWish(door: DoorName, answers: FireAnswers, ovenInches: number): FireWish {
-  const { method, heatKelvin, minutes, symptom, above, below, left, litMinutes } = answers;
+/** How old the coals are where the cook has not said. */
+export const litFor = (door: AgedDoor, { litMinutes }: FireAnswers, fuel: Fuel): number =>
+  litMinutes ?? usualFire.lit[door][fuel ?? 'briquettes'];
+
+export function fireWish(
+  door: DoorName,
+  answers: FireAnswers,
+  { ovenInches, fuel }: Pick<FireSpot, 'ovenInches' | 'fuel'>,
+): FireWish {
+  const { method, heatKelvin, minutes, symptom, above, below, left } = answers;
+  const isAged = door === 'layout' || door === 'left' || door === 'what-now';
+  const litMinutes = isAged ? litFor(door, answers, fuel) : 0;
   const minutesIn = answers.minutesIn;
   const inside = minutesIn === undefined ? {} : { minutesIn };
   const { others = [], ironKelvin } = answers;
@@ -60,7 +69,15 @@ export function fireWish(door: DoorName, answers: FireAnswers, ovenInches: numbe
       return { door, coals: left, litMinutes, ...iron };
     case 'what-now':
       return {
-        ...{ door, symptom, method, litMinutes, minutesIn: minutesIn ?? 15, above, below },
+        ...{
+          door,
+          symptom,
+          method,
+          litMinutes,
+          minutesIn: minutesIn ?? usualFire.inside,
+          above,
+          below,
+        },
         ...more,
       };
     case 'stack': {

@@ -4,6 +4,7 @@ import { useId } from 'react';
 import type { AirWord, Ground, Measures, WindSign } from '#engine';
 import { Field } from '../parts/Field.tsx';
 import { readDecimal, writeNumber } from '../parts/read-text.ts';
+import { PlaceMore } from '../place/PlaceMore.tsx';
 import { useReader } from '../reader/ReaderContext.tsx';
 import type { TonightHeight } from '../worker/messages.ts';
 import type { OpenWish, WishChange } from './wish.ts';
@@ -108,6 +109,7 @@ export function GuessLine({ wish, change, isSpotOnly = false }: GuessLineProps) 
         {isSpotOnly ? null : <CookGuesses wish={wish} change={change} />}
       </div>
       <HeightField wish={wish} change={change} />
+      <PlaceMore wish={wish} change={change} />
       {isSpotOnly ? null : <p className="field-hint">The oven is greased.</p>}
     </section>
   );

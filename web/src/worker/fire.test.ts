@@ -76,6 +76,23 @@ describe('the doors to the fire', () => {
     expect(new Set([empty, inside, windy]).size).toBe(3);
   });
 
+  it.each([
+    { rainMillimetres: 10 },
+    { sunRatio: 1 },
+    { groundIs: 'wet' },
+    { riserMetres: 0.1 },
+    { lidGrams: 2600 },
+    { hearth: 'fire-pan' },
+  ] as const)('feel what is said of the place: %j', async (said) => {
+    const plain = JSON.stringify(await asked('layout'));
+    expect(JSON.stringify(await asked('layout', said))).not.toBe(plain);
+  });
+
+  it('refuse a lid heavier than its oven, and say why', async () => {
+    const { blocks } = await asked('coals', { lidGrams: 19_000 });
+    expect(blocks[0]).toMatchObject({ level: 'stop', code: 'COALS_CONDITIONS_IMPOSSIBLE' });
+  });
+
   it('judge coals of several ages together, and an oven as hot as it is said to be', async () => {
     const others = [{ above: 4, below: 2, litMinutes: 5 }];
     const laid = { litMinutes: 50, minutesIn: 20 };

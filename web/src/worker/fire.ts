@@ -5,7 +5,6 @@ import {
   type Air,
   type Assumption,
   airAt,
-  airFromWord,
   type Camp,
   type CampOven,
   campForTonight,
@@ -15,6 +14,7 @@ import {
   coalsLeftSheet,
   coalsLying,
   coalsOnShovels,
+  conditionsOf,
   type Door,
   isPotMethod,
   isRefusal,
@@ -31,14 +31,15 @@ import {
   rescue,
   type Say,
   type SheetDocument,
+  type SiteConditions,
   sayFor,
   stackOvens,
   stackSheet,
+  usualFire,
   usualLoad,
   wantedOvenFor,
   whatCanIDoWith,
   whatNowSheet,
-  windFromSign,
 } from '#engine';
 import type {
   FireMethod,
@@ -49,7 +50,7 @@ import type {
   Question,
   Voice,
 } from './messages.ts';
-import { fuelFrom, heightFrom, INCH_METRES } from './tonight.ts';
+import { ovenFrom, spotFrom } from './tonight.ts';
 
 /** The sheet of one question, or a sheet that says why it is refused. */
 export function fireAnswer({
@@ -69,28 +70,21 @@ interface Fire {
   readonly oven: CampOven;
   readonly air: Air;
   readonly screened: boolean;
+  readonly conditions: SiteConditions;
   readonly door: Door;
 }
 
 /** The spot as the front door would have it; the bread it is asked with is of no account here. */
 function fireOf(spot: FireSpot): OrRefusal<Fire> {
-  const { ovenInches, ovenStyle: style, air, wind, ground, windScreens = 0 } = spot;
-  const screened = windScreens > 0;
+  const screened = (spot.windScreens ?? 0) > 0;
   const made = campForTonight({
     what: 'biscuits',
-    oven: { diameterMetres: ovenInches * INCH_METRES, style },
+    oven: ovenFrom(spot),
     when: {},
     date: spot.today,
     timeZone: spot.timeZone,
     now: NOW,
-    weather: {
-      ...(air === undefined ? {} : { airKelvin: airFromWord(air).air }),
-      ...(wind === undefined ? {} : { windMetresPerSecond: windFromSign(wind).wind }),
-    },
-    ...heightFrom(spot.height),
-    ...fuelFrom(spot),
-    ...(ground === undefined ? {} : { ground }),
-    ...(screened ? { windScreens } : {}),
+    ...spotFrom(spot),
   });
   if (isRefusal(made)) return made;
   const { camp, menu, assumed, notices } = made;
@@ -102,7 +96,8 @@ function fireOf(spot: FireSpot): OrRefusal<Fire> {
     notices,
     strip: campSafety({ camp, menu }).strip,
   };
-  return { camp, oven, air: airAt(camp, NOW, { screened }), screened, door };
+  const conditions = conditionsOf({ place: camp.place, weather: camp.weather[0]!, oven });
+  return { camp, oven, air: airAt(camp, NOW, { screened }), screened, conditions, door };
 }
 
 /** The weather holds, so any clock does. */
@@ -147,9 +142,10 @@ function sheetFor(
   }
 }
 
-const placeOf = ({ camp, oven, air, screened }: Fire) => ({
+const placeOf = ({ camp, oven, air, screened, conditions }: Fire) => ({
   oven,
   air,
+  conditions,
   place: camp.place,
   screened,
   fuel: camp.fuel,
@@ -205,8 +201,7 @@ function coalsAlone(wish: Of<'coals'>, fire: Fire, say: Say): OrRefusal<SheetDoc
   return coalsAloneSheet({ door, coals, spot: fire }, say);
 }
 
-const WAIT_MINUTES = 15;
-const LOOK_MINUTES = 45; // half an hour's bake after its wait
+const { wait: WAIT_MINUTES, look: LOOK_MINUTES } = usualFire;
 
 function layout(wish: Of<'layout'>, fire: Fire, say: Say): OrRefusal<SheetDocument> {
   const { method, minutesIn } = wish;
@@ -219,10 +214,10 @@ function layout(wish: Of<'layout'>, fire: Fire, say: Say): OrRefusal<SheetDocume
     ...ironOf(wish),
     load: usualLoad(fire, method),
     ...(minutesIn === undefined
-      ? { loadInMinute: minutes(WAIT_MINUTES) }
+      ? { loadInMinute: WAIT_MINUTES }
       : { loadInMinutesAgo: minutes(minutesIn) }),
     wanted,
-    minutes: minutes(LOOK_MINUTES),
+    minutes: LOOK_MINUTES,
   });
   if (isRefusal(judgement)) return judgement;
   const alsoAssumed = [

@@ -150,6 +150,15 @@ export interface TonightWish {
   readonly air?: AirWord;
   readonly wind?: WindSign;
   readonly ground?: Ground;
+  readonly groundIs?: 'wet' | 'frozen';
+  readonly hearth?: 'ground' | 'fire-pan' | 'fire-table';
+  /** What falls in an hour. */
+  readonly rainMillimetres?: number;
+  /** Of a high, clear sun on the oven, 0 … 1. */
+  readonly sunRatio?: number;
+  /** So much higher above the coals than on its legs. */
+  readonly riserMetres?: number;
+  readonly lidGrams?: number;
   readonly height?: TonightHeight;
   readonly hands?: number;
   readonly windScreens?: number;

@@ -26,7 +26,14 @@ import {
   windFromSign,
   writtenPortions,
 } from '#engine';
-import type { OwnKind, TonightAmount, TonightAnswer, TonightWish, Voice } from './messages.ts';
+import type {
+  FireSpot,
+  OwnKind,
+  TonightAmount,
+  TonightAnswer,
+  TonightWish,
+  Voice,
+} from './messages.ts';
 
 /** The card of the wish, or a card that says why it is refused; `own` is a recipe of the cook's. */
 export function tonightAnswer(wish: TonightWish, voice: Voice, own?: Recipe): TonightAnswer {
@@ -75,28 +82,44 @@ function answersFrom(wish: TonightWish, own: Recipe | undefined): TonightAnswers
   return {
     ...foodFrom(wish, own),
     oven: {
-      diameterMetres: wish.ovenInches * INCH_METRES,
-      style: wish.ovenStyle,
+      ...ovenFrom(wish),
       ...(wish.startsHot === undefined ? {} : { startsHot: wish.startsHot }),
     },
     when: wish.eatAtMinutes === undefined ? {} : { serveAt: clockMinutes(wish.eatAtMinutes) },
     date: wish.today,
     timeZone: wish.timeZone,
     now: clockMinutes(wish.nowMinutes),
-    weather: {
-      ...(wish.air === undefined ? {} : { airKelvin: airFromWord(wish.air).air }),
-      ...(wish.wind === undefined ? {} : { windMetresPerSecond: windFromSign(wish.wind).wind }),
-    },
-    ...heightFrom(wish.height),
-    ...fuelFrom(wish),
-    ...(wish.ground === undefined ? {} : { ground: wish.ground }),
+    ...spotFrom(wish),
     ...(wish.hands === undefined ? {} : { hands: wish.hands }),
-    ...(wish.windScreens === undefined ? {} : { windScreens: wish.windScreens }),
     ...(wish.thermometer === undefined ? {} : { thermometer: wish.thermometer }),
   };
 }
 
-export const INCH_METRES = 0.0254;
+const INCH_METRES = 0.0254;
+
+/** The oven as the cook knows it; the same for a bread and for a question at the fire. */
+export const ovenFrom = ({ ovenInches, ovenStyle, riserMetres, lidGrams }: FireSpot) => ({
+  diameterMetres: ovenInches * INCH_METRES,
+  style: ovenStyle,
+  ...(riserMetres === undefined ? {} : { riser: metres(riserMetres) }),
+  ...(lidGrams === undefined ? {} : { lidMass: grams(lidGrams) }),
+});
+
+/** Weather, ground, height and fuel; what was left as guessed is left out. */
+export const spotFrom = (spot: FireSpot) => ({
+  weather: {
+    ...(spot.air === undefined ? {} : { airKelvin: airFromWord(spot.air).air }),
+    ...(spot.wind === undefined ? {} : { windMetresPerSecond: windFromSign(spot.wind).wind }),
+    ...(spot.rainMillimetres === undefined ? {} : { rain: spot.rainMillimetres }),
+    ...(spot.sunRatio === undefined ? {} : { sun: spot.sunRatio }),
+  },
+  ...heightFrom(spot.height),
+  ...fuelFrom(spot),
+  ...(spot.ground === undefined ? {} : { ground: spot.ground }),
+  ...(spot.groundIs === undefined ? {} : { groundIs: spot.groundIs }),
+  ...(spot.hearth === undefined ? {} : { hearth: spot.hearth }),
+  ...(spot.windScreens === undefined ? {} : { windScreens: spot.windScreens }),
+});
 
 function foodFrom(
   { what }: TonightWish,
@@ -128,14 +151,14 @@ const ownNames: Readonly<Partial<Record<Recipe['kind'], string>>> = {
   'corn-bread': 'Your corn bread',
 };
 
-export function heightFrom(height: TonightWish['height']): Pick<TonightAnswers, 'elevation'> {
+function heightFrom(height: TonightWish['height']): Pick<TonightAnswers, 'elevation'> {
   if (height === undefined) return {};
   if ('metres' in height) return { elevation: metres(height.metres) };
   const found = elevationForBoiling(kelvin(height.boilsKelvin));
   return isRefusal(found) ? {} : { elevation: found.elevation };
 }
 
-export function fuelFrom({ fuel, pieceGrams }: Pick<TonightWish, 'fuel' | 'pieceGrams'>): {
+function fuelFrom({ fuel, pieceGrams }: Pick<TonightWish, 'fuel' | 'pieceGrams'>): {
   readonly fuel?: Fuel;
 } {
   if (fuel === 'wood-coals') return { fuel: { kind: 'wood-coals', lead: FEEDER_LEAD } };
