@@ -187,7 +187,9 @@ function ingredientToFile(ingredient: Ingredient): FileIngredient {
   return {
     name: ingredient.name,
     measure: ingredient.asWritten,
-    weight: writeQuantity('mass', ingredient.grams),
+    ...(ingredient.isUnweighed
+      ? { unweighed: true as const }
+      : { weight: writeQuantity('mass', ingredient.grams) }),
     part: ingredient.part,
     contains: [...ingredient.allergens],
     checkLabel: [...ingredient.checkLabel],

@@ -43,6 +43,7 @@ export function ingredientFromFile(written: FileIngredient, where: Where): ReadI
   const food = foodFor(written, where.foods);
   const isOwn = food !== undefined && isOfItsOwn(food, where.foods);
   const weighed = weightOf(written, food);
+  const isUnweighed = weighed === undefined && written.unweighed === true;
   const about = { recipe: where.recipe, ingredient: written.name };
   const notices = [
     ...(food === undefined && written.contains === undefined
@@ -56,7 +57,9 @@ export function ingredientFromFile(written: FileIngredient, where: Where): ReadI
     ingredient: {
       name: written.name,
       grams: weighed?.mass ?? grams(0),
-      asWritten: written.measure ?? writeQuantity('mass', weighed?.mass ?? 0),
+      ...(isUnweighed ? { isUnweighed: true as const } : {}),
+      asWritten:
+        written.measure ?? (isUnweighed ? 'some' : writeQuantity('mass', weighed?.mass ?? 0)),
       ...(food === undefined ? {} : { food: food.key }),
       ...(isOwn ? { own: food } : {}),
       part: written.part ?? food?.part ?? 'other',
@@ -64,7 +67,7 @@ export function ingredientFromFile(written: FileIngredient, where: Where): ReadI
       ...(written.note === undefined ? {} : { note: written.note }),
     },
     notices,
-    troubles: weighed === undefined ? [weightMissing(written, where)] : [],
+    troubles: weighed === undefined && !isUnweighed ? [weightMissing(written, where)] : [],
   };
 }
 

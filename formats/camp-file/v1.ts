@@ -218,6 +218,10 @@ const ingredient = z.strictObject({
   name: text(120),
   measure: text(60).optional().meta({ description: 'As the cook wrote it: "3 3/4 cups".' }),
   weight: quantity('mass', { example: '450 g', least: '0.01 g', most: '2000 kg' }).optional(),
+  unweighed: z
+    .literal(true)
+    .optional()
+    .meta({ description: 'Nobody knows what it weighs: plans leave it out, and say so.' }),
   /** Only where the larder does not know the food, or is to be overruled. */
   food: id().optional(),
   part: z.enum(PARTS).optional(),

@@ -44,6 +44,8 @@ export interface Recipe {
 export interface Ingredient {
   readonly name: string;
   readonly grams: Grams;
+  /** Nobody knows what it weighs: `grams` is 0, and whatever is reckoned leaves it out and says so. */
+  readonly isUnweighed?: true;
   /** The measure as the cook wrote it, `3 3/4 cups`. */
   readonly asWritten: string;
   /** Key in the larder; undefined where it was not found. */

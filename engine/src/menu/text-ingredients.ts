@@ -1,6 +1,6 @@
 // The ingredients of a pasted recipe with the grams that are reckoned with, also where the text is
 // silent: a liquid "to mix" is filled up to a usual dough, salt "to taste" is a pinch. What is
-// assumed is said, and what could not be weighed stands at a gram until the cook weighs it.
+// assumed is said, and what could not be weighed is left unweighed until the cook weighs it.
 // Sources: the filled-up liquid by the published range of biscuits, formula tables (grade B); the
 // rest is ours.
 
@@ -27,7 +27,6 @@ export interface IngredientRead {
 const FILL_TO = 0.62;
 const PINCH_GRAMS = 0.4; // sr28 NDB 02047, a dash of salt
 const GREASE_GRAMS = 10; // ours: a film in an oven of twelve inches
-const UNKNOWN_GRAMS = 1; // ours: a mark that nobody weighed it
 
 /** Every ingredient of the text in order, told ones too. */
 export function ingredientsFor(
@@ -73,7 +72,7 @@ function gramsFor(line: LineRead, missing: number): Pick<IngredientRead, 'grams'
   ) {
     return { grams: grams(GREASE_GRAMS), from: 'pinch' };
   }
-  return { grams: grams(UNKNOWN_GRAMS), from: 'unknown' };
+  return { grams: grams(0), from: 'unknown' };
 }
 
 /** Liquid that one unmeasured liquid still has to bring; 0 where there is none, or no flour. */

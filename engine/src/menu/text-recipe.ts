@@ -91,12 +91,11 @@ function ingredientFrom({ line, group, grams: mass, written, from }: IngredientR
   const { food } = line.search;
   const name = `${food?.name ?? (line.search.name.trim() || written)}${group === 'dough' ? '' : ` (${group})`}`;
   const words = allergensNamed(written, food);
-  const note = [from === 'unknown' ? 'weight not known' : '', line.note]
-    .filter((each) => each !== '')
-    .join('; ');
+  const { note } = line;
   return {
     name: name.slice(0, 120),
     grams: mass,
+    ...(from === 'unknown' ? { isUnweighed: true as const } : {}),
     asWritten: (amountText(line, written) || written).slice(0, 60),
     ...(food === undefined ? {} : { food: food.key }),
     ...(food === undefined || isFirstDoors(food) ? {} : { own: food }),

@@ -70,6 +70,8 @@ function recipeRefusals(recipe: Recipe): readonly Refusal[] {
 }
 
 function amountRefusal(ingredient: Ingredient, recipe: Recipe): readonly Refusal[] {
+  const isLeftOut = ingredient.isUnweighed === true && hasWeighed(recipe);
+  if (isLeftOut && ingredient.grams === 0) return [];
   const isPossible = 0 < ingredient.grams;
   if (isPossible && ingredient.grams <= MOST_INGREDIENT_GRAMS) return [];
   const about = { recipe: recipe.id, ingredient: ingredient.name };
@@ -77,6 +79,8 @@ function amountRefusal(ingredient: Ingredient, recipe: Recipe): readonly Refusal
   const values = Number.isFinite(ingredient.grams) ? { massGrams: ingredient.grams } : {};
   return [refusal(code, [`recipes.${recipe.id}.ingredients.${ingredient.name}`], about, values)];
 }
+
+const hasWeighed = ({ ingredients }: Recipe) => ingredients.some((each) => 0 < each.grams);
 
 /** Every step can start once those before it are done: no circle, no step that is not there. */
 function areStepsInOrder({ steps }: Recipe): boolean {

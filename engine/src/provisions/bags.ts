@@ -120,8 +120,11 @@ export function tinsFor(dishes: readonly DishToProvide[]): readonly TinForDish[]
     });
 }
 
+/** What nobody weighed is named so; a bag can not say how much. */
 const weighed = (line: FormulaLine) => ({
-  name: line.ingredient.name,
+  name: line.ingredient.isUnweighed
+    ? `${line.ingredient.name}, ${line.ingredient.asWritten}`
+    : line.ingredient.name,
   grams: line.grams,
   ...(line.measure === undefined ? {} : { measure: line.measure }),
 });

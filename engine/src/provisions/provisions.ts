@@ -32,6 +32,8 @@ export interface ShoppingLine {
   /** To buy, where the recipe weighs it peeled or cut and a yield is known. */
   readonly asBought?: Grams;
   readonly measure?: CookMeasure;
+  /** Amounts in the recipes' own words that no weight is known of; they come on top of `grams`. */
+  readonly unweighed?: readonly string[];
   readonly shelf: 'dry' | 'produce' | 'meat' | 'cold' | 'tins' | 'spice' | 'other';
   readonly keep: 'dry' | 'cool' | 'cold' | 'frozen';
   readonly dishes: readonly string[];

@@ -17,10 +17,11 @@ export function shoppingFor(dishes: readonly DishToProvide[]): readonly Shopping
   for (const { dish, recipe, formula } of dishes) {
     const labels = labelsToCheck(recipe);
     for (const line of formula.lines) {
-      if (line.ingredient.part === 'water' || !(line.grams > 0)) continue;
+      if (line.ingredient.part === 'water' || !isWanted(line)) continue;
       const key = keyOf(line);
       const gathered = byFood.get(key) ?? emptyFor(line);
       gathered.grams += line.grams;
+      if (line.ingredient.isUnweighed) gathered.unweighed.add(line.ingredient.asWritten);
       gathered.edible += isEdiblePortion(line) ? line.grams : 0;
       gathered.dishes.add(dish.id);
       for (const label of labels) {
@@ -32,11 +33,17 @@ export function shoppingFor(dishes: readonly DishToProvide[]): readonly Shopping
   return [...byFood.values()].map(lineFrom).sort(byShelfThenName);
 }
 
+/** What nobody weighed still has to be bought. */
+const isWanted = ({ grams: mass, ingredient }: FormulaLine) =>
+  0 < mass || ingredient.isUnweighed === true;
+
 interface Gathered {
   readonly line: FormulaLine;
   grams: number;
   /** Of these, weighed peeled or cut. */
   edible: number;
+  /** Amounts as they are written, where they have no weight. */
+  readonly unweighed: Set<string>;
   readonly dishes: Set<string>;
   readonly checkLabel: Set<Allergen>;
 }
@@ -45,6 +52,7 @@ const emptyFor = (line: FormulaLine): Gathered => ({
   line,
   grams: 0,
   edible: 0,
+  unweighed: new Set(),
   dishes: new Set(),
   checkLabel: new Set(),
 });
@@ -77,7 +85,8 @@ function lineFrom(gathered: Gathered): ShoppingLine {
     ...(food === undefined ? {} : { food: food.key }),
     grams: mass,
     ...(bought === undefined ? {} : { asBought: bought }),
-    ...(measure === undefined ? {} : { measure }),
+    ...(measure === undefined || mass === 0 ? {} : { measure }),
+    ...(gathered.unweighed.size === 0 ? {} : { unweighed: [...gathered.unweighed] }),
     ...shelfOf(line.ingredient),
     dishes: [...gathered.dishes],
     checkLabel: [...gathered.checkLabel].sort(),

@@ -26,7 +26,7 @@ const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const ORDER: readonly NoticeLevel[] = ['danger', 'stop', 'doubt', 'note'];
 
 /** Too little food is told with what stops a plan: nobody looks for it among the notes. */
-const GRAVE_CODES: ReadonlySet<string> = new Set(['MENU_FOOD_SHORT']);
+const GRAVE_CODES: ReadonlySet<string> = new Set(['MENU_FOOD_SHORT', 'FORMULA_UNWEIGHED']);
 
 /** What has to stand on top of a sheet. */
 export const isGrave = ({ level, code }: Notice): boolean =>

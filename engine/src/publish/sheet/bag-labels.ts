@@ -149,6 +149,7 @@ export const lineWord = ({ ingredient, grams, measure }: MeasuredIngredient) =>
   amountOf({ name: ingredient.name, grams, ...(measure === undefined ? {} : { measure }) });
 
 function amountOf({ name, grams, measure }: Bag['contents'][number]): string {
+  if (grams === 0) return `${sentenceCase(name)}: weight not known`;
   const weight = grams < 9.95 ? `${Math.round(grams * 10) / 10} g` : `${Math.round(grams)} g`;
   const measured = measure === undefined ? '' : ` (${measureWord(measure)})`;
   return `${sentenceCase(name)} ${weight}${measured}`;

@@ -2,6 +2,7 @@
 
 import type { FormulaPercentages } from '../../formula/formula.ts';
 import type { DishPlan } from '../../meal.ts';
+import type { Ingredient } from '../../menu/recipe.ts';
 import type { Block } from '../document.ts';
 import type { Say } from '../say.ts';
 import { decimal, thousands } from '../speak-number.ts';
@@ -14,8 +15,8 @@ export function formulaBlocks({ formula, portions, recipe }: DishPlan, say: Say)
     const change = formula.changes.find((each) => each.ingredient === ingredient.name);
     return [
       ingredient.name,
-      weighed(grams),
-      measure === undefined ? '' : measureWord(measure),
+      ingredient.isUnweighed ? 'not known' : weighed(grams),
+      ingredient.isUnweighed ? asWrittenWord(ingredient) : measure ? measureWord(measure) : '',
       ...(isDough ? [bakersPercent === undefined ? '' : `${decimal(bakersPercent, 1)} %`] : []),
       ...(isChanged ? [change === undefined ? '' : `was ${weighed(change.was)}`] : []),
     ];
@@ -38,6 +39,9 @@ export function formulaBlocks({ formula, portions, recipe }: DishPlan, say: Say)
     ...characterBlocks({ formula }, say),
   ];
 }
+
+/** Only what is written tells how much: for the recipe as it stands, not for this batch. */
+const asWrittenWord = ({ asWritten }: Ingredient) => `recipe: ${asWritten}`;
 
 /** The bowl stands on a scale, whatever the reader's other measures: grams. */
 function weighed(grams: number): string {

@@ -54,7 +54,7 @@ function weighBlocks({ lines, changes }: Formula): readonly Block[] {
       const was = changes.find((each) => each.ingredient === ingredient.name)?.was;
       return [
         ingredient.name,
-        `${decimal(grams, 1)} g`,
+        ingredient.isUnweighed ? 'not known' : `${decimal(grams, 1)} g`,
         measure === undefined ? '' : cookMeasureText(measure, 'plain'),
         was === undefined ? '' : `${decimal(was, 1)} g`,
       ];

@@ -81,10 +81,10 @@ function shelfTable(lines: readonly ShoppingLine[], say: Say): Block {
     caption: '',
     head: ['', 'weight', 'or measure', 'keep', 'for', 'read the label for'],
     numeric: [false, true, true, false, false, false],
-    rows: lines.map(({ name, grams, measure, keep, dishes, checkLabel }) => [
+    rows: lines.map(({ name, grams, measure, unweighed, keep, dishes, checkLabel }) => [
       name,
-      gramsWord(grams, say),
-      measure === undefined ? '' : measureWord(measure),
+      grams === 0 && unweighed ? 'not known' : gramsWord(grams, say),
+      listed([...(measure ? [measureWord(measure)] : []), ...(unweighed ?? [])]),
       keep,
       dishes.length > 2 ? `${dishes.length} dishes` : listed(dishes.map(say.dish)),
       listed(checkLabel.map(allergenWord)),
