@@ -196,7 +196,9 @@ describe('a serving time that is past', () => {
   it('is named for each such dish, and the sheet shows the soonest that it can be', () => {
     const now = 13 * 60 + 20; // the loaf and the salad were to be served at 13:00
     const plan = planned(() => {}, now);
-    const past = plan.daySheet.notices.filter((each) => each.code === 'TIMETABLE_SERVING_PAST');
+    const proven = plan.daySheet.proven ?? [];
+    const past = proven.filter((each) => each.code === 'TIMETABLE_SERVING_PAST');
+    expect(past[0]?.conflicts).toEqual([`menu.${past[0]?.about.dish}.serveAt`, 'now']);
     expect(past.map((each) => each.about.dish).sort()).toEqual(['loaf', 'salad']);
     expect(plan.daySheet.status).not.toBe('planned');
     expect(dishesOf(plan)).toEqual(ALL);

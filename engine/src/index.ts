@@ -27,6 +27,7 @@ export * from './provisions/index.ts';
 // A finished plan, and how it is made
 export type * from './meal.ts';
 export {
+  advisedPlan,
   type PlannedTonight,
   type PlanOptions,
   planMeal,

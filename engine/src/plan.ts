@@ -47,7 +47,7 @@ import { clockMinutes, minutes } from './quantity/unit.ts';
 import type { DishSafety } from './safety/care.ts';
 import { campSafety, dishSafety } from './safety/index.ts';
 import type { DaySheet, DishWork, TimetableRequest } from './timetable/day-sheet.ts';
-import { planTimetable } from './timetable/index.ts';
+import { adviseDay, planTimetable } from './timetable/index.ts';
 
 export type Stage =
   | 'camp'
@@ -69,6 +69,8 @@ export interface PlanOptions {
    * usual split, for a screen that can not wait; such coals say so.
    */
   readonly answer?: 'first' | 'settled';
+  /** What would help a late day: looked for at once, or by `advisedPlan` once the plan is shown. */
+  readonly advice?: 'now' | 'later';
   /** Told when a stage begins; for progress and for the benchmark. */
   readonly onStage?: (stage: Stage) => void;
 }
@@ -100,7 +102,8 @@ export function planMeal(camp: Camp, menu: Menu, options: PlanOptions = {}): Mea
   const answer = options.answer ?? 'settled';
   const likes: LikeLoads = new Map();
   const wish = { camp, wishes, isFireAllowed, stage, answer, likes };
-  const day = onTimeIfPossible(wish, shared, options.now);
+  const found = onTimeIfPossible(wish, shared, options.now);
+  const day = options.advice === 'later' ? found : advised(camp, found, options.now);
   stage('provisions');
   return {
     camp,
@@ -139,9 +142,18 @@ function onTimeIfPossible(
     if (troubleOf(next) < troubleOf(best)) best = next;
     if (best.daySheet.status === 'planned') return best;
   }
-  // Advice is looked for once, for the sharing that stands.
-  const request = timetableRequestOf({ camp: wish.camp, dishes: best.dishes }, now);
-  return { ...best, daySheet: planTimetable(request) };
+  return best;
+}
+
+/** Advice is looked for once, for the sharing that stands. */
+const advised = (camp: Camp, day: SharedDay, now: ClockMinutes | undefined): SharedDay => ({
+  ...day,
+  daySheet: adviseDay(timetableRequestOf({ camp, dishes: day.dishes }, now), day.daySheet),
+});
+
+/** The plan with what would help where it is late; as it is where nothing is to be looked for. */
+export function advisedPlan(plan: MealPlan, now?: ClockMinutes): MealPlan {
+  return { ...plan, daySheet: adviseDay(timetableRequestOf(plan, now), plan.daySheet) };
 }
 
 /** Dishes that come to nothing weigh most, then the minutes that the others are late. */
@@ -524,6 +536,15 @@ const STEP_MINUTES = 5;
 export function planTonight(
   answers: TonightAnswers,
   options: Omit<PlanOptions, 'now'> = {},
+): OrRefusal<PlannedTonight> {
+  const found = soonestTonight(answers, { ...options, advice: 'later' });
+  if (isRefusal(found) || options.advice === 'later') return found;
+  return { ...found, plan: advisedPlan(found.plan, answers.now) };
+}
+
+function soonestTonight(
+  answers: TonightAnswers,
+  options: Omit<PlanOptions, 'now'>,
 ): OrRefusal<PlannedTonight> {
   let planned = plannedAt(answers, options);
   if (answers.when.serveAt !== undefined || isRefusal(planned)) return planned;

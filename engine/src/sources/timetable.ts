@@ -52,6 +52,14 @@ export const timetableSources: Bibliography = {
     grade: 'D',
     note: 'from memory: a part of a plan is freed and drawn afresh, the rest stays',
   },
+  boxMuller1958: {
+    title: 'A note on the generation of random normal deviates',
+    by: 'G. E. P. Box, M. E. Muller',
+    year: 1958,
+    where: 'Annals of Mathematical Statistics 29 (2), 610-611',
+    grade: 'D',
+    note: 'from memory; mean and spread of the draws are tested',
+  },
   campPractice: {
     title: 'Minutes of small jobs at a camp fire',
     by: 'common practice',

@@ -9,22 +9,57 @@ export const timetableCodes = {
     next: 'Put in at least one pair of hands with its hours.',
   },
   TIMETABLE_SERVING_PAST: {
-    kind: 'notice',
+    kind: 'refusal',
     when: 'a serving time lies before the time planned from',
     next: 'Set a later serving time; the sheet shows the soonest it can be.',
   },
+  TIMETABLE_BEFORE_FIRST_TASK: {
+    kind: 'refusal',
+    when: 'a dish is to be served before anybody is there to begin it',
+    next: 'Serve it later, or let somebody come sooner.',
+  },
+  TIMETABLE_NOBODY_THERE: {
+    kind: 'refusal',
+    when: 'work has to be done at an hour when nobody who may do it is there, proven by adding up',
+    next: 'Let somebody stay or come for that hour, or serve at another time.',
+  },
   TIMETABLE_TOO_SOON: {
-    kind: 'notice',
+    kind: 'refusal',
     when: 'the work of a dish is longer than the time left before its serving, whoever helps',
     next: 'Serve it later, or cook something quicker.',
   },
+  TIMETABLE_RISE_TOO_LONG: {
+    kind: 'refusal',
+    when: 'a dough has to rise for longer than there is between the first hands and its serving',
+    next: 'Mix it the day before, give it more yeast or a warmer place, or serve it later.',
+  },
+  TIMETABLE_COALS_TOO_LATE: {
+    kind: 'refusal',
+    when: 'the first coals can not have ashed over when the dish needs them',
+    next: 'Serve it later, or have somebody light a chimney sooner.',
+  },
+  TIMETABLE_COALS_TOO_FEW: {
+    kind: 'refusal',
+    when: 'more coals are needed by some hour than the chimneys can have made, proven by adding up',
+    next: 'One more chimney, a sooner start, or fewer ovens at once.',
+  },
+  TIMETABLE_OVEN_TWICE: {
+    kind: 'refusal',
+    when: 'one oven would have to hold two dishes at once, whichever of them goes first',
+    next: 'Give one of them another oven or another time.',
+  },
+  TIMETABLE_TABLE_TOO_SMALL: {
+    kind: 'refusal',
+    when: 'work at the table adds up to more than its room, proven by adding up',
+    next: 'One more table, or work begun sooner.',
+  },
   TIMETABLE_CONTRADICTION: {
-    kind: 'notice',
+    kind: 'refusal',
     when: 'times in a recipe or pins contradict each other, proven by adding them up',
     next: 'Change one of the steps or pins named.',
   },
   TIMETABLE_HOURS_TOO_SHORT: {
-    kind: 'notice',
+    kind: 'refusal',
     when: 'the work adds up to more than all hands have hours, proven by adding up',
     next: 'More hands, longer hours or fewer dishes.',
   },

@@ -3,4 +3,5 @@
 export { checkTimetable } from './check-timetable.ts';
 export { timetableCodes } from './codes.ts';
 export type * from './day-sheet.ts';
-export { planTimetable, type TimetableOptions } from './plan-timetable.ts';
+export type * from './doubt/doubt.ts';
+export { adviseDay, planTimetable, type TimetableOptions } from './plan-timetable.ts';

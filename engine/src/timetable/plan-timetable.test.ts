@@ -12,7 +12,8 @@ import { timetableCodes } from './codes.ts';
 import type { DaySheet, Job, TimetableRequest } from './day-sheet.ts';
 import { planTimetable } from './plan-timetable.ts';
 
-const codes = (sheet: DaySheet) => sheet.notices.map((each) => each.code);
+const codes = (sheet: DaySheet) =>
+  [...(sheet.proven ?? []), ...sheet.notices].map((each) => each.code);
 const jobOf = (sheet: DaySheet, load: string, kind: Job['kind']) =>
   sheet.jobs.find((job) => job.load === load && job.kind === kind)!;
 

@@ -1,49 +1,66 @@
-// What is proven not to be possible, whatever the order: serving already past, lags that contradict
-// each other or the serving time, more work than the hands have hours.
+// What is proven not to be possible, whatever the order of the work. Proofs are made on the easiest
+// day that we allow ourselves: dough at the quick end of its band, jobs loose, free-from in any order.
+// Sources: bellman1958 (lags); adding up of work in a stretch of time is plain counting.
+// Weakness: what is not proven here may be impossible all the same.
 
-import { type Notice, notice } from '../notice/notice.ts';
-import { contradictionIn, ORIGIN } from '../solver/temporal.ts';
+import { type Refusal, refusal } from '../notice/notice.ts';
+import { minutes } from '../quantity/unit.ts';
+import { contradictionIn, latestOnTime } from '../solver/temporal.ts';
 import type { TimetableRequest } from './day-sheet.ts';
-import type { DayWork } from './work.ts';
+import { coalProofs } from './proof-coals.ts';
+import { energyProofs } from './proof-energy.ts';
+import { timeProofs } from './proof-lags.ts';
+import { ovenProofs } from './proof-ovens.ts';
+import { soonestStarts } from './soonest.ts';
+import { type DayWork, dayWork } from './work.ts';
 
-export function provenTrouble(request: TimetableRequest, day: DayWork): readonly Notice[] {
-  const past = servingsPast(request);
-  if (past.length > 0) return past;
-  const clash = contradictionIn(day.problem, { isDueFixed: false });
-  if (clash !== undefined) return [contradiction(day, clash, 'TIMETABLE_CONTRADICTION')];
-  const soon = contradictionIn(day.problem, { isDueFixed: true });
-  if (soon !== undefined) return [contradiction(day, soon, 'TIMETABLE_TOO_SOON')];
-  return overworked(day);
+/** A day with the room that lags and serving times alone leave to every task. */
+export interface ProofDay {
+  readonly request: TimetableRequest;
+  readonly day: DayWork;
+  /** By task. */
+  readonly soonest: Float64Array;
+  /** Latest start with everything on time. */
+  readonly latest: Float64Array;
 }
 
-function servingsPast(request: TimetableRequest): readonly Notice[] {
+/** Every proof that this day can't be on time; the plainest kind that there is, and no other. */
+export function provenTrouble(request: TimetableRequest): readonly Refusal[] {
+  const past = servingsPast(request);
+  if (past.length > 0) return past;
+  const easy = easiest(request);
+  const day = dayWork(easy, { isFreeFromFirst: false, isLoose: true });
+  const clash = contradictionIn(day.problem, { isDueFixed: false });
+  const soonest = soonestStarts(day.problem);
+  const inTime = timeProofs({ request: easy, day, clash, soonest });
+  if (inTime.length > 0) return inTime;
+  const room = { request: easy, day, soonest, latest: latestOnTime(day.problem, 0) };
+  const proofs = [ovenProofs, coalProofs, energyProofs];
+  for (const prove of proofs) {
+    const found = prove(room);
+    if (found.length > 0) return found;
+  }
+  return [];
+}
+
+function easiest(request: TimetableRequest): TimetableRequest {
+  const dishes = request.dishes.map((work) => {
+    const { rise } = work;
+    if (rise === undefined || rise.first <= 0) return work;
+    const least = Math.min(rise.least, rise.first);
+    const second = minutes((rise.second * least) / rise.first);
+    return { ...work, rise: { ...rise, first: minutes(least), second } };
+  });
+  return { ...request, dishes };
+}
+
+function servingsPast(request: TimetableRequest): readonly Refusal[] {
   const now = request.notBefore;
   if (now === undefined) return [];
   return request.dishes.flatMap(({ dish }) => {
     if (now <= dish.serveAt) return [];
     const values = { servingClockMinutes: dish.serveAt, nowClockMinutes: now };
-    return [notice('TIMETABLE_SERVING_PAST', 'stop', { dish: dish.id }, values)];
+    const conflicts = [`menu.${dish.id}.serveAt`, 'now'];
+    return [refusal('TIMETABLE_SERVING_PAST', conflicts, { dish: dish.id }, values)];
   });
-}
-
-function contradiction(day: DayWork, cycle: readonly number[], code: string): Notice {
-  const tasks = cycle.filter((task) => task !== ORIGIN);
-  const dish = tasks.map((task) => day.meanings[task]!.dish).find((each) => each !== undefined);
-  const jobs = tasks.map((task) => day.problem.tasks[task]!.id).join(' ');
-  return notice(code, 'stop', dish === undefined ? {} : { dish }, { jobs });
-}
-
-/** Work of hands that can't be left against all hours of all hands: an energy check. */
-function overworked(day: DayWork): readonly Notice[] {
-  const { problem } = day;
-  const wanted = problem.tasks.reduce((sum, task) => {
-    return problem.groups[task.group]!.mayBeLeft ? sum : sum + task.minutes * task.seats.length;
-  }, 0);
-  const found = problem.units.reduce((sum, unit) => {
-    const open = unit.windows.map((each) => each.to - Math.max(each.from, problem.from));
-    return sum + open.reduce((all, minutes) => all + Math.max(0, minutes), 0);
-  }, 0);
-  if (wanted <= found) return [];
-  const values = { workMinutes: wanted, handMinutes: found };
-  return [notice('TIMETABLE_HOURS_TOO_SHORT', 'stop', {}, values)];
 }

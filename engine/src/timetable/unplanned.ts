@@ -13,7 +13,7 @@ const DAY = 24 * 60;
 /** What no hurry mends: its order, its oven, the hours of the day. */
 const BEYOND_HELP: ReadonlySet<Plan['broken'][number]['rule']> = new Set(['lag', 'hold', 'time']);
 
-interface Hopeless {
+export interface Hopeless {
   readonly dish: string;
   readonly lateBy: number;
   readonly served: number;

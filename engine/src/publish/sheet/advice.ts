@@ -11,14 +11,16 @@ export function advicePhrase(advice: Advice, say: Say): string {
   return `${changePhrase(advice, say)}: ${left}.`;
 }
 
-function changePhrase({ change, amount }: Advice, say: Say): string {
+function changePhrase({ change, amount, oven }: Advice, say: Say): string {
   const more = amount > 1 ? `${say.count(amount)} more` : 'one more';
   const plural = amount > 1 ? 's' : '';
   switch (change) {
     case 'one-more-hand':
       return amount > 1 ? `With ${more} pairs of hands` : 'With one more pair of hands';
     case 'one-more-oven':
-      return `With ${more} oven${plural}`;
+      return oven === undefined
+        ? `With ${more} oven${plural}`
+        : `With ${more} oven${plural} like ${say.ovenName(oven)}`;
     case 'one-more-chimney':
       return `With ${more} chimney${plural}`;
     case 'serve-later':

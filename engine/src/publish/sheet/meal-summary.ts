@@ -4,10 +4,10 @@ import type { DishPlan, MealPlan } from '../../meal.ts';
 import type { Block, Part, SheetDocument } from '../document.ts';
 import { isGrave, noticeBox, refusalBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
-import { advicePhrase } from './advice.ts';
 import { servedTimes } from './day-sheet.ts';
 import { assumedBlocks } from './dish-card.ts';
 import { freeWord, ovenTitle } from './free-from.ts';
+import { gradeBlocks } from './grades-part.ts';
 import { ovenOf } from './oven-part.ts';
 import { isWood, laidWord, lidSet, listed } from './phrases.ts';
 import { servingsOf, waitsWord } from './served.ts';
@@ -27,16 +27,7 @@ export function mealSummary(plan: MealPlan, say: Say): SheetDocument {
       { type: 'lead', parts: firstWords(plan, say) },
       ...refusalBlocks(plan.refusals, say),
       dishTable(plan, say),
-      ...(day.advice.length === 0
-        ? []
-        : [
-            { type: 'heading', text: 'What is short' } as const,
-            {
-              type: 'list',
-              tick: false,
-              items: day.advice.map((each) => advicePhrase(each, say)),
-            } as const,
-          ]),
+      ...gradeBlocks(plan, say),
       ...fuelBlock(plan, say),
       ...noticeBox(withoutUnfit(grave), say),
       ...unfitBlocks(plan, say),

@@ -1,0 +1,91 @@
+// How sure are the times? A band for each meal, the share of days on which it is in time, the dish
+// that is last when it is late, and what more room would bring.
+
+import type { MealPlan } from '../../meal.ts';
+import type { Buy, DayDoubt, DishDoubt, MealDoubt } from '../../timetable/doubt/doubt.ts';
+import type { Block } from '../document.ts';
+import type { Say } from '../say.ts';
+
+/** In the head of the day sheet. */
+export function doubtLines(plan: MealPlan, say: Say): readonly Block[] {
+  const { doubt, status } = plan.daySheet;
+  if (doubt === undefined || doubt.meals.length === 0) return [];
+  const meals = doubt.meals.map((meal) => mealLine(meal, doubt, say));
+  const buy = status === 'planned' ? doubt.buys[0] : undefined;
+  const texts = buy === undefined ? meals : [...meals, `${buyPhrase(buy, plan, say)}.`];
+  return [{ type: 'paragraph', parts: [{ text: texts.join(' ') }] }];
+}
+
+function mealLine(
+  { wanted, likely, latest, inTime, lastIfLate }: MealDoubt,
+  doubt: DayDoubt,
+  say: Say,
+): string {
+  const band =
+    latest - likely < 1 ? say.clock(likely) : `${say.clock(likely)} to ${say.clock(latest)}`;
+  const last =
+    lastIfLate === undefined || inTime > 0.995 ? '' : `; if late, it is ${say.dish(lastIfLate)}`;
+  const which = doubt.meals.length > 1 ? `What is wanted at ${say.clock(wanted)}` : 'All of it';
+  const grace = say.minutes(doubt.grace);
+  return `${which} is likely on the table ${band}, within ${grace} of its time ${times(inTime)}${last}.`;
+}
+
+/** `7 times in 10`; never surer than the runs are. */
+export function times(share: number): string {
+  if (share >= 0.97) return 'nearly always';
+  if (share <= 0.03) return 'hardly ever';
+  const tenths = Math.min(9, Math.max(1, Math.round(share * 10)));
+  return `${tenths} ${tenths === 1 ? 'time' : 'times'} in 10`;
+}
+
+function buyPhrase(buy: Buy, plan: MealPlan, say: Say): string {
+  const { kind, sooner, inTime, dish } = buy;
+  const by = say.minutes(sooner);
+  const isFed = plan.camp.fuel.kind === 'wood-coals';
+  const act =
+    kind === 'ash-over'
+      ? `${isFed ? 'the fire' : 'the chimneys'} lit ${by} sooner`
+      : kind === 'rise'
+        ? `the dough of ${say.dish(dish ?? '')} mixed ${by} sooner`
+        : `${say.dish(dish ?? '')} put on ${by} sooner`;
+  return `Most is won by ${act}: ${times(inTime)}`;
+}
+
+/** Each dish with its band, and all that more room would bring. */
+export function doubtBlocks(plan: MealPlan, say: Say): readonly Block[] {
+  const { doubt } = plan.daySheet;
+  if (doubt === undefined || doubt.dishes.length === 0) return [];
+  const rows = doubt.dishes.map((each) => dishRow(each, say));
+  const buys = doubt.buys.map((buy) => buyPhrase(buy, plan, say).replace('Most is won by ', ''));
+  return [
+    {
+      type: 'paragraph',
+      parts: [
+        {
+          text:
+            `The day was run ${say.count(doubt.runs)} times with bakes, rises and coals as slow or ` +
+            'quick as they may be, in the order of this sheet. Hands are taken to be as quick as ' +
+            'written.',
+        },
+      ],
+    },
+    {
+      type: 'table',
+      caption: 'Done and rested, 8 times in 10 between',
+      head: ['dish', 'soonest', 'likely', 'latest', 'in time'],
+      rows,
+      numeric: [],
+    },
+    ...(buys.length === 0
+      ? []
+      : [{ type: 'list', tick: false, items: buys.map((item) => `With ${item}.`) } as const]),
+  ];
+}
+
+const dishRow = ({ dish, soonest, likely, latest, inTime }: DishDoubt, say: Say) => [
+  say.dish(dish),
+  say.clock(soonest),
+  say.clock(likely),
+  say.clock(latest),
+  times(inTime),
+];

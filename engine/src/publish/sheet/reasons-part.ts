@@ -1,0 +1,90 @@
+// Why does each job stand where it stands, and how late may it begin before supper is late?
+
+import type { MealPlan } from '../../meal.ts';
+import type { Binding, Job } from '../../timetable/day-sheet.ts';
+import type { Block } from '../document.ts';
+import type { Say } from '../say.ts';
+import { JOB_NAME, ovenWord } from '../words/jobs.ts';
+import { doubtBlocks } from './doubt-part.ts';
+import { numberedJobs } from './job-list.ts';
+
+/** Folded under the list; too long for paper. */
+export function reasonBlocks(plan: MealPlan, say: Say): readonly Block[] {
+  const jobs = numberedJobs(plan);
+  if (jobs.length === 0) return [];
+  return [
+    {
+      type: 'why',
+      question: 'How sure are these times?',
+      isScreenOnly: true,
+      blocks: doubtBlocks(plan, say),
+    },
+    {
+      type: 'why',
+      question: 'Why then, and how late may it begin?',
+      isScreenOnly: true,
+      blocks: [
+        {
+          type: 'table',
+          caption: 'With the order of this sheet kept',
+          head: ['', 'begins', 'job', 'why then', 'latest'],
+          numeric: [],
+          rows: jobs.map(({ job, number }) => [
+            String(number),
+            say.clock(job.start),
+            jobWord(job, say),
+            reason(job.because, plan, say),
+            job.latestStart > job.start ? say.clock(job.latestStart) : 'now',
+          ]),
+        },
+      ],
+    },
+  ];
+}
+
+function jobWord(job: Job, say: Say): string {
+  const about =
+    job.oven === undefined
+      ? job.dish === undefined
+        ? undefined
+        : say.dish(job.dish)
+      : ovenWord(say.ovenName(job.oven));
+  return about === undefined ? JOB_NAME[job.kind] : `${JOB_NAME[job.kind]}, ${about}`;
+}
+
+export function reason(because: Binding, plan: MealPlan, say: Say): string {
+  const { kind, by } = because;
+  const next = plan.daySheet.jobs.find(({ id }) => id === by);
+  switch (kind) {
+    case 'serving':
+      return by === undefined || by === '' ? 'in time for serving' : `${say.dish(by)} is served`;
+    case 'before':
+      return next === undefined
+        ? 'before what follows it'
+        : `before ${jobWord(next, say)} at ${say.clock(next.start)}`;
+    case 'after':
+      return next === undefined
+        ? 'as soon as it can be'
+        : `no sooner before ${jobWord(next, say)} than it may wait`;
+    case 'hand':
+      return by === undefined
+        ? 'hands are busy after it'
+        : `${say.hand(by)} has other work after it`;
+    case 'oven':
+      return by === undefined
+        ? 'the oven is needed'
+        : `${ovenWord(say.ovenName(by))} is needed again`;
+    case 'coals':
+      return next === undefined ? 'coals are needed' : `coals for ${jobWord(next, say)}`;
+    case 'chimney':
+      return 'the chimney is needed again';
+    case 'table':
+      return 'the table is needed after it';
+    case 'pin':
+      return 'you pinned it';
+    case 'now':
+      return 'not before now';
+    case 'arrival':
+      return 'not before somebody is there';
+  }
+}
