@@ -4,7 +4,24 @@ import { writeFileSync } from 'node:fs';
 import { bakeReport } from './bake/report.ts';
 import { minutesReport } from './coals/minutes-report.ts';
 import { coalReport } from './coals/report.ts';
+import { doughReport } from './formula/dough-report.ts';
+import { leaveningReport } from './formula/leavening-report.ts';
+import { fitReport } from './menu/report.ts';
+import { conductionReport } from './numerics/report.ts';
+import { safetyReport } from './safety/report.ts';
+import { VERDICTS } from './table.ts';
 
-const report = `${[coalReport(), minutesReport(), bakeReport()].join('\n\n')}\n`;
+const parts = [
+  coalReport(),
+  minutesReport(),
+  bakeReport(),
+  VERDICTS,
+  conductionReport(),
+  leaveningReport(),
+  doughReport(),
+  fitReport(),
+  safetyReport(),
+];
+const report = `${parts.join('\n\n')}\n`;
 writeFileSync(new URL('../../docs/validation.txt', import.meta.url), report);
 process.stdout.write(report);
