@@ -33,6 +33,11 @@ export const larderCodes = {
     when: 'An amount is a handful, a knob or a splash, which is no measure.',
     next: 'Weigh it once and write it down.',
   },
+  LARDER_SPOON: {
+    kind: 'notice',
+    when: 'A recipe says "a spoon" without saying which.',
+    next: 'Say teaspoon or tablespoon: two teaspoons are taken, and it may be one to three.',
+  },
   LARDER_AMOUNT_RANGE: {
     kind: 'notice',
     when: 'An amount is written as a range; the middle of it is reckoned with.',

@@ -147,9 +147,22 @@ function placesOf(name: Name, words: readonly Word[], isCanned: boolean) {
   const needed = asked.filter((word) => !canBeLeft(word, name));
   if (new Set(needed).size < 2) return undefined;
   const found = needed.map((word) => words.find((each) => each.word === word));
-  return found.every((each) => each !== undefined)
-    ? found.toSorted((one, other) => one.from - other.from)
-    : undefined;
+  if (!found.every((each) => each !== undefined)) return undefined;
+  const sorted = found.toSorted((one, other) => one.from - other.from);
+  return isTogether(sorted, words) ? sorted : undefined;
+}
+
+/**
+ * "Milk, dry" and "dry milk, instant" name one food; "milk to the dry things", "milk, or water if
+ * dry" and "milk, dry weather takes more" do not: no "or" between, and the last part says no more.
+ */
+function isTogether(found: readonly Word[], words: readonly Word[]): boolean {
+  const [first, last] = [found[0]!, found.at(-1)!];
+  const between = words.filter((each) => first.from < each.from && each.from < last.from);
+  if (between.some(isLink) || 1 < last.part - first.part) return false;
+  if (last.part === first.part) return true;
+  const rest = words.filter((each) => last.from < each.from && each.part === last.part);
+  return rest.every((each) => isLink(each) || HARMLESS.has(each.word) || /^\d+$/.test(each.word));
 }
 
 function runOf(asked: readonly string[], words: readonly Word[]): readonly Word[] | undefined {

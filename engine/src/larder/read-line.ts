@@ -250,6 +250,7 @@ function amountNotices(
   const other = otherSize(term!.unit, manner);
   const isRange = amount.terms.some(({ low, high }) => low !== high);
   return [
+    ...(term!.unit === 'spoon' ? [notice('LARDER_SPOON', 'doubt', about, { written })] : []),
     ...(isLoose ? [notice('LARDER_AMOUNT_LOOSE', 'doubt', about, { written })] : []),
     ...(weight === undefined && !isLoose && search.food !== undefined
       ? [notice('LARDER_WEIGHT_UNKNOWN', 'doubt', about, { written })]

@@ -8,6 +8,7 @@ import { type LineRead, LONGEST_LINE, readLine } from '../larder/read-line.ts';
 import { amountAt, type Manner, type Span } from '../quantity/index.ts';
 import { heatIn, minutesIn, yieldIn } from './text-facts.ts';
 import { coalsIn } from './text-oven.ts';
+import { beginsBehind, foodsOfLine, told } from './text-told.ts';
 import { type Group, groupAt, headingAt, type Section, workIn } from './text-words.ts';
 
 export type LineRole =
@@ -28,7 +29,7 @@ export interface TextPiece {
   readonly group: Group;
   /** Of an ingredient. */
   readonly line?: LineRead;
-  /** Ingredients that are told in the middle of the work. */
+  /** More foods of the same line, and ingredients that are told in the middle of the work. */
   readonly told?: readonly LineRead[];
 }
 
@@ -122,6 +123,10 @@ function listOf(text: string, span: Span, options: PieceOptions): readonly Part[
     if ((minutesIn(next)?.span.from ?? NEXT) < NEXT) return false;
     return OPEN_ITEM.test(next) || (ITEM.test(next) && beginsWithAmount(next, options));
   });
+  const behind = starts ? [] : cutsAt(text, span, /[,;•|](?= )/gu);
+  if (0 < behind.length && isListedBehind(text, span, behind, options)) {
+    return spansBetween(span, behind).map((part) => ({ ...part, known: 'list' as const }));
+  }
   if (cuts.length === 0 || (!starts && cuts.length < 2)) return sentences(text, span);
   return spansBetween(span, cuts).flatMap((part) => workBehind(text, part));
 }
@@ -138,13 +143,31 @@ function workBehind(text: string, part: Span): readonly Part[] {
   ];
 }
 
+/** "Flour - 2 cups, powder - 1 Tbsp": every item, or all but one, names its food first. */
+function isListedBehind(
+  text: string,
+  span: Span,
+  cuts: readonly number[],
+  options: PieceOptions,
+): boolean {
+  const { manner } = options;
+  const parts = spansBetween(span, cuts).map((part) => text.slice(part.from, part.to));
+  const first = beginsBehind(bare(parts[0]!), manner);
+  const isItem = (part: string) =>
+    OPEN_ITEM.test(part) ||
+    beginsBehind(part.replace(/^[\s,;•|]+/u, ''), manner) ||
+    beginsWithAmount(part.replace(/^[\s,;•|]+/u, ''), options);
+  const count = parts.filter(isItem).length;
+  return first && 2 <= count && parts.length - 1 <= count;
+}
+
 /** A time that begins within so many letters is what the item is. */
 const NEXT = 8;
 
 const ITEM = /^\s*(?:and |with )?(?:an? |one |two |three |half |[\d½¼¾⅓⅔⅛])/iu;
 /** Without an amount at its head: "butter the size of an egg", "milk to mix". */
 const OPEN_ITEM =
-  /^\s*(?:(?:butter|lard|fat|shortening) (?:the |about the )?size of|(?:sweet |sour )?(?:milk|water|buttermilk) (?:enough )?to (?:mix|make|moisten|form)|a? ?(?:little )?salt\b)/iu;
+  /^\s*(?:(?:butter|lard|fat|shortening) (?:the |about the )?size of|(?:sweet |sour |cold |warm )?(?:milk|water|buttermilk) (?:enough )?to (?:mix|make|moisten|form)|a? ?(?:little )?salt\b)/iu;
 
 /** "BREAD. One quart flour, two spoons powder. Bake." The sentence that is a list falls into its items. */
 function listsAmong(text: string, span: Span, options: PieceOptions): readonly Part[] {
@@ -225,12 +248,12 @@ function pieceOf(text: string, part: Part, around: Around): TextPiece {
   if (state.section === 'start') state.section = 'ingredients';
   const place = trimmed(text, span);
   const food = options.foods?.[index];
-  const read = readLine(text, place, {
+  const { line: read, told: more } = foodsOfLine(text, place, {
     manner: options.manner,
     ...(options.own === undefined ? {} : { own: options.own }),
     ...(food === undefined ? {} : { food }),
   });
-  return { span, role, group, line: read };
+  return { span, role, group, line: read, ...(more.length === 0 ? {} : { told: more }) };
 }
 
 function takeHeading(line: string, state: State): void {
@@ -362,77 +385,3 @@ const looksLikeFood = (line: string) =>
   line.split(' ').length <= 6 &&
   !/[.!?:]$/.test(line) &&
   workIn(line) === undefined;
-
-// --- Ingredients told in the work -----------------------------------------------------------------------
-
-const MOST_TOLD = 40;
-const MOST_TRIES = 120;
-
-/** "Take two cups of flour, a teaspoon of salt": where no list stands, the sentences are one. */
-function told(
-  text: string,
-  pieces: readonly TextPiece[],
-  options: PieceOptions,
-): readonly TextPiece[] {
-  let count = 0;
-  const tries = { left: MOST_TRIES };
-  return pieces.map((piece) => {
-    const isText = piece.role === 'step' || piece.role === 'unread' || piece.role === 'title';
-    if (!isText || MOST_TOLD <= count) return piece;
-    const found = toldIn(text, piece.span, options, tries);
-    count += found.length;
-    return found.length === 0
-      ? piece
-      : { ...piece, role: piece.role === 'title' ? 'title' : 'step', told: found };
-  });
-}
-
-/** Where an amount may begin, or a fat "the size of an egg", or milk "to mix". */
-const TOLD_STARTS =
-  /(?<![\p{L}\d.,/])(?=(?:about |the |enough )?(?:an? |one |two |three |four |five |six |half |three-|[\d½¼¾⅓⅔⅛]|heap|(?:butter|lard|fat|shortening)(?: or lard)? (?:the |about the )?size of|(?:sour |sweet |butter ?)?(?:milk|water)(?: enough)? to (?:mix|make|moisten|form|wet)|salt\b))/giu;
-
-function toldIn(
-  text: string,
-  { from, to }: Span,
-  { manner, own }: PieceOptions,
-  tries: { left: number },
-): readonly LineRead[] {
-  const found: LineRead[] = [];
-  const raw = text.slice(from, to);
-  let end = 0;
-  for (const start of raw.matchAll(TOLD_STARTS)) {
-    if (start.index < end) continue;
-    if (MOST_TOLD <= found.length || tries.left <= 0) break;
-    tries.left -= 1;
-    const clause = clauseAt(raw, start.index);
-    const place = { from: from + start.index, to: from + clause };
-    const read = readLine(text, place, { manner, ...(own === undefined ? {} : { own }) });
-    const { food, span } = read.search;
-    const isNear = span.from - (read.amount?.span.to ?? place.from) < 25;
-    const isTold = food !== undefined && isNear && (isAtHead(read, place) || isOpen(read, place));
-    if (!isTold) continue;
-    found.push(read);
-    end = read.search.span.to - from;
-  }
-  return found;
-}
-
-const isAtHead = ({ amount }: LineRead, { from }: Span) => amount?.span.from === from;
-
-/** Without an amount at its head: a fat of a size, else only salt, or a liquid "to mix". */
-const isOpen = ({ amount, search }: LineRead, { from }: Span) => {
-  const part = search.food?.part;
-  const isFat = amount !== undefined && part === 'fat';
-  const isLiquid =
-    amount === undefined && (part === 'liquid' || part === 'water' || part === 'salt');
-  return (isFat || isLiquid) && search.span.from - from < 12;
-};
-
-/** To the next comma, full stop or "and a", at most a few words on. */
-function clauseAt(raw: string, start: number): number {
-  const next =
-    /[,;:(]|\.(?= |$)| and (?=(?:an? |one |two |half |[\d½¼¾⅓⅔⅛]))| with (?=an? |\d)| to (?=make|mix|form|taste)/iu.exec(
-      raw.slice(start + 2, start + 90),
-    );
-  return next === null ? Math.min(raw.length, start + 90) : start + 2 + next.index;
-}

@@ -91,7 +91,8 @@ const ROWS = [
   { unit: 'handful', words: 'handfuls?' },
   { unit: 'knob', words: 'knobs?|lumps?|nuts?(?= of butter)' },
   { unit: 'splash', words: 'splash(?:es)?|glugs?|drizzles?|squeezes?|drops?' },
-  { unit: 'scoop', words: 'scoops?|ladles?|spoon(?:s|fuls?)' },
+  { unit: 'spoon', words: 'spoon(?:s|fuls?|sful)?' },
+  { unit: 'scoop', words: 'scoops?|ladles?' },
   { unit: 'each', words: 'each|pieces?|pcs?|whole(?= )' },
 ] as const satisfies readonly UnitRow[];
 
@@ -197,6 +198,7 @@ const OLD: Readonly<Partial<Record<WrittenUnit, Volume>>> = {
   dash: [share(TEASPOON, 1 / 8), 0.5, 1.5],
   smidgen: [share(TEASPOON, 1 / 32), 0.5, 2],
   saltspoon: [share(TEASPOON, 1 / 4), 0.8, 1.3],
+  spoon: [share(TEASPOON, 2), 0.5, 1.5], // a teaspoon to a tablespoon
   dessertspoon: [fromUnit(10, 'millilitre'), 0.9, 1.2],
   teacup: [fromUnit(150, 'millilitre'), 0.8, 1.2],
   'coffee-cup': [fromUnit(120, 'millilitre'), 0.8, 1.3],

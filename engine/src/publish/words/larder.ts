@@ -23,6 +23,9 @@ export const larderWords: Words = {
     (values.massGrams === undefined ? '.' : `: ${say.mass(num(values.massGrams))} is assumed.`),
   LARDER_AMOUNT_LOOSE: ({ written }, about) =>
     `"${written}" of ${what(about.ingredient)} is no measure: weigh it once.`,
+  LARDER_SPOON: ({ written }, about) =>
+    `Which spoon "${written}" of ${what(about.ingredient)} means is not said: two teaspoons each are ` +
+    'taken, and it may be one, or three (a tablespoon).',
   LARDER_AMOUNT_RANGE: (values, about, say) =>
     `${what(about.ingredient)} is written as a range, ` +
     `${between(say, num(values.lowGrams), num(values.highGrams))}: the middle is reckoned with.`,
