@@ -1,24 +1,17 @@
 // One bread out of a recipe, and the spot it is made at: what `leaven` and `rise` ask alike.
 
 import {
-  type DishLeavening,
-  type DoughStands,
-  dishLeavening,
-  type Formula,
-  formulaFor,
-  type Kelvin,
+  assumedOfBread,
+  type BreadWish,
   kelvin,
   type Measures,
-  type MenuDish,
-  type Metres,
-  metres,
-  type PowderKept,
   type Recipe,
   readyRecipeWithId,
   renderText,
   type Say,
   type SheetDocument,
   sayFor,
+  usualBread,
 } from '#engine';
 import { EXIT, type ExitCode } from './exit.ts';
 import { airOf, heightOf, type ReaderOptions, readerOf } from './reading.ts';
@@ -32,15 +25,11 @@ export interface BreadOptions extends ReaderOptions {
   readonly written?: string;
 }
 
-export interface Bread {
+export interface Bread extends Pick<BreadWish, 'air' | 'elevation'> {
   readonly recipe: Recipe;
-  readonly air: Kelvin;
-  readonly elevation: Metres;
   readonly say: Say;
   readonly assumed: readonly string[];
 }
-
-const USUAL_AIR = '18 C';
 
 export function breadOf(options: BreadOptions, shell: Shell): Bread {
   const found =
@@ -51,52 +40,19 @@ export function breadOf(options: BreadOptions, shell: Shell): Bread {
     ...readerOf(options, usualMeasures(options)),
     plan: { camp: { ovens: [], hands: [] }, menu: { dishes: [] } },
   });
-  const air = kelvin(airOf(options.air ?? USUAL_AIR));
+  const air = options.air === undefined ? usualBread.air : kelvin(airOf(options.air));
   return {
     recipe,
     air,
-    elevation: options.height === undefined ? metres(0) : heightOf(options.height),
+    elevation: options.height === undefined ? usualBread.elevation : heightOf(options.height),
     say,
-    assumed: [
-      ...(options.air === undefined ? [`air ${say.degrees(air)}`] : []),
-      ...(options.height === undefined ? ['low ground'] : []),
-      ...(recipe.writtenAt === undefined ? ['a recipe for low ground'] : []),
-    ],
+    assumed: assumedOfBread({ ...options, written: recipe.writtenAt }, say),
   };
 }
 
 /** Speaks as the air or the height was written. */
 const usualMeasures = ({ air = '', height = '' }: BreadOptions): Measures =>
   /f\b|ft|feet/i.test(`${air} ${height}`) ? 'us' : 'metric';
-
-export interface BreadMade {
-  readonly formula: Formula;
-  readonly leavening: DishLeavening;
-}
-
-export function madeOf(
-  { recipe, elevation, air }: Bread,
-  more: { readonly powder?: PowderKept; readonly stands?: DoughStands },
-): BreadMade {
-  const dish: MenuDish = {
-    id: recipe.id,
-    name: recipe.name,
-    recipe: recipe.id,
-    serveAt: 0 as MenuDish['serveAt'],
-    freeFrom: false,
-    pins: {},
-  };
-  const formula = formulaFor({ dish, recipe, factor: 1, elevation, air });
-  const leavening = dishLeavening({
-    formula,
-    recipe,
-    elevation,
-    serveAt: dish.serveAt,
-    airAt: () => air,
-    ...more,
-  });
-  return { formula, leavening };
-}
 
 export function printBread(sheet: SheetDocument, shell: Shell): ExitCode {
   shell.out(renderText(sheet, { width: shell.columns }));

@@ -1,7 +1,7 @@
 // `emberwright leaven`: what raises this bread here, and where the tables disagree.
 
-import { type FizzTest, fizzTests, leavenSheet, type PowderKept } from '#engine';
-import { type BreadOptions, breadOf, madeOf, printBread } from '../bread.ts';
+import { breadAlone, type FizzTest, fizzTests, leavenSheet, type PowderKept } from '#engine';
+import { type BreadOptions, breadOf, printBread } from '../bread.ts';
 import { type ExitCode, wrongUse } from '../exit.ts';
 import { countOf, oneOf } from '../reading.ts';
 import type { Shell } from '../shell.ts';
@@ -13,7 +13,7 @@ interface LeavenOptions extends BreadOptions {
 
 export function leaven(options: LeavenOptions, shell: Shell): ExitCode {
   const bread = breadOf(options, shell);
-  const { formula, leavening } = madeOf(bread, { powder: powderOf(options) });
+  const { formula, leavening } = breadAlone({ ...bread, powder: powderOf(options) });
   if (leavening.gas === undefined && leavening.height === undefined) {
     throw wrongUse(
       '--what',

@@ -1,7 +1,7 @@
 // `emberwright mix`: a bread as dry mixes: bags to weigh at home, or a tin without flour.
 
-import { cubicMetres, goesIntoBag, keepingOf, mixSheet, scoopOf, tinFor } from '#engine';
-import { type BreadOptions, breadOf, madeOf, printBread } from '../bread.ts';
+import { breadAlone, cubicMetres, dryMixOf, mixSheet, usualBread } from '#engine';
+import { type BreadOptions, breadOf, printBread } from '../bread.ts';
 import { type ExitCode, wrongUse } from '../exit.ts';
 import { countOf, quantityOf } from '../reading.ts';
 import type { Shell } from '../shell.ts';
@@ -11,16 +11,18 @@ interface MixOptions extends BreadOptions {
   readonly tin?: string;
 }
 
-const USUAL_TIN = '250 ml';
+const TIN_EXAMPLE = '250 ml';
 
 export function mix(options: MixOptions, shell: Shell): ExitCode {
   const bread = breadOf(options, shell);
   const bags = options.bags === undefined ? 1 : countOf('--bags', options.bags);
   if (bags < 1) throw wrongUse('--bags', '"0"', 'one or more', 'Write --bags 4.');
-  const tinRoom = quantityOf('--tin', options.tin ?? USUAL_TIN, 'volume', USUAL_TIN);
-  const { lines } = madeOf(bread, {}).formula;
-  const contents = lines.filter(goesIntoBag);
-  if (contents.length === 0) {
+  const tinRoom =
+    options.tin === undefined
+      ? usualBread.tin
+      : quantityOf('--tin', options.tin, 'volume', TIN_EXAMPLE);
+  const dry = dryMixOf(breadAlone(bread).formula, cubicMetres(tinRoom));
+  if (dry === undefined) {
     throw wrongUse(
       '--what',
       `"${bread.recipe.name}"`,
@@ -28,19 +30,6 @@ export function mix(options: MixOptions, shell: Shell): ExitCode {
       'Write --what biscuits.',
     );
   }
-  const scoop = scoopOf(contents);
-  const tin = tinFor(lines, cubicMetres(tinRoom));
-  const sheet = mixSheet(
-    {
-      name: bread.recipe.name,
-      bags,
-      contents,
-      add: lines.filter((line) => !contents.includes(line)),
-      keeps: keepingOf(contents.map((line) => line.ingredient)),
-      ...(scoop === undefined ? {} : { scoop }),
-      ...(tin === undefined ? {} : { tin }),
-    },
-    bread.say,
-  );
+  const sheet = mixSheet({ name: bread.recipe.name, bags, ...dry }, bread.say);
   return printBread(sheet, shell);
 }

@@ -1,8 +1,8 @@
 // `emberwright rise`: how long this dough takes where it stands, the water for it, and what would
 // hurry it or slow it down.
 
-import { kelvin, minutes, placeFrom, riseSheet, type Stay } from '#engine';
-import { type BreadOptions, breadOf, madeOf, printBread } from '../bread.ts';
+import { breadAlone, kelvin, minutes, placeFrom, riseSheet, type Stay } from '#engine';
+import { type BreadOptions, breadOf, printBread } from '../bread.ts';
 import { type ExitCode, wrongUse } from '../exit.ts';
 import { minutesOf, quantityOf } from '../reading.ts';
 import type { Shell } from '../shell.ts';
@@ -27,7 +27,8 @@ export function rise(options: RiseOptions, shell: Shell): ExitCode {
     at('--flour', options.flour),
     at('--tap', options.tap),
   ];
-  const { formula, leavening } = madeOf(bread, {
+  const { formula, leavening } = breadAlone({
+    ...bread,
     stands: {
       place: placeFrom(stays),
       ...(mixed === undefined ? {} : { mixed }),

@@ -1,6 +1,14 @@
 // What provisions/ offers.
 
 export { goesIntoBag } from './bags.ts';
+export {
+  type BreadAlone,
+  type BreadWish,
+  breadAlone,
+  type DryMix,
+  dryMixOf,
+  usualBread,
+} from './bread-alone.ts';
 export { type ProvisionsCode, provisionsCodes } from './codes.ts';
 export type { DishToProvide } from './dish-to-provide.ts';
 export type { Bag, FuelNeed, Provisions, ShoppingLine, WaterNeed } from './provisions.ts';

@@ -29,7 +29,7 @@ export { handSheet } from './sheet/hand-sheet.ts';
 export { layoutSheet } from './sheet/layout-judged.ts';
 export { mealSummary } from './sheet/meal-summary.ts';
 export { type MixAsked, mixSheet } from './sheet/mix-sheet.ts';
-export { leavenSheet, type OneBread, riseSheet } from './sheet/one-bread.ts';
+export { assumedOfBread, leavenSheet, type OneBread, riseSheet } from './sheet/one-bread.ts';
 export { provisionsSheet } from './sheet/provisions-sheet.ts';
 export { recipeReadSheet } from './sheet/recipe-read-sheet.ts';
 export { type StackAsked, stackSheet } from './sheet/stack-sheet.ts';

@@ -1,19 +1,14 @@
 // One bread as dry mixes, without a camp: bags to weigh at home, or a tin without flour.
 
-import type { Keeping, LeaveningTin, MeasuredIngredient, Scoop } from '../../formula/index.ts';
+import type { LeaveningTin } from '../../formula/index.ts';
+import type { DryMix } from '../../provisions/index.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import type { Say } from '../say.ts';
 import { homeSteps, keepsPhrase, lineWord, scoopPhrase, tinDose } from './bag-labels.ts';
 
-export interface MixAsked {
+export interface MixAsked extends DryMix {
   readonly name: string;
   readonly bags: number;
-  /** One bag. */
-  readonly contents: readonly MeasuredIngredient[];
-  readonly add: readonly MeasuredIngredient[];
-  readonly keeps: Keeping;
-  readonly scoop?: Scoop;
-  readonly tin?: LeaveningTin;
 }
 
 export function mixSheet(asked: MixAsked, say: Say): SheetDocument {

@@ -1,6 +1,7 @@
 // One bread without a camp: what raises it here, and how long its dough takes.
 
 import type { DishLeavening, Formula } from '../../formula/index.ts';
+import { usualBread } from '../../provisions/index.ts';
 import { cookMeasureText } from '../../quantity/cook-measure.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import { noticeBlocks } from '../notice-text.ts';
@@ -44,6 +45,16 @@ export function leavenSheet(
     ],
   };
 }
+
+/** What stands in where the cook said nothing of the air, the height, or the height of the recipe. */
+export const assumedOfBread = (
+  said: { readonly air?: unknown; readonly height?: unknown; readonly written?: unknown },
+  say: Say,
+): readonly string[] => [
+  ...(said.air === undefined ? [`air ${say.degrees(usualBread.air)}`] : []),
+  ...(said.height === undefined ? ['low ground'] : []),
+  ...(said.written === undefined ? ['a recipe for low ground'] : []),
+];
 
 const RAISES = ['powder', 'soda', 'yeast', 'acid'];
 

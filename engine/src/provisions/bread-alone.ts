@@ -1,0 +1,100 @@
+// One bread without a camp and without an oven: what goes into its bowl at this height, what raises
+// it, and how it is carried dry. What `leaven`, `rise` and `mix` ask alike.
+// Sources: as formula/ and formula/mixes/; the air and the height where nobody said them are ours.
+
+import {
+  type DishLeavening,
+  type DoughStands,
+  dishLeavening,
+  type Formula,
+  formulaFor,
+  type Keeping,
+  keepingOf,
+  type LeaveningTin,
+  type MeasuredIngredient,
+  type PowderKept,
+  type Scoop,
+  scoopOf,
+  tinFor,
+} from '../formula/index.ts';
+import type { MenuDish } from '../menu/menu.ts';
+import type { Recipe } from '../menu/recipe.ts';
+import {
+  type CubicMetres,
+  clockMinutes,
+  cubicMetres,
+  fromCelsius,
+  type Kelvin,
+  type Metres,
+  metres,
+} from '../quantity/unit.ts';
+import { goesIntoBag } from './bags.ts';
+
+/** Where nobody said it: mild air, the low ground that recipes are written for, a small tin. */
+export const usualBread = {
+  air: fromCelsius(18),
+  elevation: metres(0),
+  tin: cubicMetres(0.00025),
+} as const;
+
+export interface BreadWish {
+  readonly recipe: Recipe;
+  readonly air: Kelvin;
+  readonly elevation: Metres;
+  readonly powder?: PowderKept;
+  readonly stands?: DoughStands;
+}
+
+export interface BreadAlone {
+  readonly formula: Formula;
+  readonly leavening: DishLeavening;
+}
+
+/** The recipe as it is written, once, in this air at this height. */
+export function breadAlone({ recipe, air, elevation, ...more }: BreadWish): BreadAlone {
+  const dish: MenuDish = {
+    id: recipe.id,
+    name: recipe.name,
+    recipe: recipe.id,
+    serveAt: clockMinutes(0),
+    freeFrom: false,
+    pins: {},
+  };
+  const formula = formulaFor({ dish, recipe, factor: 1, elevation, air });
+  const leavening = dishLeavening({
+    formula,
+    recipe,
+    elevation,
+    serveAt: dish.serveAt,
+    airAt: () => air,
+    ...more,
+  });
+  return { formula, leavening };
+}
+
+export interface DryMix {
+  /** One bag. */
+  readonly contents: readonly MeasuredIngredient[];
+  readonly add: readonly MeasuredIngredient[];
+  readonly keeps: Keeping;
+  readonly scoop?: Scoop;
+  readonly tin?: LeaveningTin;
+}
+
+/** The same bread in bags, or as a tin without flour; undefined where nothing of it is dry. */
+export function dryMixOf(
+  { lines }: Pick<Formula, 'lines'>,
+  tinRoom: CubicMetres,
+): DryMix | undefined {
+  const contents = lines.filter(goesIntoBag);
+  if (contents.length === 0) return undefined;
+  const scoop = scoopOf(contents);
+  const tin = tinFor(lines, tinRoom);
+  return {
+    contents,
+    add: lines.filter((line) => !contents.includes(line)),
+    keeps: keepingOf(contents.map((line) => line.ingredient)),
+    ...(scoop === undefined ? {} : { scoop }),
+    ...(tin === undefined ? {} : { tin }),
+  };
+}
