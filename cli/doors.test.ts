@@ -49,11 +49,7 @@ const SHOVELS = ['--above', '2 1/2 shovels', '--below', '1 shovel'] as const;
 
 const names = { camp: { ovens: [], hands: [] }, menu: { dishes: [] } };
 const lying = (usual: number) =>
-  lyingOf({ oven: '12 in', above: '17', below: '8' }, 'briquettes', {
-    where: '--lit',
-    said: undefined,
-    usual,
-  }).coals;
+  lyingOf({ oven: '12 in', above: '17', below: '8' }, 'briquettes', usual).coals;
 
 const says = (measures: 'us' | 'metric') => {
   const { oven, difference } = sayFor({ measures, clock: '24', plan: names });

@@ -1,6 +1,7 @@
 // The commands that need no set-up: coals only, my own layout, coals left, what now.
 
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
+import { COAL_LOOK_WORDS, coalLooks } from '#engine';
 import { coals } from './commands/coals.ts';
 import { layout } from './commands/layout.ts';
 import { left } from './commands/left.ts';
@@ -39,13 +40,20 @@ export const spot = (command: Command, examples: string) =>
 const METHOD_HELP = 'bake, roast, simmer, boil, fry or keep-warm; left out: bake';
 
 const COALS_HELP = 'in place of the two, once for each age: 17/8@30 is above/below@minutes ago';
+const AGE_HELP = 'the coals were lit about so long ago: "30 min"';
+const LOOKS_HELP = `in place of an age, what they look like: ${coalLooks
+  .map((look) => `${look} (${COAL_LOOK_WORDS[look]})`)
+  .join('; ')}`;
 const IRON_HELP = 'the oven is this hot now: "300 F"; left out: as hot as these coals made it';
 const eachSet = (set: string, sets: readonly string[] = []) => [...sets, set];
 
 function coalsCommand(shell: Shell, end: End): Command {
   const command = new Command('coals')
     .description('Coals only: how many for this oven and this heat, where they lie, and why.')
-    .option('--heat <heat>', 'wanted in the oven: "375 F"; a simmer or a boil can leave it out')
+    .option(
+      '--heat <heat>',
+      'wanted in the oven: "375 F"; a simmer, a boil or a keep-warm can leave it out',
+    )
     .option('--method <kind>', METHOD_HELP)
     .option('--minutes <time>', 'so long the food stays in: 40')
     .option('--cold-oven', 'the food goes in before the oven is hot')
@@ -68,7 +76,9 @@ function layoutCommand(shell: Shell, end: End): Command {
     .option('--coals <set>', COALS_HELP, eachSet)
     .option('--iron <heat>', IRON_HELP)
     .option('--heat <heat>', 'wanted in the oven: "350 F"')
-    .option('--lit <ago>', 'the coals were lit: "30 min ago"')
+    .option('--age <ago>', AGE_HELP)
+    .addOption(new Option('--lit <ago>', 'another word for --age').hideHelp())
+    .option('--looks <look>', LOOKS_HELP)
     .option('--in-after <time>', 'the food goes in so long from now: "15 min"')
     .option('--minutes-in <time>', 'the food is in already, for so long: "10 min"')
     .option('--minutes <time>', 'look so far ahead: 45')
@@ -77,7 +87,7 @@ function layoutCommand(shell: Shell, end: End): Command {
   return spot(
     command,
     `  emberwright layout --oven "12 in" --above 17 --below 8
-  emberwright layout --oven "12 in" --above 17 --below 8 --heat "375 F" --lit "30 min ago" --minutes-in "5 min"
+  emberwright layout --oven "12 in" --above 17 --below 8 --heat "375 F" --age "30 min" --minutes-in "5 min"
   emberwright layout --oven "12 in" --coals 17/8@50 --coals 4/2@15 --minutes-in "20 min"
   emberwright layout --oven "12 in" --above "2 shovels" --below "1 shovel" --fuel wood`,
   );
@@ -87,13 +97,15 @@ function leftCommand(shell: Shell, end: End): Command {
   const command = new Command('left')
     .description('I have so many coals left: what can I do with them?')
     .requiredOption('--coals <count>', 'what still glows: 22, or "3 shovels" of wood coals')
-    .option('--age <ago>', 'lit about so long ago: "30 min"')
+    .option('--age <ago>', AGE_HELP)
+    .option('--looks <look>', LOOKS_HELP)
     .option('--iron <heat>', IRON_HELP)
     .action((options) => end(left(options, shell)));
   return spot(
     command,
     `  emberwright left --oven "12 in" --coals 22
   emberwright left --oven "10 in" --coals 15 --age "45 min" --wind "leaves rustle"
+  emberwright left --oven "12 in" --coals 22 --looks half-size
   emberwright left --oven "12 in" --coals "3 shovels" --fuel wood`,
   );
 }
@@ -106,7 +118,8 @@ function whatNowCommand(shell: Shell, end: End): Command {
     .option('--below <coals>', 'under the oven now: 8, or "1 shovel"')
     .option('--coals <set>', COALS_HELP, eachSet)
     .option('--iron <heat>', IRON_HELP)
-    .option('--age <ago>', 'the coals were lit about so long ago: "50 min"')
+    .option('--age <ago>', AGE_HELP)
+    .option('--looks <look>', LOOKS_HELP)
     .option('--minutes-in <time>', 'the food has been in for so long: "15 min"')
     .option('--method <kind>', METHOD_HELP)
     .action((options) => end(whatNow(options, shell)));

@@ -129,8 +129,6 @@ const weatherOf = ({ air, wind, rain, sun }: FireOptions) => ({
   ...(sun === undefined ? {} : { sun: quantityOf('--sun', sun, 'share', '100 %') }),
 });
 
-export const HEAT_METHODS = ['bake', 'roast', 'simmer', 'boil', 'fry', 'keep-warm'] as const;
-
 /** Speaks as the oven was written, unless told otherwise. */
 export function sayTo(options: FireOptions, oven?: CampOven): Say {
   const reader = readerOf(options, /in|"|ft/i.test(options.oven) ? 'us' : 'metric');

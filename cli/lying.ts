@@ -1,20 +1,32 @@
 // Coals as they lie now, of one age or of several, and the oven as hot as it is.
 
 import {
+  COAL_LOOK_WORDS,
+  coalLooks,
   coalsLying,
   type Fuel,
   type Kelvin,
   kelvin,
   type LyingCoals,
   type LyingSet,
+  litMinutesOfLook,
   minutes,
+  usualLitMinutes,
 } from '#engine';
 import { wrongUse } from './exit.ts';
-import type { FireOptions } from './fire.ts';
+import type { Fire, FireOptions } from './fire.ts';
 import { coalsOf } from './fuel-reading.ts';
-import { minutesOf, quantityOf } from './reading.ts';
+import { minutesOf, oneOf, quantityOf } from './reading.ts';
 
-export interface StateOptions extends FireOptions {
+export interface AgeOptions extends FireOptions {
+  readonly age?: string;
+  /** Another word for it, of earlier versions. */
+  readonly lit?: string;
+  /** In place of an age. */
+  readonly looks?: string;
+}
+
+export interface StateOptions extends AgeOptions {
   readonly above?: string;
   readonly below?: string;
   /** Each `17/8@30`, or `2 1/2 and 1 @ 30 min` for shovels. */
@@ -29,17 +41,42 @@ export interface Lying {
   readonly below: number;
 }
 
-/** An age where one is said for all sets, and what stands in. */
+/** Minutes since the coals were lit, and what has to be said of how that is known. */
 export interface Age {
-  readonly where: string;
-  readonly said: string | undefined;
-  readonly usual: number;
+  readonly minutes: number;
+  readonly assumed: readonly string[];
 }
 
+type AskedDoor = Parameters<typeof usualLitMinutes>[0];
+
+/** As it was said, or as the coals look, or what is usual at this door. */
+export function ageOf(
+  options: AgeOptions & { readonly coals?: unknown },
+  door: AskedDoor,
+  { camp, air }: Fire,
+  minutesIn?: number,
+): Age {
+  const said = options.age ?? options.lit;
+  const where = options.age === undefined && options.lit !== undefined ? '--lit' : '--age';
+  if (options.looks === undefined) {
+    const usual = usualLitMinutes(door, camp.fuel.kind, minutesIn);
+    const assumed = said === undefined && !isAgeSaid(options) ? [`coals lit ${usual} min ago`] : [];
+    return { minutes: minutesOf(where, said, usual), assumed };
+  }
+  if (said !== undefined)
+    throw wrongUse('--looks', `${where} beside it`, 'one of the two', 'Leave one of the two out.');
+  const look = oneOf('--looks', options.looks, coalLooks);
+  const age = litMinutesOfLook(look, { fuel: camp.fuel, air });
+  const told = `coals that are ${COAL_LOOK_WORDS[look]}: lit about ${age} min ago in this wind`;
+  return { minutes: age, assumed: [told] };
+}
+
+const isAgeSaid = ({ coals }: { readonly coals?: unknown }): boolean =>
+  Array.isArray(coals) && coals.length > 0 && coals.every((set) => String(set).includes('@'));
+
 /** `--above` and `--below` of one age, or every `--coals` with its own. */
-export function lyingOf(options: StateOptions, fuel: Fuel['kind'], age: Age): Lying {
+export function lyingOf(options: StateOptions, fuel: Fuel['kind'], usual: number): Lying {
   const { above, below, coals: sets = [] } = options;
-  const usual = minutesOf(age.where, age.said, age.usual);
   if (sets.length === 0) {
     if (above === undefined || below === undefined)
       throw wrongUse(

@@ -58,11 +58,20 @@ describe('emberwright stack', () => {
       const { exit, flat } = command('stack', '--oven', oven, '--heat', '350 F');
       expect(exit).toBe(0);
       expect(flat).toContain(`${upper.above} on top ${between} between ${lower.below} below`);
-      expect(flat).toContain(`${coals} in all where side by side would take ${apart}`);
+      expect(flat).toContain(`${coals} to start with where side by side would take ${apart}`);
       expect(flat).toContain(`${savedAtLeast} to ${saved} fewer`);
       expect(flat).not.toMatch(UNSAYABLE);
     },
   );
+
+  it('counts what is added, says when each chimneyful is lit, how coals get between, and what to check (chimneyMinutes; common practice)', () => {
+    const { coalsInAll } = stacked('12 in');
+    const { flat } = command('stack', '--oven', '12 in', '--heat', '350 F');
+    expect(flat).toContain(`With what is added later ${coalsInAll} in all`);
+    expect(flat).toMatch(/(1[5-9]|2[0-5]) min before Light \d+ for the first set/);
+    expect(flat).toMatch(/Upper oven straight up and off to bare ground.* between in their ring/);
+    expect(flat).toMatch(/Checks of the upper oven.*Checks of the lower oven/);
+  });
 
   it('says what to mind: no third, lifting apart, ash at the lower lid, and where each coal is drawn', () => {
     const { out, flat } = command('stack', '--oven', '12 in', '--heat', '350 F');

@@ -2,20 +2,24 @@
 
 import {
   coalsAloneSheet,
-  type HeatMethod,
+  type FireMethod,
+  fireLighting,
+  fireMethods,
   isPotMethod,
   isRefusal,
   type Kelvin,
   kelvin,
   layCoals,
   minutes,
-  readyRecipes,
-  usualFire,
+  type Say,
+  usualFood,
   usualLoad,
-  wantedOvenFor,
+  usualStay,
+  wantedAtFire,
+  warmWithFew,
 } from '#engine';
 import { type ExitCode, wrongUse } from '../exit.ts';
-import { type Fire, type FireOptions, fireOf, HEAT_METHODS, refuse, tell } from '../fire.ts';
+import { type Fire, type FireOptions, fireOf, refuse, tell } from '../fire.ts';
 import { coalsOf } from '../fuel-reading.ts';
 import { minutesOf, oneOf, quantityOf } from '../reading.ts';
 import type { Shell } from '../shell.ts';
@@ -29,25 +33,14 @@ interface CoalsOptions extends FireOptions {
   readonly below?: string;
 }
 
-const USUAL_MINUTES = usualFire.stay;
-const USUAL_LOAD: Readonly<Record<(typeof HEAT_METHODS)[number], string>> = {
-  bake: 'a usual dough for this oven',
-  roast: 'a usual dough for this oven',
-  simmer: 'a usual pot for this oven',
-  boil: 'a usual pot for this oven',
-  fry: 'a usual load for this oven, the lid off',
-  'keep-warm': 'a dish that is hot, in an oven that is hot',
-};
-
 export function coals(options: CoalsOptions, shell: Shell): ExitCode {
-  const method = oneOf('--method', options.method ?? 'bake', HEAT_METHODS);
-  const stay = minutesOf('--minutes', options.minutes, USUAL_MINUTES);
+  const method = oneOf('--method', options.method ?? 'bake', fireMethods);
+  const stay = minutesOf('--minutes', options.minutes, usualStay(method));
   const fire = fireOf(options, shell);
   if (isRefusal(fire)) return refuse(fire, undefined, { options, shell });
   const { oven, air, camp, screened, conditions, door } = fire;
-  const isBaked = method === 'bake' || method === 'roast';
   const wanted = heatOf(options.heat, method, fire);
-  const laid = layCoals({
+  const request = {
     loadId: 'food',
     oven,
     air,
@@ -59,28 +52,39 @@ export function coals(options: CoalsOptions, shell: Shell): ExitCode {
       method,
       wanted,
       minutes: minutes(stay),
-      preheat: isBaked && !options.coldOven,
+      preheat: (method === 'bake' || method === 'roast') && !options.coldOven,
     },
     load: usualLoad(fire, method),
     ironAtStart: method === 'keep-warm' ? wanted : air.temperature,
     pins: pinsOf(options, fire),
-  });
+  };
+  const laid = layCoals(request);
   if (isRefusal(laid)) return refuse(laid, oven, { options, shell });
-  const alsoAssumed = [
-    USUAL_LOAD[method],
+  const few = warmWithFew(request, laid);
+  const alsoAssumed = (say: Say) => [
+    usualFood(fire, method, say),
     ...(options.method === undefined ? ['a bake'] : []),
-    ...(options.minutes === undefined ? [`${USUAL_MINUTES} min in the oven`] : []),
+    ...(options.heat === undefined && !isPotMethod(method) ? [`${say.oven(wanted)} wanted`] : []),
+    ...(options.minutes === undefined ? [`${say.minutes(stay)} in the oven`] : []),
   ];
-  const asked = { door: { ...door, alsoAssumed }, coals: laid };
-  return tell((say) => coalsAloneSheet(asked, say), fire, { options, shell });
+  const lighting = fireLighting(camp, air);
+  return tell(
+    (say) =>
+      coalsAloneSheet(
+        { door: { ...door, alsoAssumed: alsoAssumed(say) }, coals: laid, lighting, few },
+        say,
+      ),
+    fire,
+    { options, shell },
+  );
 }
 
-/** A pot is kept at its boil; every other food wants a heat that is said. */
-function heatOf(text: string | undefined, method: HeatMethod, { air }: Fire): Kelvin {
+/** A pot is kept at its boil, a dish warm; every other food wants a heat that is said. */
+function heatOf(text: string | undefined, method: FireMethod, { air }: Fire): Kelvin {
   if (text !== undefined) return kelvin(quantityOf('--heat', text, 'temperature', '375 F'));
-  const pot = readyRecipes.find((recipe) => recipe.method === 'simmer');
-  if (isPotMethod(method) && pot !== undefined) return wantedOvenFor({ recipe: pot, air });
-  const wanted = 'the heat wanted in the oven (only a simmer or a boil can leave it out)';
+  if (isPotMethod(method) || method === 'keep-warm') return wantedAtFire(method, air);
+  const wanted =
+    'the heat wanted in the oven (only a simmer, a boil or a keep-warm can leave it out)';
   throw wrongUse('--heat', 'nothing', wanted, 'Write --heat "375 F".');
 }
 

@@ -1,54 +1,43 @@
 // `emberwright layout`: will my own layout do?
 
 import {
+  fireMethods,
   isRefusal,
   judgeLayout,
-  type Kelvin,
   kelvin,
   layoutSheet,
   minutes,
-  usualFire,
+  type Say,
+  usualFood,
   usualLoad,
+  usualLook,
+  wantedAtFire,
 } from '#engine';
 import { type ExitCode, wrongUse } from '../exit.ts';
-import { fireOf, HEAT_METHODS, refuse, sayTo, tell } from '../fire.ts';
-import { ironOf, lyingOf, type StateOptions } from '../lying.ts';
+import { fireOf, refuse, tell } from '../fire.ts';
+import { ageOf, ironOf, lyingOf, type StateOptions } from '../lying.ts';
 import { minutesOf, oneOf, quantityOf } from '../reading.ts';
 import type { Shell } from '../shell.ts';
 
 interface LayoutOptions extends StateOptions {
   readonly heat?: string;
   readonly method?: string;
-  readonly lit?: string;
   readonly minutes?: string;
   readonly inAfter?: string;
 }
 
-const { wait: USUAL_WAIT_MINUTES, look: USUAL_MINUTES } = usualFire;
-const HEAT_EXAMPLE = '350 F';
-
 export function layout(options: LayoutOptions, shell: Shell): ExitCode {
-  if (options.inAfter !== undefined && options.minutesIn !== undefined) {
-    const next = 'Leave one of the two out.';
-    throw wrongUse('--in-after', 'both', '--in-after or --minutes-in', next);
-  }
-  const ahead = minutesOf('--minutes', options.minutes, USUAL_MINUTES);
-  const wait = minutesOf('--in-after', options.inAfter, USUAL_WAIT_MINUTES);
-  if (options.minutesIn === undefined && ahead <= wait) {
-    const found = `${ahead} min, with the food in after ${wait} min`;
-    const next = `Write --minutes ${Math.round(wait) + USUAL_MINUTES}.`;
-    throw wrongUse('--minutes', found, 'a look past the food going in', next);
-  }
+  const method = oneOf('--method', options.method ?? 'bake', fireMethods);
+  const look = usualLook(method);
+  const [ahead, wait] = timesOf(options, look);
+  const inside =
+    options.minutesIn === undefined ? undefined : minutesOf('--minutes-in', options.minutesIn, 0);
   const fire = fireOf(options, shell);
   if (isRefusal(fire)) return refuse(fire, undefined, { options, shell });
-  const method = oneOf('--method', options.method ?? 'bake', HEAT_METHODS);
   const { oven, air, camp, screened, conditions, door } = fire;
-  const wanted =
-    options.heat === undefined
-      ? usualFire.heat
-      : kelvin(quantityOf('--heat', options.heat, 'temperature', HEAT_EXAMPLE));
-  const age = { where: '--lit', said: options.lit, usual: usualFire.lit.layout[door.fuel] };
-  const { coals, above, below } = lyingOf(options, door.fuel, age);
+  const wanted = wantedAtFire(method, air, heatOf(options));
+  const age = ageOf(options, 'layout', fire, inside);
+  const { coals, above, below } = lyingOf(options, door.fuel, age.minutes);
   const judgement = judgeLayout({
     oven,
     air,
@@ -60,35 +49,46 @@ export function layout(options: LayoutOptions, shell: Shell): ExitCode {
     coals,
     ...ironOf(options),
     load: usualLoad(fire, method),
-    ...whenIn(options, wait),
+    ...(inside === undefined
+      ? { loadInMinute: minutes(wait) }
+      : { loadInMinutesAgo: minutes(inside) }),
     wanted,
     minutes: minutes(ahead),
   });
   if (isRefusal(judgement)) return refuse(judgement, oven, { options, shell });
-  const asked = {
-    door: { ...door, alsoAssumed: assumedOf(options, wanted, age.usual) },
-    above,
-    below,
-    wanted,
-    judgement,
-  };
-  return tell((say) => layoutSheet(asked, say), fire, { options, shell });
+  const isTold = options.minutesIn !== undefined || options.inAfter !== undefined;
+  const alsoAssumed = (say: Say) => [
+    usualFood(fire, method, say),
+    ...(options.heat === undefined ? [`${say.oven(wanted)} wanted`] : []),
+    ...age.assumed,
+    ...(isTold ? [] : [inPhrase(wait)]),
+    ...(options.minutes === undefined ? [`looked at for ${ahead} min`] : []),
+  ];
+  const asked = (say: Say) => ({
+    door: { ...door, alsoAssumed: alsoAssumed(say) },
+    ...{ above, below, wanted, judgement, method },
+  });
+  return tell((say) => layoutSheet(asked(say), say), fire, { options, shell });
 }
 
-const whenIn = ({ minutesIn }: LayoutOptions, wait: number) =>
-  minutesIn === undefined
-    ? { loadInMinute: minutes(wait) }
-    : { loadInMinutesAgo: minutes(minutesOf('--minutes-in', minutesIn, 0)) };
+const inPhrase = (wait: number) =>
+  wait === 0 ? 'food goes in now' : `oven still empty, food in after ${wait} min`;
 
-const isAgeSaid = ({ coals = [] }: LayoutOptions): boolean =>
-  coals.length > 0 && coals.every((set) => set.includes('@'));
+const heatOf = ({ heat }: LayoutOptions) =>
+  heat === undefined ? undefined : kelvin(quantityOf('--heat', heat, 'temperature', '350 F'));
 
-const assumedOf = (options: LayoutOptions, wanted: Kelvin, usualLit: number): readonly string[] => [
-  'a usual dough or pot for this oven',
-  ...(options.heat === undefined ? [`${sayTo(options).oven(wanted)} wanted`] : []),
-  ...(options.lit === undefined && !isAgeSaid(options) ? [`coals lit ${usualLit} min ago`] : []),
-  ...(options.minutesIn === undefined && options.inAfter === undefined
-    ? [`oven still empty, food in after ${USUAL_WAIT_MINUTES} min`]
-    : []),
-  ...(options.minutes === undefined ? [`looked at for ${USUAL_MINUTES} min`] : []),
-];
+/** How far it is looked at, and when food goes into an empty oven. */
+function timesOf(options: LayoutOptions, usual: ReturnType<typeof usualLook>) {
+  if (options.inAfter !== undefined && options.minutesIn !== undefined) {
+    const next = 'Leave one of the two out.';
+    throw wrongUse('--in-after', 'both', '--in-after or --minutes-in', next);
+  }
+  const ahead = minutesOf('--minutes', options.minutes, usual.minutes);
+  const wait = minutesOf('--in-after', options.inAfter, usual.wait);
+  if (options.minutesIn === undefined && ahead <= wait) {
+    const found = `${ahead} min, with the food in after ${wait} min`;
+    const next = `Write --minutes ${Math.round(wait) + usual.minutes}.`;
+    throw wrongUse('--minutes', found, 'a look past the food going in', next);
+  }
+  return [ahead, wait] as const;
+}

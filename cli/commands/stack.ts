@@ -2,18 +2,23 @@
 
 import {
   type CampOven,
+  type FireMethod,
+  fireLighting,
   isRefusal,
   kelvin,
   minutes,
+  type Say,
   type StackRequest,
   sayFor,
   stackOvens,
   stackSheet,
-  usualFire,
+  usualFood,
   usualLoad,
+  usualStay,
+  wantedAtFire,
 } from '#engine';
 import type { ExitCode } from '../exit.ts';
-import { type Fire, type FireOptions, fireOf, refuse, sayTo, tell } from '../fire.ts';
+import { type Fire, type FireOptions, fireOf, refuse, tell } from '../fire.ts';
 import { coalsOf } from '../fuel-reading.ts';
 import { minutesOf, oneOf, quantityOf, readerOf } from '../reading.ts';
 import type { Shell } from '../shell.ts';
@@ -32,8 +37,6 @@ interface StackOptions extends FireOptions {
   readonly above?: string;
 }
 
-const USUAL_MINUTES = usualFire.stay;
-const USUAL_HEAT = '350 F';
 const STACKED = ['bake', 'roast', 'simmer'] as const;
 
 export function stack(options: StackOptions, shell: Shell): ExitCode {
@@ -54,16 +57,18 @@ export function stack(options: StackOptions, shell: Shell): ExitCode {
   const stacked = stackOvens(requests);
   if (isRefusal(stacked)) return refuse(stacked, requests.upper.oven, told);
   const asked = {
-    door: { ...lower.door, alsoAssumed: assumedOf(options) },
     lower: requests.lower.oven,
     upper: requests.upper.oven,
     hearth: lower.camp.place.hearth,
     stack: stacked,
+    lighting: fireLighting(lower.camp, lower.air),
+    isPot: requests.lower.wish.method === 'simmer',
   };
   const ovens = [requests.lower.oven, requests.upper.oven];
   const reader = readerOf(options, /in|"|ft/i.test(options.oven) ? 'us' : 'metric');
   const say = sayFor({ ...reader, plan: { camp: { ovens, hands: [] }, menu: { dishes: [] } } });
-  return tell(() => stackSheet(asked, say), lower, told);
+  const door = { ...lower.door, alsoAssumed: assumedOf(options, requests, say) };
+  return tell(() => stackSheet({ ...asked, door }, say), lower, told);
 }
 
 interface Both {
@@ -71,10 +76,9 @@ interface Both {
   readonly upper: Fire;
 }
 
-function requestsOf(options: StackOptions, { lower, upper }: Both) {
+function requestsOf(options: StackOptions, { lower, upper }: Both): StackRequest {
   const method = oneOf('--method', options.method ?? 'bake', STACKED);
-  const heat = options.heat ?? USUAL_HEAT;
-  const stay = minutesOf('--minutes', options.minutes, USUAL_MINUTES);
+  const stay = minutesOf('--minutes', options.minutes, usualStay(method));
   const { kind } = lower.camp.fuel;
   const pin = (where: string, text: string | undefined, side: 'above' | 'below') =>
     text === undefined ? {} : { [side]: coalsOf(where, text, kind) };
@@ -108,7 +112,7 @@ function requestsOf(options: StackOptions, { lower, upper }: Both) {
         ...pin('--between', options.between, 'above'),
       },
     },
-    quantityOf('--heat', heat, 'temperature', USUAL_HEAT),
+    heatOf('--heat', options.heat, method, lower),
   );
   const over = made(
     upper,
@@ -117,7 +121,7 @@ function requestsOf(options: StackOptions, { lower, upper }: Both) {
       oven: placed(upper.oven, 'upper'),
       pins: pin('--above', options.above, 'above'),
     },
-    quantityOf('--upper-heat', options.upperHeat ?? heat, 'temperature', USUAL_HEAT),
+    heatOf('--upper-heat', options.upperHeat ?? options.heat, method, upper),
   );
   return { lower: below, upper: { ...over, wish: { ...over.wish, minutes: minutes(upperStay) } } };
 }
@@ -128,14 +132,23 @@ const placed = (oven: CampOven, where: 'lower' | 'upper'): CampOven => ({
   name: `the ${where} oven`,
 });
 
-const assumedOf = (options: StackOptions): readonly string[] => [
-  'a usual dough or pot in each',
+/** As said, or a pot's own boil, or what is usual for the method. */
+const heatOf = (where: string, text: string | undefined, method: FireMethod, { air }: Fire) =>
+  wantedAtFire(
+    method,
+    air,
+    text === undefined ? undefined : kelvin(quantityOf(where, text, 'temperature', '350 F')),
+  );
+
+const assumedOf = (
+  options: StackOptions,
+  { lower, upper }: StackRequest,
+  say: Say,
+): readonly string[] => [
+  `in the lower ${usualFood(lower, lower.wish.method, say)}`,
+  `in the upper ${usualFood(upper, upper.wish.method, say)}`,
   ...(options.method === undefined ? ['a bake'] : []),
-  ...(options.heat === undefined
-    ? [
-        `${sayTo(options).oven(kelvin(quantityOf('--heat', USUAL_HEAT, 'temperature', USUAL_HEAT)))} wanted`,
-      ]
-    : []),
+  ...(options.heat === undefined ? [`${say.oven(lower.wish.wanted)} wanted`] : []),
   ...(options.upperOven === undefined ? ['both ovens of one size'] : []),
-  ...(options.minutes === undefined ? [`${USUAL_MINUTES} min in the oven`] : []),
+  ...(options.minutes === undefined ? [`${say.minutes(lower.wish.minutes)} in the oven`] : []),
 ];

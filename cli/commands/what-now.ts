@@ -1,24 +1,26 @@
 // `emberwright what-now`: it is going wrong; three moves in order.
 
 import {
+  fireMethods,
   isRefusal,
   minutes,
   rescue,
+  type Say,
   type Symptom,
-  usualFire,
+  USUAL_INSIDE_MINUTES,
+  usualFood,
   usualLoad,
   whatNowSheet,
 } from '#engine';
 import type { ExitCode } from '../exit.ts';
-import { fireOf, HEAT_METHODS, refuse, tell } from '../fire.ts';
-import { ironOf, lyingOf, type StateOptions } from '../lying.ts';
+import { fireOf, refuse, tell } from '../fire.ts';
+import { ageOf, ironOf, lyingOf, type StateOptions } from '../lying.ts';
 import { minutesOf, oneOf } from '../reading.ts';
 import type { Shell } from '../shell.ts';
 
 interface WhatNowOptions extends StateOptions {
   readonly symptom: string;
   readonly method?: string;
-  readonly age?: string;
 }
 
 export const SYMPTOMS: readonly Symptom[] = [
@@ -30,18 +32,15 @@ export const SYMPTOMS: readonly Symptom[] = [
   'late',
 ];
 
-const USUAL_IN_MINUTES = usualFire.inside;
-
 export function whatNow(options: WhatNowOptions, shell: Shell): ExitCode {
   const symptom = oneOf('--symptom', options.symptom, SYMPTOMS);
-  const method = oneOf('--method', options.method ?? 'bake', HEAT_METHODS);
-  const inside = minutesOf('--minutes-in', options.minutesIn, USUAL_IN_MINUTES);
+  const method = oneOf('--method', options.method ?? 'bake', fireMethods);
+  const inside = minutesOf('--minutes-in', options.minutesIn, USUAL_INSIDE_MINUTES);
   const fire = fireOf(options, shell);
   if (isRefusal(fire)) return refuse(fire, undefined, { options, shell });
   const { oven, air, camp, screened, conditions, door } = fire;
-  const usual = usualFire.lit['what-now'][door.fuel];
-  const age = { where: '--age', said: options.age, usual };
-  const { coals, above, below } = lyingOf(options, door.fuel, age);
+  const age = ageOf(options, 'what-now', fire, inside);
+  const { coals, above, below } = lyingOf(options, door.fuel, age.minutes);
   const found = rescue({
     symptom,
     state: {
@@ -59,11 +58,14 @@ export function whatNow(options: WhatNowOptions, shell: Shell): ExitCode {
     },
   });
   if (isRefusal(found)) return refuse(found, oven, { options, shell });
-  const alsoAssumed = [
-    'a usual dough or pot for this oven',
-    ...(options.age === undefined ? [`coals lit ${usual} min ago`] : []),
-    ...(options.minutesIn === undefined ? [`food in for ${USUAL_IN_MINUTES} min`] : []),
+  const alsoAssumed = (say: Say) => [
+    usualFood(fire, method, say),
+    ...age.assumed,
+    ...(options.minutesIn === undefined ? [`food in for ${USUAL_INSIDE_MINUTES} min`] : []),
   ];
-  const asked = { door: { ...door, alsoAssumed }, above, below, rescue: found };
-  return tell((say) => whatNowSheet(asked, say), fire, { options, shell });
+  const asked = (say: Say) => ({
+    door: { ...door, alsoAssumed: alsoAssumed(say) },
+    ...{ above, below, rescue: found },
+  });
+  return tell((say) => whatNowSheet(asked(say), say), fire, { options, shell });
 }

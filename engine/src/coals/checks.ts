@@ -4,7 +4,7 @@
 // stage knows the core and adds the probe.
 
 import { type Kelvin, kelvin, kelvinDifference, minutes, toFahrenheit } from '../quantity/unit.ts';
-import type { Check, CheckWay, CoalRequest } from './coal-plan.ts';
+import type { Check, CheckWay, CoalRequest, Move } from './coal-plan.ts';
 import type { Counted } from './count.ts';
 import { upMinute } from './count.ts';
 import { type MoveChoice, movesAt } from './moves.ts';
@@ -25,27 +25,48 @@ const BEFORE_LOADING_MINUTES = 5; // time for a flour test and for a move
 const PEEK_SECONDS = 3; // a three second lift
 const HAND_SECONDS = 10; // hand or thermometer in the mouth of an empty oven
 
-/** All checks of a plan, soonest first. */
+/**
+ * All checks of a plan, soonest first; only those that are of use: there is time for the reading, and
+ * for a move to act before the food comes out. Two looks into a full oven that are close are one.
+ */
 export const checksFor = (wish: CheckWish): readonly Check[] => {
-  if (!isBaked(wish.request.wish.method)) return potChecks(wish);
+  if (!isBaked(wish.request.wish.method)) return potChecks(wish).filter(isOfUse);
   const { loadInMinute, outMinute } = wish.counted.run;
   const stay = outMinute - loadInMinute;
   const visits = wish.visits ?? [];
   const top = lookAt(wish, Math.round(loadInMinute + TOP_LOOK_SHARE * stay), visits);
   const last = lookAt(wish, Math.round(loadInMinute + LAST_LOOK_SHARE * stay), [...visits, top]);
-  // One set of moves for both looks into a full oven: minutes apart they do the same.
-  const moves = movesAt({ ...wish, minute: top });
-  return [
-    ...(wish.request.wish.preheat ? [emptyCheck(wish)] : []),
-    fullCheck(wish, { minute: top, moves }, [
-      { by: 'nose' },
-      { by: 'top-colour', colour: 'straw' },
-    ]),
-    fullCheck(wish, { minute: last, moves }, [
-      { by: 'top-colour', colour: 'brown' },
-      { by: 'bottom-corner', colour: 'brown' },
-    ]),
-  ];
+  const look = (minute: number, ways: readonly CheckWay[]) =>
+    fullCheck(wish, { minute, moves: feltAt(wish, minute) }, ways);
+  const isApart = last - top >= APART_MINUTES && outMinute - last >= LEAST_LEFT_MINUTES;
+  const late = isApart ? [look(last, LAST_WAYS)].filter(isOfUse) : [];
+  const first = look(top, late.length > 0 ? TOP_WAYS : BOTH_WAYS);
+  return [...emptyChecks(wish), ...[first, ...late].filter(isOfUse)];
+};
+
+const TOP_WAYS: readonly CheckWay[] = [{ by: 'nose' }, { by: 'top-colour', colour: 'straw' }];
+const LAST_WAYS: readonly CheckWay[] = [
+  { by: 'top-colour', colour: 'brown' },
+  { by: 'bottom-corner', colour: 'brown' },
+];
+const BOTH_WAYS: readonly CheckWay[] = [...TOP_WAYS, { by: 'bottom-corner', colour: 'straw' }];
+/** Nearer than this a second look tells nothing new; ours. */
+const APART_MINUTES = 5;
+
+/** To read it, to go to the fire and for a move to be felt at all; ours. */
+const LEAST_LEFT_MINUTES = 4;
+
+/** A reading that nothing can follow is none. */
+const isOfUse = ({ ifHot, ifCool }: Check): boolean => ifHot.length + ifCool.length > 0;
+
+/** A move that no thermometer of a camp would tell is none: 5 F, as in rescue.ts. */
+const FELT_KELVIN = 2.8;
+
+/** Moves at a minute whose effect is felt before the food comes out. */
+const feltAt = (wish: CheckWish, minute: number): MoveChoice => {
+  const { ifHot, ifCool } = movesAt({ ...wish, minute });
+  const isFelt = ({ effect }: Move) => Math.abs(effect) >= FELT_KELVIN;
+  return { ifHot: ifHot.filter(isFelt), ifCool: ifCool.filter(isFelt) };
 };
 
 /** Joined to another visit that is near; a stay too short for that keeps its minute. */
@@ -58,9 +79,16 @@ const lookAt = ({ counted }: CheckWish, wished: number, visits: readonly number[
 const TOP_LOOK_SHARE = 0.6;
 const LAST_LOOK_SHARE = 0.85;
 
-const emptyCheck = (wish: CheckWish): Check => {
+/** None where coals have only just been laid: an oven that is loaded so soon is hot already. */
+const emptyChecks = (wish: CheckWish): readonly Check[] => {
+  const minute = wish.counted.run.loadInMinute - BEFORE_LOADING_MINUTES;
+  return wish.request.wish.preheat && minute >= BEFORE_LOADING_MINUTES
+    ? [emptyCheck(wish, minute)].filter(isOfUse)
+    : [];
+};
+
+const emptyCheck = (wish: CheckWish, minute: number): Check => {
   const { loadInMinute } = wish.counted.run;
-  const minute = Math.max(1, loadInMinute - BEFORE_LOADING_MINUTES);
   const { wanted } = wish.request.wish;
   const { moments } = wish.counted.run;
   const loading = kelvin(moments[loadInMinute - 1]?.ovenKelvin ?? wanted);
@@ -78,7 +106,7 @@ const emptyCheck = (wish: CheckWish): Check => {
     ],
     costs: lookCost(wish, minute, HAND_SECONDS),
     rises: kelvinDifference(rises),
-    ...movesAt({ ...wish, minute }),
+    ...feltAt(wish, minute),
   };
 };
 
@@ -127,14 +155,30 @@ const potChecks = (wish: CheckWish): readonly Check[] => {
   const { request, counted } = wish;
   if (request.wish.method === 'keep-warm' || request.wish.method === 'fry') return [];
   const { loadInMinute, outMinute } = counted.run;
-  const up = upMinute(counted.feed, counted.run) ?? Math.round((loadInMinute + outMinute) / 2);
-  const looks = request.wish.method === 'boil' ? 'rolling' : 'shivering';
-  const soon = Math.min(outMinute - 1, Math.ceil((up + 1) / 5) * 5);
-  const minute = lookAt(wish, soon, wish.visits ?? []);
+  const up = upMinute(counted.feed, counted.run);
+  const wished = up === undefined ? Math.round((loadInMinute + outMinute) / 2) : afterUp(up);
+  const minute = lookAt(wish, Math.min(outMinute - 1, wished), wish.visits ?? []);
   if (minute <= loadInMinute) return [];
-  const moves = movesAt({ ...wish, minute });
-  return [fullCheck(wish, { minute, moves }, [{ by: 'simmer', looks }])];
+  const at = counted.run.moments[minute];
+  const pot = at?.load === undefined ? undefined : request.load.temperature(at.load);
+  const moves = feltAt(wish, minute);
+  return [fullCheck(wish, { minute, moves }, [{ by: 'simmer', looks: potLooks(request, pot) }])];
 };
+
+/** On a whole five, once it must be up. */
+const afterUp = (up: number) => Math.ceil((up + 1) / 5) * 5;
+
+/** What the plan has the pot do by then: a check asks for nothing else. */
+const potLooks = ({ wish, air }: CoalRequest, pot: number | undefined) => {
+  const short = air.boiling - (pot ?? air.boiling);
+  if (short > STILL_KELVIN) return 'still';
+  if (short > NEAR_KELVIN || wish.method !== 'boil') return 'shivering';
+  return 'rolling';
+};
+
+/** A pot steams and moves before it boils: about 85 °C at the sea (common practice, no source). */
+const STILL_KELVIN = 15;
+const NEAR_KELVIN = 2;
 
 const RECOVERED_KELVIN = 1;
 const WATCH_MINUTES = 10;

@@ -252,6 +252,8 @@ export interface Move {
   readonly shovels?: number;
   /** Change of oven temperature once it has settled. */
   readonly effect: KelvinDifference;
+  /** Coals that change their side: what the floor feels, beside the oven's air. */
+  readonly floor?: KelvinDifference;
   /** Minutes until most of it is felt. */
   readonly after: Minutes;
   /** Where the effect rests on a guess: it may be nothing, and is hardly more than this. */

@@ -17,6 +17,8 @@ export type {
 export { judgeLayout, type LayoutJudgement, type LayoutQuestion } from './judge-layout.ts';
 export { type CoalDraft, draftCoals, layCoals } from './lay-coals.ts';
 export { ashOverMinutes, chimneyfuls, coalLifeMinutes } from './lighting.ts';
+export { type FireLighting, fireLighting } from './lighting-batches.ts';
+export { COAL_LOOK_WORDS, type CoalLook, coalLooks, litMinutesOfLook } from './looks.ts';
 export { coalsLying, type LyingSet } from './lying.ts';
 export {
   beliefAfter,
@@ -34,8 +36,20 @@ export { ironAfter } from './reuse.ts';
 export { simpleLoad } from './simple-load.ts';
 export { isPotMethod } from './split.ts';
 export { type StackPlan, type StackRequest, type StackSets, stackOvens } from './stack.ts';
-export { type AgedDoor, usualFire } from './usual-fire.ts';
+export {
+  type AgedDoor,
+  type FireMethod,
+  fireMethods,
+  USUAL_INSIDE_MINUTES,
+  usualHeat,
+  usualLaid,
+  usualLitMinutes,
+  usualLook,
+  usualStay,
+  wantedAtFire,
+} from './usual-fire.ts';
 export { usualLoad } from './usual-load.ts';
+export { type WarmWithFew, warmWithFew } from './warm-few.ts';
 export {
   type CoalsLeft,
   type Possibilities,

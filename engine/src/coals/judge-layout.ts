@@ -5,7 +5,7 @@ import { isRefusal, type Notice, notice, type OrRefusal, refusal } from '../noti
 import { type Kelvin, kelvin, type Minutes } from '../quantity/unit.ts';
 import { factorMoments } from './band.ts';
 import { chartHeat, charts } from './charts.ts';
-import type { CurvePoint } from './coal-plan.ts';
+import type { CurvePoint, FactorRun } from './coal-plan.ts';
 import { curveOf } from './curve.ts';
 import { beliefsFor } from './factors.ts';
 import { type FireNow, type FireState, fireNow, liveCoals, runOn } from './fire-state.ts';
@@ -29,6 +29,8 @@ export interface LayoutQuestion extends FireState {
 export interface LayoutJudgement {
   /** Minute 0 is now. */
   readonly curve: readonly CurvePoint[];
+  /** The same with one factor moved each: what makes its band. */
+  readonly factorRuns: readonly FactorRun[];
   /** Mean inside from the load on (from now where none is set in). */
   readonly mean: Kelvin;
   /** What the most reprinted chart calls this many coals; undefined past its edges and for wood. */
@@ -61,6 +63,10 @@ export const judgeLayout = (question: LayoutQuestion): OrRefusal<LayoutJudgement
   const out = noFire(question, now);
   return {
     curve: curveOf(request.load, moments, runs),
+    factorRuns: runs.map(({ factor, moments: moved }) => ({
+      factor,
+      curve: curveOf(request.load, moved, []),
+    })),
     mean: kelvin(meanOven(counted)),
     ...chartHeatOf(question),
     heldMinutes: counted.filter((each) => isHeld(each, question.wanted)).length,

@@ -131,9 +131,13 @@ export const finishAbove = (wish: MoveWish): Move | undefined => {
   return moveWith(wish, { do: 'below-to-above', coals }, { from, usual });
 };
 
+/** What comes after the food is out helps nobody. */
+const watchMinutes = ({ minute, counted }: MoveWish): number =>
+  Math.min(WATCH_MINUTES, Math.max(1, counted.run.outMinute - minute));
+
 const watched = (wish: MoveWish, setting: RunSetting, from: OvenMoment) =>
   replayedFrom(setting, wish.counted, from, {
-    untilMinute: wish.minute + WATCH_MINUTES,
+    untilMinute: wish.minute + watchMinutes(wish),
     isDone: true,
   });
 
@@ -143,22 +147,34 @@ const moveWith = (
   run: { readonly from: OvenMoment; readonly usual: readonly OvenMoment[] },
 ): Move => {
   const after = momentAfter(run.from, plain);
-  const changesWith = (setting: RunSetting) =>
-    watched(wish, setting, after).map(
-      (moment, index) => moment.ovenKelvin - (run.usual[index]?.ovenKelvin ?? moment.ovenKelvin),
+  const moments = watched(wish, settingAfter(wish, plain), after);
+  const changes = changesOf(run.usual, moments, ovenOf);
+  const ofFloor = changesOf(run.usual, moments, ({ iron }) => iron.floor);
+  const atMost = () =>
+    farthest(
+      changesOf(run.usual, watched(wish, withAshOff(wish.setting, ASH_GAIN.most), after), ovenOf),
     );
-  const changes = changesWith(settingAfter(wish, plain));
-  const largest = farthest(changes);
-  const felt = changes.findIndex((each) => Math.abs(each) >= FELT_SHARE * Math.abs(largest));
-  const atMost = () => farthest(changesWith(withAshOff(wish.setting, ASH_GAIN.most)));
+  // Coals that change their side hardly change the air: what they do is felt at the floor.
+  const isAtFloor = plain.do === 'below-to-above';
+  const felt = isAtFloor ? ofFloor : changes;
+  const first = felt.findIndex((each) => Math.abs(each) >= FELT_SHARE * Math.abs(farthest(felt)));
   return {
     ...plain,
     ...(wish.request.fuel.kind === 'wood-coals' ? { shovels: shovelsFor(plain.coals) } : {}),
-    effect: kelvinDifference(largest),
-    after: minutes(Math.max(1, felt)),
+    effect: kelvinDifference(farthest(changes)),
+    after: minutes(Math.max(1, first)),
+    ...(isAtFloor ? { floor: kelvinDifference(farthest(ofFloor)) } : {}),
     ...(plain.do === 'knock-ash' ? { most: kelvinDifference(atMost()) } : {}),
   };
 };
+
+const ovenOf = ({ ovenKelvin }: OvenMoment) => ovenKelvin;
+
+const changesOf = (
+  usual: readonly OvenMoment[],
+  moments: readonly OvenMoment[],
+  read: (moment: OvenMoment) => number,
+): readonly number[] => moments.map((moment, index) => read(moment) - read(usual[index] ?? moment));
 
 /** The change that is farthest from none. */
 export const farthest = (changes: readonly number[]): number =>

@@ -5,10 +5,11 @@
 import type { Notice, OrRefusal } from '../notice/notice.ts';
 import { type Kelvin, kelvin, type Minutes, minutes } from '../quantity/unit.ts';
 import { factorMoments } from './band.ts';
-import type { Addition, CoalRequest, CoalSet, CurvePoint } from './coal-plan.ts';
+import { checksFor } from './checks.ts';
+import type { Addition, Check, CoalRequest, CoalSet, CurvePoint, Move } from './coal-plan.ts';
 import { type Counted, countCoals, meansWhileIn } from './count.ts';
 import { curveOf } from './curve.ts';
-import { beliefsFor, believed } from './factors.ts';
+import { beliefsFor, believed, type FactorName } from './factors.ts';
 import type { OvenBody } from './geometry.ts';
 import { setAbove, setBelow } from './placement.ts';
 import { siteNotices } from './range.ts';
@@ -19,6 +20,7 @@ import { siteFor } from './site.ts';
 import { isBaked } from './split.ts';
 import { stackNotices, stackTrouble } from './stack-range.ts';
 import { BETWEEN_DELIVERY, type Pair, type StackRequest, stackSettings } from './stack-setting.ts';
+import { type Widest, widestFactor } from './widest.ts';
 
 export type { StackRequest } from './stack-setting.ts';
 
@@ -60,8 +62,16 @@ export interface StackPlan extends Layers {
   readonly lowerAdditions: readonly Addition[];
   /** What is put between stands in the lower's alone; `below` is 0 while the lower is in. */
   readonly upperAdditions: readonly Addition[];
+  /** First sets and all that is added. */
+  readonly coalsInAll: number;
+  /** Moves are those of an outer layer: what lies between is felt in both ovens. */
+  readonly checks: Pair<readonly Check[]>;
+  readonly widest: Pair<Widest<StackFactor> | undefined>;
   readonly notices: readonly Notice[];
 }
+
+/** The four factors, and how much a coal between two ovens gives each. */
+export type StackFactor = FactorName | 'between';
 
 /** Of a band that is right eight times in ten. */
 const LOW_EDGE = 1.2816;
@@ -86,6 +96,10 @@ export const stackOvens = (stack: StackRequest): OrRefusal<StackPlan> => {
   const upper = curveFor(stack.upper, settings.upper, counted.upper, weaker.upper);
   const apart = countedApart(stack);
   const layers = layersOf(counted);
+  const upperAdditions = counted.upper.run.additions.map((addition) =>
+    addition.minute < counted.lower.run.outMinute ? { ...addition, below: 0 } : addition,
+  );
+  const lowerAdditions = counted.lower.run.additions;
   const leastGiving = countedStack(stack, stackSettings(stack, likely - LOW_EDGE * spread));
   return {
     ...layers,
@@ -102,12 +116,13 @@ export const stackOvens = (stack: StackRequest): OrRefusal<StackPlan> => {
     saved: coalsOf(apart) - layers.coals,
     savedAtLeast: coalsOf(apart) - layersOf(leastGiving).coals,
     published: publishedStack(stack, settings, apart),
-    lowerCurve: lower,
-    upperCurve: upper,
-    lowerAdditions: counted.lower.run.additions,
-    upperAdditions: counted.upper.run.additions.map((addition) =>
-      addition.minute < counted.lower.run.outMinute ? { ...addition, below: 0 } : addition,
-    ),
+    lowerCurve: lower.curve,
+    upperCurve: upper.curve,
+    lowerAdditions,
+    upperAdditions,
+    coalsInAll: layers.coals + addedIn([...lowerAdditions, ...upperAdditions]),
+    checks: checksOf(stack, settings, counted),
+    widest: { lower: lower.widest, upper: upper.widest },
     notices: [
       ...siteNotices(stack.lower),
       ...stackNotices(stack, { lower: counted.lower.meanKelvin, upper: counted.upper.meanKelvin }),
@@ -232,15 +247,61 @@ const setsOf = (stack: StackRequest, settings: Pair<RunSetting>, layers: Layers)
   };
 };
 
+const addedIn = (additions: readonly Addition[]): number =>
+  additions.reduce((sum, { above, below }) => sum + above + below, 0);
+
+/** Looks join a visit where they can: to see into the lower one, the upper one is lifted off. */
+const checksOf = (
+  stack: StackRequest,
+  settings: Pair<RunSetting>,
+  counted: Pair<Counted>,
+): Pair<readonly Check[]> => {
+  const visits = [...counted.lower.run.additions, ...counted.upper.run.additions].map(
+    ({ minute }) => minute,
+  );
+  const of = (which: keyof Pair<unknown>, outer: 'above' | 'below') =>
+    checksFor({
+      request: stack[which],
+      setting: settings[which],
+      counted: counted[which],
+      visits,
+    }).map((check) => outerOnly(check, outer));
+  return { lower: seldom(of('lower', 'below')), upper: of('upper', 'above') };
+};
+
+/** To look into the lower oven the hot one on it is lifted off: once with the food in. */
+const seldom = (checks: readonly Check[]): readonly Check[] =>
+  checks.filter((check, at) => check.oven === 'empty' || checks[at - 1]?.oven !== 'full');
+
+const outerOnly = (check: Check, outer: 'above' | 'below'): Check => {
+  const isOuter = (move: Move) => move.do.endsWith(outer);
+  return {
+    ...check,
+    ifHot: check.ifHot.filter(isOuter),
+    ifCool: check.ifCool.filter(isOuter),
+  };
+};
+
+interface StackCurve {
+  readonly curve: readonly CurvePoint[];
+  readonly widest: Widest<StackFactor> | undefined;
+}
+
 /** With the four factors and, as a fifth, how much a coal between two ovens gives each. */
 const curveFor = (
   request: CoalRequest,
   setting: RunSetting,
   counted: Counted,
   weaker: RunSetting,
-): readonly CurvePoint[] => {
+): StackCurve => {
   const run = (changed: RunSetting) => replayed(request, changed, counted);
   const own = factorMoments(setting, beliefsFor(request), run);
   const between = { factor: 'coalStrength' as const, moments: run(weaker) };
-  return curveOf(request.load, counted.run.moments, [...own, between]);
+  const curve = curveOf(request.load, counted.run.moments, [...own, between]);
+  const shown = (moments: typeof between.moments) => curveOf(request.load, moments, []);
+  const runs = [
+    ...own.map(({ factor, moments }) => ({ factor: factor as StackFactor, curve: shown(moments) })),
+    { factor: 'between' as const, curve: shown(between.moments) },
+  ];
+  return { curve, widest: widestFactor<StackFactor>(curve, runs) };
 };

@@ -3,12 +3,27 @@
 
 import type { Air, CampOven } from '../camp/camp.ts';
 import type { HeatMethod } from '../menu/recipe.ts';
+import { type CubicMetres, cubicMetres } from '../quantity/unit.ts';
 import { ovenBody } from './geometry.ts';
 import type { Load } from './load.ts';
 import { simpleLoad } from './simple-load.ts';
 import { isPotMethod } from './split.ts';
 
-/** A round of dough that leaves a finger to the wall; for a pot, stew to half its depth; kept warm: hot. */
+/** A round of dough that leaves a finger to the wall; for a pot, stew to half its depth. */
+export interface UsualAmount {
+  readonly massGrams: number;
+  /** Of a pot. */
+  readonly volume?: CubicMetres;
+}
+
+export function usualAmount(oven: CampOven, method: HeatMethod): UsualAmount {
+  const { mouthArea } = ovenBody(oven);
+  if (!isPotMethod(method)) return { massGrams: BREAD_GRAMS * (mouthArea / 0.073) };
+  const volume = mouthArea * oven.depth * POT_FILL;
+  return { massGrams: volume * 1e6, volume: cubicMetres(volume) };
+}
+
+/** What `usualAmount` takes up; kept warm: hot. */
 export function usualLoad(
   { oven, air }: { readonly oven: CampOven; readonly air: Air },
   method: HeatMethod,
@@ -16,7 +31,7 @@ export function usualLoad(
   const { mouthArea } = ovenBody(oven);
   const isPot = isPotMethod(method);
   return simpleLoad({
-    massGrams: isPot ? mouthArea * oven.depth * POT_FILL * 1e6 : BREAD_GRAMS * (mouthArea / 0.073),
+    massGrams: usualAmount(oven, method).massGrams,
     heatCapacityJoulesPerGramKelvin: isPot ? 3.76 : 2.8, // stew, dough: as in bake/
     startKelvin: method === 'keep-warm' ? HOT_FOOD_KELVIN : air.temperature,
     boilKelvin: air.boiling,

@@ -34,6 +34,7 @@ export { provisionsSheet } from './sheet/provisions-sheet.ts';
 export { recipeReadSheet } from './sheet/recipe-read-sheet.ts';
 export { type StackAsked, stackSheet } from './sheet/stack-sheet.ts';
 export { turnPicture } from './sheet/turn-part.ts';
+export { usualFood } from './sheet/usual-food.ts';
 export { whatNowSheet } from './sheet/what-now.ts';
 export { type Names, type SayOptions, sayFor } from './speak.ts';
 export { JOB_NAME, jobSentence } from './words/jobs.ts';

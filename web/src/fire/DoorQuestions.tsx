@@ -1,11 +1,17 @@
 // What one door asks: the coals as they lie, how old, what is in the oven, what is wanted.
 
-import { type AgedDoor, type Symptom, usualFire } from '#engine';
+import {
+  type AgedDoor,
+  COAL_LOOK_WORDS,
+  coalLooks,
+  type Symptom,
+  USUAL_INSIDE_MINUTES,
+} from '#engine';
 import { Choice } from '../parts/Choice.tsx';
 import { useReader } from '../reader/ReaderContext.tsx';
 import type { OpenWish } from '../tonight/wish.ts';
 import type { FireMethod } from '../worker/messages.ts';
-import { type FireAnswers, litFor } from './answers.ts';
+import { type FireAnswers, heatFor, litFor, stayFor } from './answers.ts';
 import { CountStep } from './CountStep.tsx';
 import type { DoorName } from './doors.ts';
 import { MoreCoals } from './MoreCoals.tsx';
@@ -115,14 +121,32 @@ function Coals({ wish, answers, change, label, name }: CoalsProps) {
 
 const ages = [20, 25, 30, 40, 50, 60, 75, 90];
 
-const Age = ({ door, wish, answers, change }: QuestionsProps) => (
-  <Pick
-    label="The coals were lit"
-    words={ages.map((age) => [String(age), age === 20 ? '20 min ago: fresh' : `${age} min ago`])}
-    value={String(isAged(door) ? litFor(door, answers, wish.fuel) : '')}
-    onChoose={(age) => change({ litMinutes: Number(age) })}
-  />
-);
+const LOOK = 'look:';
+const looks = coalLooks.map((look) => [`${LOOK}${look}`, COAL_LOOK_WORDS[look]] as const);
+
+/** By the clock, or by what they look like. */
+function Age({ door, wish, answers, change }: QuestionsProps) {
+  const lit = isAged(door) ? litFor(door, answers, wish.fuel) : 0;
+  const all = [...new Set([...ages, lit])].sort((one, other) => one - other);
+  const words = all.map((age): readonly [string, string] => [
+    String(age),
+    age === 20 ? '20 min ago: fresh' : `${age} min ago`,
+  ]);
+  const choose = (value: string) => {
+    const look = coalLooks.find((each) => value === `${LOOK}${each}`);
+    change(
+      look === undefined ? { litMinutes: Number(value), look } : { litMinutes: undefined, look },
+    );
+  };
+  return (
+    <Pick
+      label="The coals were lit"
+      words={[...words, ...looks]}
+      value={answers.look === undefined ? String(lit) : `${LOOK}${answers.look}`}
+      onChoose={choose}
+    />
+  );
+}
 
 const isAged = (door: DoorName): door is AgedDoor => door !== 'coals' && door !== 'stack';
 
@@ -135,7 +159,7 @@ function Inside({ door, answers, change }: QuestionsProps) {
     inside === 0 ? 'is just in' : `in for ${inside} min`,
   ]);
   const isAsked = door === 'layout';
-  const usual = isAsked ? 'empty' : String(usualFire.inside);
+  const usual = isAsked ? 'empty' : String(USUAL_INSIDE_MINUTES);
   return (
     <Pick
       label="The food"
@@ -169,7 +193,7 @@ const Stay = ({ answers, change }: QuestionsProps) => (
   <Pick
     label="In the oven"
     words={stays.map((stay) => [String(stay), `${stay} min`])}
-    value={String(answers.minutes)}
+    value={String(stayFor(answers))}
     onChoose={(stay) => change({ minutes: Number(stay) })}
   />
 );
@@ -181,7 +205,8 @@ const toKelvin = (degrees: number, isUs: boolean) =>
 
 function Heat({ answers, change }: QuestionsProps) {
   const isUs = useReader().reader.measures === 'us';
-  const { method, heatKelvin } = answers;
+  const { method } = answers;
+  const heatKelvin = heatFor(answers);
   // A pot is kept at its boil, whatever is wished.
   if (method === 'simmer' || method === 'boil') return null;
   const heats = isUs ? fahrenheit : celsius;

@@ -1,14 +1,23 @@
 // What a cook has answered at the doors to the fire, all doors alike so that nothing is typed twice.
 
-import { type AgedDoor, type Symptom, usualFire } from '#engine';
+import {
+  type AgedDoor,
+  type CoalLook,
+  type Symptom,
+  USUAL_INSIDE_MINUTES,
+  usualHeat,
+  usualLaid,
+  usualLitMinutes,
+  usualStay,
+} from '#engine';
 import type { FireMethod, FireSpot, FireWish, LaidSet } from '../worker/messages.ts';
 import type { DoorName } from './doors.ts';
 
 export interface FireAnswers {
   readonly method: FireMethod;
-  readonly heatKelvin: number;
-  /** So long in the oven. */
-  readonly minutes: number;
+  /** Undefined: what is usual for the method; so with the minutes in the oven. */
+  readonly heatKelvin?: number | undefined;
+  readonly minutes?: number | undefined;
   readonly symptom: Symptom;
   /** Briquettes, or shovels where the fuel is wood. */
   readonly above: number;
@@ -16,6 +25,8 @@ export interface FireAnswers {
   readonly left: number;
   /** Undefined: as old as is usual at the door that asks. */
   readonly litMinutes?: number | undefined;
+  /** What the coals look like, in place of an age. */
+  readonly look?: CoalLook | undefined;
   /** Undefined: the oven is still empty. */
   readonly minutesIn?: number | undefined;
   readonly upperInches: number;
@@ -33,32 +44,42 @@ type Fuel = FireSpot['fuel'];
 /** What is usual until the cook says: common practice, no source. */
 export const usualAnswers = (fuel: Fuel): FireAnswers => ({
   method: 'bake',
-  heatKelvin: usualFire.heat,
-  minutes: usualFire.stay,
   symptom: 'bottom-dark',
-  ...(fuel === 'wood-coals'
-    ? { above: 2.5, below: 1, left: 3 }
-    : { above: 17, below: 8, left: 22 }),
+  ...usualLaid(fuel ?? 'briquettes'),
   minutesIn: undefined,
   upperInches: 12,
 });
 
 /** How old the coals are where the cook has not said. */
-export const litFor = (door: AgedDoor, { litMinutes }: FireAnswers, fuel: Fuel): number =>
-  litMinutes ?? usualFire.lit[door][fuel ?? 'briquettes'];
+export const litFor = (
+  door: AgedDoor,
+  { litMinutes, minutesIn }: FireAnswers,
+  fuel: Fuel,
+): number =>
+  litMinutes ??
+  usualLitMinutes(door, fuel ?? 'briquettes', door === 'left' ? undefined : minutesIn);
+
+export const heatFor = ({ heatKelvin, method }: FireAnswers): number =>
+  heatKelvin ?? usualHeat(method);
+
+export const stayFor = ({ minutes, method }: FireAnswers): number => minutes ?? usualStay(method);
 
 export function fireWish(
   door: DoorName,
   answers: FireAnswers,
   { ovenInches, fuel }: Pick<FireSpot, 'ovenInches' | 'fuel'>,
 ): FireWish {
-  const { method, heatKelvin, minutes, symptom, above, below, left } = answers;
+  const { method, symptom, above, below, left, look } = answers;
+  const [heatKelvin, minutes] = [heatFor(answers), stayFor(answers)];
   const isAged = door === 'layout' || door === 'left' || door === 'what-now';
   const litMinutes = isAged ? litFor(door, answers, fuel) : 0;
   const minutesIn = answers.minutesIn;
   const inside = minutesIn === undefined ? {} : { minutesIn };
   const { others = [], ironKelvin } = answers;
-  const iron = ironKelvin === undefined ? {} : { ironKelvin };
+  const iron = {
+    ...(ironKelvin === undefined ? {} : { ironKelvin }),
+    ...(look === undefined ? {} : { look }),
+  };
   const more = { ...iron, ...(others.length === 0 ? {} : { others }) };
   switch (door) {
     case 'coals':
@@ -74,7 +95,7 @@ export function fireWish(
           symptom,
           method,
           litMinutes,
-          minutesIn: minutesIn ?? usualFire.inside,
+          minutesIn: minutesIn ?? USUAL_INSIDE_MINUTES,
           above,
           below,
         },
@@ -89,7 +110,7 @@ export function fireWish(
 }
 
 const KEY = 'emberwright.fire';
-const SHAPE = 1;
+const SHAPE = 2;
 
 interface Kept {
   readonly shape: number;

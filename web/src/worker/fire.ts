@@ -7,6 +7,7 @@ import {
   airAt,
   type Camp,
   type CampOven,
+  COAL_LOOK_WORDS,
   campForTonight,
   campSafety,
   clockMinutes,
@@ -16,6 +17,7 @@ import {
   coalsOnShovels,
   conditionsOf,
   type Door,
+  fireLighting,
   isPotMethod,
   isRefusal,
   judgeLayout,
@@ -23,10 +25,10 @@ import {
   kelvin,
   layCoals,
   layoutSheet,
+  litMinutesOfLook,
   minutes,
   type OrRefusal,
   type Refusal,
-  readyRecipes,
   refusalText,
   rescue,
   type Say,
@@ -35,9 +37,11 @@ import {
   sayFor,
   stackOvens,
   stackSheet,
-  usualFire,
+  usualFood,
   usualLoad,
-  wantedOvenFor,
+  usualLook,
+  wantedAtFire,
+  warmWithFew,
   whatCanIDoWith,
   whatNowSheet,
 } from '#engine';
@@ -168,15 +172,17 @@ const lyingOf = ({ others = [], ...first }: LaidSet & LaidMore, fire: Fire) =>
 const ironOf = ({ ironKelvin }: LaidMore) =>
   ironKelvin === undefined ? {} : { ironNow: kelvin(ironKelvin) };
 
-const USUAL_FOOD = 'a usual dough or pot for this oven';
-
 /** A pot is kept at its boil; every other food at the heat that is said. */
-function wantedOf(heatKelvin: number, method: FireMethod, { air }: Fire): Kelvin {
-  const pot = readyRecipes.find((recipe) => recipe.method === 'simmer');
-  return isPotMethod(method) && method !== 'fry' && pot !== undefined
-    ? wantedOvenFor({ recipe: pot, air })
-    : kelvin(heatKelvin);
-}
+const wantedOf = (heatKelvin: number, method: FireMethod, { air }: Fire): Kelvin =>
+  wantedAtFire(method, air, isPotMethod(method) ? undefined : kelvin(heatKelvin));
+
+/** Coals by what they look like, and how that was taken. */
+const lookOf = ({ look }: LaidMore, { camp, air }: Fire) => {
+  if (look === undefined) return { lit: {}, told: [] };
+  const litMinutes = litMinutesOfLook(look, { fuel: camp.fuel, air });
+  const told = `coals that are ${COAL_LOOK_WORDS[look]}: lit about ${litMinutes} min ago in this wind`;
+  return { lit: { litMinutes }, told: [told] };
+};
 
 const requestOf = (
   { method, heatKelvin, minutes: stay }: Pick<Of<'coals'>, 'method' | 'heatKelvin' | 'minutes'>,
@@ -195,18 +201,21 @@ const requestOf = (
 };
 
 function coalsAlone(wish: Of<'coals'>, fire: Fire, say: Say): OrRefusal<SheetDocument> {
-  const coals = layCoals(requestOf(wish, fire));
+  const request = requestOf(wish, fire);
+  const coals = layCoals(request);
   if (isRefusal(coals)) return coals;
-  const door = { ...fire.door, alsoAssumed: [USUAL_FOOD] };
-  return coalsAloneSheet({ door, coals, spot: fire }, say);
+  const door = { ...fire.door, alsoAssumed: [usualFood(fire, wish.method, say)] };
+  const lighting = fireLighting(fire.camp, fire.air);
+  const few = warmWithFew(request, coals);
+  return coalsAloneSheet({ door, coals, spot: fire, lighting, few }, say);
 }
-
-const { wait: WAIT_MINUTES, look: LOOK_MINUTES } = usualFire;
 
 function layout(wish: Of<'layout'>, fire: Fire, say: Say): OrRefusal<SheetDocument> {
   const { method, minutesIn } = wish;
-  const { coals, above, below } = lyingOf(wish, fire);
+  const { lit, told } = lookOf(wish, fire);
+  const { coals, above, below } = lyingOf({ ...wish, ...lit }, fire);
   const wanted = wantedOf(wish.heatKelvin, method, fire);
+  const { wait, minutes: ahead } = usualLook(method);
   const judgement = judgeLayout({
     ...placeOf(fire),
     method,
@@ -214,37 +223,45 @@ function layout(wish: Of<'layout'>, fire: Fire, say: Say): OrRefusal<SheetDocume
     ...ironOf(wish),
     load: usualLoad(fire, method),
     ...(minutesIn === undefined
-      ? { loadInMinute: WAIT_MINUTES }
+      ? { loadInMinute: minutes(wait) }
       : { loadInMinutesAgo: minutes(minutesIn) }),
     wanted,
-    minutes: LOOK_MINUTES,
+    minutes: minutes(ahead),
   });
   if (isRefusal(judgement)) return judgement;
   const alsoAssumed = [
-    USUAL_FOOD,
-    ...(minutesIn === undefined ? [`food in after ${WAIT_MINUTES} min`] : []),
-    `looked at for ${LOOK_MINUTES} min`,
+    usualFood(fire, method, say),
+    ...told,
+    ...(minutesIn === undefined
+      ? [wait === 0 ? 'food goes in now' : `food in after ${wait} min`]
+      : []),
+    `looked at for ${ahead} min`,
   ];
   const door = { ...fire.door, alsoAssumed };
-  return layoutSheet({ door, above, below, wanted, judgement }, say);
+  return layoutSheet({ door, above, below, wanted, judgement, method }, say);
 }
 
 function left(wish: Of<'left'>, fire: Fire, say: Say): OrRefusal<SheetDocument> {
   const pieces = piecesOf(wish.coals, fire);
+  const { lit, told } = lookOf(wish, fire);
   const possibilities = whatCanIDoWith({
     ...placeOf(fire),
     pieces,
-    litMinutesAgo: minutes(wish.litMinutes),
+    litMinutesAgo: minutes(lit.litMinutes ?? wish.litMinutes),
     ...ironOf(wish),
   });
   if (isRefusal(possibilities)) return possibilities;
   const isHot = wish.ironKelvin !== undefined;
-  return coalsLeftSheet({ door: fire.door, pieces, possibilities, isHot }, say);
+  return coalsLeftSheet(
+    { door: { ...fire.door, alsoAssumed: told }, pieces, possibilities, isHot },
+    say,
+  );
 }
 
 function whatNow(wish: Of<'what-now'>, fire: Fire, say: Say): OrRefusal<SheetDocument> {
   const { symptom, method, minutesIn } = wish;
-  const { coals, above, below } = lyingOf(wish, fire);
+  const { lit, told } = lookOf(wish, fire);
+  const { coals, above, below } = lyingOf({ ...wish, ...lit }, fire);
   const found = rescue({
     symptom,
     state: {
@@ -257,7 +274,7 @@ function whatNow(wish: Of<'what-now'>, fire: Fire, say: Say): OrRefusal<SheetDoc
     },
   });
   if (isRefusal(found)) return found;
-  const door = { ...fire.door, alsoAssumed: [USUAL_FOOD] };
+  const door = { ...fire.door, alsoAssumed: [usualFood(fire, method, say), ...told] };
   return whatNowSheet({ door, above, below, rescue: found }, say);
 }
 
@@ -279,7 +296,14 @@ function stack(
   const say = voiceOf(voice, Object.values(ovens));
   const stacked = stackOvens(requests);
   if (isRefusal(stacked)) return refusedSheet(stacked, say);
-  const door = { ...fire.door, alsoAssumed: ['a usual dough or pot in each'] };
+  const { method } = wish;
+  const alsoAssumed = [
+    `in the lower ${usualFood(fire, method, say)}`,
+    `in the upper ${usualFood(over, method, say)}`,
+  ];
+  const door = { ...fire.door, alsoAssumed };
+  const lighting = fireLighting(fire.camp, fire.air);
+  const isPot = isPotMethod(method);
   const { hearth } = fire.camp.place;
-  return stackSheet({ door, ...ovens, hearth, stack: stacked }, say);
+  return stackSheet({ door, ...ovens, hearth, stack: stacked, lighting, isPot }, say);
 }

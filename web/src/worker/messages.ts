@@ -2,6 +2,7 @@
 
 import type {
   AirWord,
+  CoalLook,
   Ground,
   Measures,
   NoticeLevel,
@@ -209,6 +210,8 @@ export interface LaidMore {
   readonly others?: readonly LaidSet[];
   /** The iron as a thermometer reads it; left out, as hot as these coals made it. */
   readonly ironKelvin?: number;
+  /** What they look like, in place of their age. */
+  readonly look?: CoalLook;
 }
 
 /** Questions about coals that need no camp and no recipe. */
@@ -232,7 +235,7 @@ export type FireWish =
       readonly door: 'left';
       readonly coals: number;
       readonly litMinutes: number;
-    } & Pick<LaidMore, 'ironKelvin'>)
+    } & Pick<LaidMore, 'ironKelvin' | 'look'>)
   | ({
       readonly door: 'what-now';
       readonly symptom: Symptom;

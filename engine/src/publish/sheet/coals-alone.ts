@@ -2,11 +2,13 @@
 
 import type { CoalPlan } from '../../coals/coal-plan.ts';
 import { shovelsFor } from '../../coals/fuel.ts';
+import type { CoalNeed, FireLighting } from '../../coals/lighting-batches.ts';
+import type { WarmWithFew } from '../../coals/warm-few.ts';
 import type { Block, SheetDocument, StepRow } from '../document.ts';
 import type { Say } from '../say.ts';
 import { fraction } from '../speak-number.ts';
 import { checksBlocks } from './check-phrases.ts';
-import { curveTable, type Door, doorSheet, paragraph } from './door.ts';
+import { curveTable, type Door, doorSheet, paragraph, wideLine } from './door.ts';
 import { type FromAbovePart, fromAboveBlocks } from './from-above-part.ts';
 import {
   additionPhrase,
@@ -16,7 +18,9 @@ import {
   sentenceCase,
   turnBrief,
 } from './phrases.ts';
+import { practiceLines } from './practice-lines.ts';
 import { setFigure } from './set-figure.ts';
+import { type Deed, lightingDeeds, visitRows } from './visit-rows.ts';
 import { whyBlocks } from './why-part.ts';
 
 export function coalsAloneSheet(
@@ -24,13 +28,18 @@ export function coalsAloneSheet(
     readonly door: Door;
     readonly coals: CoalPlan;
     readonly hasThermometer?: boolean;
+    /** Left out, no row says when to light. */
+    readonly lighting?: FireLighting;
+    /** What the few coals of practice do, where a dish is kept warm. */
+    readonly few?: WarmWithFew | undefined;
     /** Left out, nothing is drawn. */
     readonly spot?: Pick<FromAbovePart, 'oven' | 'air' | 'screened'>;
   },
   say: Say,
 ): SheetDocument {
-  const { coals, door, spot } = asked;
+  const { coals, door, spot, lighting, few } = asked;
   const wood = isWood(coals);
+  const hasPot = coals.method === 'simmer' || coals.method === 'boil';
   const blocks: readonly Block[] = [
     {
       type: 'figures',
@@ -44,11 +53,13 @@ export function coalsAloneSheet(
       lines: [placementLine(coals.above, 'above', wood), placementLine(coals.below, 'below', wood)],
     },
     ...whyBlocks(coals, say),
+    ...practiceLines({ coals, few, diameter: door.oven.diameter }, say),
     { type: 'heading', text: 'When: minutes from "coals on"' },
-    { type: 'steps', rows: stepRows(coals, say) },
+    { type: 'steps', rows: stepRows(coals, lighting, say) },
     paragraph(inAllPhrase(coals)),
-    curveTable(coals.curve, '"coals on"', say),
-    { type: 'heading', text: 'Checks: every count is only a start' },
+    curveTable(coals.curve, { from: '"coals on"', hasPot }, say),
+    ...wideLine(coals.curve, coals.factorRuns, wood),
+    ...checksHeading(coals),
     ...checksBlocks(
       coals.checks,
       {
@@ -67,12 +78,29 @@ export function coalsAloneSheet(
   return doorSheet(door, { kind: 'coals-alone', title, blocks, notices: coals.notices }, say);
 }
 
-function stepRows(coals: CoalPlan, say: Say): readonly StepRow[] {
+const NO_CHECK =
+  'None is of use here: what it shows would come too late to change. Look when it is time to come out.';
+
+/** A fry and a dish kept warm are watched as they stand. */
+function checksHeading({ checks, method }: CoalPlan): readonly Block[] {
+  const heading = { type: 'heading', text: 'Checks: every count is only a start' } as const;
+  if (checks.length > 0) return [heading];
+  return method === 'fry' || method === 'keep-warm' ? [] : [heading, paragraph(NO_CHECK)];
+}
+
+/** All that is done at one minute is one entry: one visit, one lifting of the lid. */
+function stepRows(
+  coals: CoalPlan,
+  lighting: FireLighting | undefined,
+  say: Say,
+): readonly StepRow[] {
   const wood = isWood(coals);
   const isLate = coals.loadInMinute > 0;
-  const rows: readonly (readonly [number, string])[] = [
+  const rows: readonly Deed[] = [
+    ...(lighting === undefined ? [] : lightingDeeds(needsOf(coals), { lighting, wood }, say)),
     [0, isLate ? 'Coals on, oven still empty' : 'Coals on, food in'],
     ...(isLate ? [[coals.loadInMinute, 'Food in'] as const] : []),
+    ...coals.turns.map((turn) => [turn.minute, sentenceCase(turnBrief(turn))] as const),
     ...coals.additions.map(
       (each) =>
         [
@@ -80,13 +108,15 @@ function stepRows(coals: CoalPlan, say: Say): readonly StepRow[] {
           `${each.clearAsh ? 'Clear the ash, then add' : 'Add'} ${additionPhrase(each, wood)}`,
         ] as const,
     ),
-    ...coals.turns.map((turn) => [turn.minute, sentenceCase(turnBrief(turn))] as const),
     [coals.outMinute, 'Food out'],
   ];
-  return rows
-    .toSorted(([one], [other]) => one - other)
-    .map(([minute, what]) => ({ when: say.minutes(minute), what }));
+  return visitRows(rows, say);
 }
+
+const needsOf = ({ above, below, additions }: CoalPlan): readonly CoalNeed[] => [
+  { minute: 0, coals: above.pieces + below.pieces },
+  ...additions.map((each) => ({ minute: each.minute, coals: each.above + each.below })),
+];
 
 const inAllPhrase = (coals: CoalPlan) =>
   isWood(coals)

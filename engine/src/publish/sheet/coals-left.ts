@@ -51,7 +51,7 @@ const WAY: Readonly<Partial<Record<Possibility['method'], string>>> = {
 };
 
 const heldPhrase = ({ heats }: Possibility, say: Say) => {
-  if (heats.length === 0) return 'no heat of the charts';
+  if (heats.length === 0) return 'no heat that a dish asks for';
   return heats.map((held) => `${say.oven(held.oven)} for ${say.minutes(held.minutes)}`).join('; ');
 };
 

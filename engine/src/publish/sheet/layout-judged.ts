@@ -1,11 +1,13 @@
 // Will my own layout do? One line first, then the heat it gives from now on.
 
 import type { LayoutJudgement } from '../../coals/judge-layout.ts';
+import { isPotMethod } from '../../coals/split.ts';
+import type { HeatMethod } from '../../menu/recipe.ts';
 import type { Kelvin } from '../../quantity/unit.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import { noticeText } from '../notice-text.ts';
 import type { Say } from '../say.ts';
-import { curveTable, type Door, doorSheet, laidPhrase } from './door.ts';
+import { curveTable, type Door, doorSheet, laidPhrase, wideLine } from './door.ts';
 
 export interface LayoutAsked {
   readonly door: Door;
@@ -13,6 +15,8 @@ export interface LayoutAsked {
   readonly below: number;
   readonly wanted: Kelvin;
   readonly judgement: LayoutJudgement;
+  /** Left out, a bake. */
+  readonly method?: HeatMethod;
 }
 
 export function layoutSheet(asked: LayoutAsked, say: Say): SheetDocument {
@@ -44,7 +48,8 @@ export function layoutSheet(asked: LayoutAsked, say: Say): SheetDocument {
             ]),
       ],
     },
-    curveTable(judgement.curve, 'now', say),
+    curveTable(judgement.curve, { from: 'now', hasPot: isPotMethod(asked.method ?? 'bake') }, say),
+    ...wideLine(judgement.curve, judgement.factorRuns, door.fuel === 'wood-coals'),
   ];
   const title = sentence(laidPhrase(asked, door.fuel));
   return doorSheet(door, { kind: 'layout-judged', title, blocks, notices: others }, say);

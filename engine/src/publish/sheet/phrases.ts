@@ -142,13 +142,20 @@ function shareOfTurn(degrees: number): string {
 
 /** `take 2 from below (about 20 °F cooler in 8 min)`. */
 export function movePhrase(move: Move, wood: boolean, say: Say): string {
-  const way = move.effect < 0 ? 'cooler' : 'hotter';
-  const effect =
-    Math.abs(move.effect) < 0.5
-      ? 'hardly felt'
-      : `about ${say.difference(Math.abs(move.effect))} ${way} in ${say.minutes(move.after)}` +
-        guessPhrase(move, say);
-  return `${moveWords(move, wood)} (${effect})`;
+  return `${moveWords(move, wood)} (${effectWords(move, say)})`;
+}
+
+function effectWords(move: Move, say: Say): string {
+  const { effect, floor, after } = move;
+  const much = (kelvins: number) =>
+    `about ${say.difference(Math.abs(kelvins))} ${kelvins < 0 ? 'cooler' : 'hotter'}`;
+  const guess = guessPhrase(move, say);
+  if (floor !== undefined) {
+    const oven = Math.abs(effect) < 1.5 ? 'the oven as it was' : `the oven ${much(effect)}`;
+    return `the floor ${much(floor)} in ${say.minutes(after)}, ${oven}${guess}`;
+  }
+  if (Math.abs(effect) < 0.5) return 'hardly felt';
+  return `${much(effect)} in ${say.minutes(after)}${guess}`;
 }
 
 /** `: a guess, 0 to 30 °F`; nothing where the effect is reckoned. */

@@ -2,14 +2,17 @@
 // The cautions are common practice, no source.
 
 import type { CampOven, Place } from '../../camp/camp.ts';
-import type { Addition, CoalSet } from '../../coals/coal-plan.ts';
+import type { Addition, Check, CoalSet } from '../../coals/coal-plan.ts';
+import type { CoalNeed, FireLighting } from '../../coals/lighting-batches.ts';
 import type { StackPlan } from '../../coals/stack.ts';
 import type { Block, SheetDocument, StepRow } from '../document.ts';
 import { stackDrawing } from '../drawing/stack.ts';
 import type { Say } from '../say.ts';
-import { coalsWord, curveTable, type Door, doorSheet, paragraph } from './door.ts';
-import { layoutPhrase, woodPhrase } from './phrases.ts';
+import { checksBlocks } from './check-phrases.ts';
+import { coalsWord, curveTable, type Door, doorSheet, paragraph, widestLine } from './door.ts';
+import { layoutPhrase, listed, sentenceCase, woodPhrase } from './phrases.ts';
 import { setFigure } from './set-figure.ts';
+import { type Deed, lightingDeeds, visitRows } from './visit-rows.ts';
 
 export interface StackAsked {
   readonly door: Door;
@@ -17,6 +20,10 @@ export interface StackAsked {
   readonly upper: CampOven;
   readonly hearth: Place['hearth'];
   readonly stack: StackPlan;
+  /** Left out, no row says when to light. */
+  readonly lighting?: FireLighting;
+  /** Both are pots; their own heat is then shown beside the oven's. */
+  readonly isPot?: boolean;
 }
 
 export function stackSheet(asked: StackAsked, say: Say): SheetDocument {
@@ -39,12 +46,38 @@ export function stackSheet(asked: StackAsked, say: Say): SheetDocument {
     { type: 'steps', rows: stepRows(asked, say) },
     { type: 'heading', text: 'Before you stack' },
     { type: 'list', tick: true, items: CARE },
-    curveTable(stack.upperCurve, '"coals on", upper oven', say),
-    curveTable(stack.lowerCurve, '"coals on", lower oven', say),
+    ...(['upper', 'lower'] as const).flatMap((which) => ovenBlocks(asked, which, say)),
   ];
   const title = 'Two ovens stacked';
   return doorSheet(door, { kind: 'ovens-stacked', title, blocks, notices: stack.notices }, say);
 }
+
+/** Heat, what makes its range, and the checks of one of the two. */
+function ovenBlocks(asked: StackAsked, which: 'upper' | 'lower', say: Say): readonly Block[] {
+  const { stack } = asked;
+  const wood = isWood(asked);
+  const curve = which === 'upper' ? stack.upperCurve : stack.lowerCurve;
+  const hasPot = asked.isPot ?? false;
+  const checks = stack.checks[which];
+  const words = {
+    ...{ wood, noun: 'food', flour: 'flour', hasThermometer: false },
+    whenOf: ({ minute }: Check) => ({ minute, clock: '' }),
+  };
+  return [
+    curveTable(curve, { from: `"coals on", ${which} oven`, hasPot }, say),
+    ...widestLine(stack.widest[which], wood),
+    ...(checks.length === 0
+      ? []
+      : [
+          { type: 'heading', text: `Checks of the ${which} oven` } as const,
+          ...(which === 'lower' ? [paragraph(LOWER_LOOK)] : []),
+          ...checksBlocks(checks, words, say),
+        ]),
+  ];
+}
+
+const LOWER_LOOK =
+  'Only with the upper oven lifted off. Moves below are of the outer layer: what lies between is felt in both.';
 
 const CARE: readonly string[] = [
   'Two, never three: a third sways, and one kick brings all of them down.',
@@ -102,7 +135,7 @@ function placementLines(asked: StackAsked): readonly string[] {
 }
 
 function savingBlocks({ stack, door }: StackAsked, say: Say): readonly Block[] {
-  const { coals, apart, saved, savedAtLeast, published } = stack;
+  const { coals, coalsInAll, apart, saved, savedAtLeast, published } = stack;
   const word = (pieces: number) => coalsWord(pieces, door.fuel);
   const span =
     saved <= 0
@@ -112,7 +145,10 @@ function savingBlocks({ stack, door }: StackAsked, say: Say): readonly Block[] {
         : `${word(saved)} fewer`;
   const layers = [published.lower.below, published.between, published.upper.above].map(word);
   return [
-    paragraph(`${word(coals)} in all where side by side would take ${word(apart)}: ${span}.`),
+    paragraph(
+      `${word(coals)} to start with where side by side would take ${word(apart)}: ${span}. ` +
+        `With what is added later ${word(coalsInAll)} in all; have a quarter more at hand.`,
+    ),
     paragraph(
       'The one published line says one or two fewer between than on a lid, the rest as alone: ' +
         `${layers[2]} on top, ${layers[1]} between, ${layers[0]} below. By our reckoning that is ` +
@@ -140,9 +176,24 @@ function stepRows(asked: StackAsked, say: Say): readonly StepRow[] {
     ...additionRows(asked, lowerAdditions, upperAdditions),
     ...outRows(outMinute),
   ];
-  return rows
-    .toSorted(([one], [other]) => one - other)
-    .map(([minute, what]) => ({ when: say.minutes(minute), what }));
+  return visitRows([...lightingRows(asked, say), ...rows], say);
+}
+
+function lightingRows(asked: StackAsked, say: Say): readonly Deed[] {
+  const { lighting, stack } = asked;
+  if (lighting === undefined) return [];
+  const added = [...stack.lowerAdditions, ...stack.upperAdditions];
+  const minutes = [...new Set(added.map(({ minute }) => minute))].sort((one, other) => one - other);
+  const needs: readonly CoalNeed[] = [
+    { minute: 0, coals: stack.coals },
+    ...minutes.map((minute) => ({
+      minute,
+      coals: added
+        .filter((each) => each.minute === minute)
+        .reduce((sum, { above, below }) => sum + above + below, 0),
+    })),
+  ];
+  return lightingDeeds(needs, { lighting, wood: isWood(asked) }, say);
 }
 
 const outRows = ({
@@ -171,14 +222,24 @@ function additionRows(
   const marks = [...new Set([...lower, ...upper].map(({ minute }) => minute))];
   return marks.flatMap((minute) => {
     const [below, above] = [lower, upper].map((all) => all.find((each) => each.minute === minute));
-    const parts = [
-      amount(asked, below?.below, 'below'),
-      amount(asked, (below?.above ?? 0) + (above?.below ?? 0), 'between'),
+    const between = amount(asked, (below?.above ?? 0) + (above?.below ?? 0), 'between');
+    const outer = [
       amount(asked, above?.above, 'on top'),
+      amount(asked, below?.below, 'below'),
     ].filter((part) => part !== '');
-    return parts.length === 0 ? [] : [[minute, `Clear the ash, then add ${parts.join(', ')}`]];
+    const isLater = minute >= asked.stack.outMinute.upper;
+    const deeds = [
+      ...(between === '' ? [] : [isLater ? `add ${between}` : BETWEEN(between)]),
+      ...(outer.length === 0 ? [] : [`clear the ash, then add ${listed(outer)}`]),
+    ];
+    return deeds.length === 0 ? [] : [[minute, sentenceCase(deeds.join('; '))]];
   });
 }
+
+/** Nobody reaches between two ovens: the upper one is lifted off for it. */
+const BETWEEN = (between: string) =>
+  `upper oven straight up and off to bare ground, sweep the ash off the lower lid, add ${between} ` +
+  'in their ring, upper oven on again';
 
 const amount = ({ door }: StackAsked, pieces: number | undefined, where: string) =>
   pieces === undefined || pieces <= 0 ? '' : `${coalsWord(pieces, door.fuel)} ${where}`;

@@ -76,6 +76,8 @@ const baseOf = ({
 
 function causeWord({ cause, coals }: CountReason, plan: CoalPlan): string {
   const isPot = workOf(plan) === 'pot';
+  if (isWood(plan) && !isPot && cause === 'load') return coals < 0 ? LESS_IN : MORE_IN;
+  if (isWood(plan) && cause === 'rounding') return 'rounding to half shovels';
   if (cause === 'load') return isPot ? TO_BOIL : coals < 0 ? LESS_THAN_CHART : MORE_THAN_CHART;
   if (cause === 'bake') return coals < 0 ? BAKE_FEWER : BAKE_MORE;
   if (cause === 'first-set') return coals < 0 ? FIRST_FEWER : FIRST_MORE;
@@ -86,6 +88,9 @@ const TO_BOIL = 'to bring the pot to the boil in its time';
 // A printed count is read as one for a floor full of dough: see coals/charts.ts.
 const LESS_THAN_CHART = 'less in the oven than the full floor that a chart counts on';
 const MORE_THAN_CHART = 'more in the oven than a chart counts on';
+// Wood coals are on no chart: the same line without one.
+const LESS_IN = 'less in the oven than a full floor of dough';
+const MORE_IN = 'more in the oven than a full floor of dough';
 const BAKE_MORE = "the dough's own heat, and colour on both faces by the time it is done";
 const BAKE_FEWER = 'core and both colours are done together with fewer';
 const FIRST_FEWER = 'young coals are stronger, and more come later';
@@ -154,7 +159,7 @@ function whyWood(coals: CoalPlan): Block {
         type: 'paragraph',
         parts: [
           {
-            text: 'No printed chart speaks of wood coals, and no two shovels are alike: the band is wider, so the hand test decides.',
+            text: 'Nothing printed speaks of wood coals, and no two shovels are alike: the band is wider, so the hand test decides.',
           },
         ],
       },
