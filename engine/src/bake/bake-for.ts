@@ -10,6 +10,7 @@ import { breadTime } from './bread-time.ts';
 import { cobblerTime } from './cobbler-time.ts';
 import { doneTargetFor } from './done-target.ts';
 import { fruitTime } from './fruit-time.ts';
+import { COLOUR_MARKS } from './inside/index.ts';
 import { figuresOfKind, isBaked, isBread } from './kinds.ts';
 import { potTime } from './pot-time.ts';
 import { roastTime } from './roast-time.ts';
@@ -38,7 +39,7 @@ export function bakeFor(asked: BakeRequest): BakePlan {
     least: minutes(time.least),
     most: minutes(time.most),
     ...aimEarlyOf(asked, time),
-    done: withoutCore ? bySigns(target.done) : target.done,
+    done: asItComesOut(withoutCore ? bySigns(target.done) : target.done, time),
     loss: ratio(figuresOfKind(recipe.kind).loss), // practice's: the model's is half of it
     ...(time.inside === undefined ? {} : { inside: time.inside }),
     ...(time.coreReadings === undefined ? {} : { coreReadings: time.coreReadings }),
@@ -69,6 +70,21 @@ const bySigns = ({ core: _core, wantedCore: _wanted, ...done }: DoneTarget): Don
   cappedByBoil: false,
   signs: done.signs.filter((sign) => sign !== 'core'),
 });
+
+/** A face that comes out dark is not looked for brown: the card would say two things of one crust. */
+function asItComesOut(done: DoneTarget, { inside, minutes: out }: CookTime): DoneTarget {
+  const last = inside?.moments[Math.min(inside.moments.length - 1, Math.round(out))];
+  if (last === undefined) return done;
+  const isDark = {
+    top: COLOUR_MARKS.dark <= last.topColour,
+    bottom: COLOUR_MARKS.dark <= last.bottomColour,
+  };
+  return {
+    ...done,
+    ...(done.top !== undefined && isDark.top ? { top: 'dark' } : {}),
+    ...(done.bottom !== undefined && isDark.bottom ? { bottom: 'dark' } : {}),
+  };
+}
 
 /** What can wait hot is begun early enough for the late end of its band. */
 function aimEarlyOf({ recipe, pinnedMinutes }: BakeRequest, time: CookTime) {

@@ -112,10 +112,13 @@ const ROUGH_LONGEST_MINUTES = 150;
 const AFTER_MINUTES = 12;
 
 /**
- * Nobody leaves a baked bread in for colour longer than as long again: a judgement. It bounds what a
+ * Minutes at which a baked bread comes out at the latest, whatever its colour: as long again as its
+ * middle took, a judgement; of thin ones, whose time colour sets, a quarter of an hour more, as camp
+ * ovens' biscuits print it (published-bake-times: up to 25 min, through in 8 to 11). It bounds what a
  * pale lid can add, and the notice says so.
  */
-export const MOST_FOR_COLOUR = 2;
+export const latestForColour = (through: number) => through + Math.max(through, THIN_WAIT_MINUTES);
+const THIN_WAIT_MINUTES = 15;
 
 /** The dough baked along the course. */
 export function breadOutcome(wish: BreadWish): BreadOutcome {
@@ -136,7 +139,7 @@ export function breadOutcome(wish: BreadWish): BreadOutcome {
     until: (now) => {
       if (throughAt === undefined && isThrough(now)) throughAt = now.minute;
       if (throughAt === undefined) return false;
-      if (enough <= now.topColour || MOST_FOR_COLOUR * throughAt <= now.minute)
+      if (enough <= now.topColour || latestForColour(throughAt) <= now.minute)
         doneAt ??= now.minute;
       return doneAt !== undefined && (wish.isRough || doneAt + AFTER_MINUTES <= now.minute);
     },

@@ -8,10 +8,11 @@ import {
   type BreadOutcome,
   breadOutcome,
   LONGEST_MINUTES,
-  MOST_FOR_COLOUR,
+  latestForColour,
 } from './bread-inside.ts';
 import { doughBodyOf, isWithinEvidence } from './dough-body.ts';
 import { heatTaken } from './heat-taken.ts';
+import { COLOUR_MARKS } from './inside/index.ts';
 import { insidePlan } from './inside-plan.ts';
 import { figuresOfKind } from './kinds.ts';
 import { ovenCourse, touchOf } from './oven-course.ts';
@@ -35,13 +36,15 @@ export function breadTime(asked: BakeRequest, coreKelvin: number): CookTime {
   });
   const baked = found.through ?? LONGEST_MINUTES;
   const browned = found.topBrown ?? LONGEST_MINUTES;
-  const done = Math.max(baked, Math.min(browned, baked * MOST_FOR_COLOUR));
+  const done = Math.max(baked, Math.min(browned, latestForColour(baked)));
   const body = doughBodyOf(asked.load);
   const notices = [
     ...(isWithinEvidence(body) ? [] : [thicknessNotice(body)]),
     ...(found.through === undefined ? [notice('BAKE_OVEN_TOO_COOL', 'stop')] : []),
     ...(done < browned ? [paleNotice(baked, browned)] : []),
     ...burnNotices(found, done),
+    ...darkNotices(asked, found, done),
+    ...wetNotices(asked),
     ...ovenNotices(asked),
   ];
   return {
@@ -80,6 +83,32 @@ function burnNotices({ topBurnt, bottomBurnt }: BreadOutcome, done: number): rea
   if (done <= first) return [];
   const face = bottom <= top ? 'bottom' : 'top';
   return [notice('BAKE_FACE_BURNS', 'doubt', {}, { face, burnMinutes: first, doneMinutes: done })];
+}
+
+/** A face that is dark when the bread is done; of a burnt one that is said already. */
+function darkNotices({ load }: BakeRequest, { run }: BreadOutcome, done: number) {
+  const last = run.moments[Math.min(run.moments.length - 1, Math.round(done))];
+  const contact = load.inOven?.contact ?? 'iron';
+  const colours = { top: last?.topColour ?? 0, bottom: last?.bottomColour ?? 0 };
+  return (['bottom', 'top'] as const)
+    .filter((face) => isDark(colours[face]))
+    .map((face) => notice('BAKE_FACE_DARK', 'doubt', {}, { face, contact, doneMinutes: done }));
+}
+
+const isDark = (colour: number) => COLOUR_MARKS.dark <= colour && colour < COLOUR_MARKS.burnt;
+
+/**
+ * Water to flour of what no longer stands: a yeast dough past a drop batter's (battersAndDoughs), a
+ * quick one from a pour batter's on, since bannocks are printed with as much water as flour.
+ */
+const MOST_STANDING = { 'yeast-bread': 0.95, 'quick-bread': 1.1, biscuit: 0.95 } as const;
+
+function wetNotices({ recipe, load, formula }: BakeRequest): readonly Notice[] {
+  const most = MOST_STANDING[recipe.kind as keyof typeof MOST_STANDING];
+  const hydration = formula.percentages?.hydration ?? 0;
+  if (most === undefined || hydration <= most || load.inOven?.contact === 'tin') return [];
+  const values = { hydrationRatio: hydration, mostGrams: Math.floor(most * formula.flour) };
+  return [notice('BAKE_TOO_WET_TO_STAND', 'doubt', {}, values)];
 }
 
 /** The rows behind the law are for 200 … 230 C; 150 … 260 C is what camp ovens are asked for. */

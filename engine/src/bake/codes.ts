@@ -23,6 +23,16 @@ export const bakeCodes = {
     when: 'top or bottom is burnt before the middle is done and the top has colour',
     next: 'move coals away from that face, or put paper, meal or a rack between floor and bread',
   },
+  BAKE_FACE_DARK: {
+    kind: 'notice',
+    when: 'top or bottom is dark, not burnt, by the time the bread is done, whatever the coals',
+    next: 'put paper, a rack or meal under a dark bottom; under a dark lid look sooner',
+  },
+  BAKE_TOO_WET_TO_STAND: {
+    kind: 'notice',
+    when: 'a dough that is to stand as a loaf, a round or pieces has the water of a batter',
+    next: 'take the water that is named, or bake it as a batter in a tin',
+  },
   BAKE_OVEN_TOO_COOL: {
     kind: 'notice',
     when: 'the oven temperature that is planned never bakes this load through',

@@ -49,14 +49,40 @@ describe('coals that a bake has chosen', () => {
     expect(share(60)).toBeGreaterThan(share(-30));
   });
 
-  it('stay within a fifth more and a tenth less than the charts say, and 80 % above (splitByMethod, one cook)', () => {
+  it('stay within a third more and a fifth less than the charts say, with one below between every two legs at least', () => {
     const first = sumOf(laid({}));
     for (const wanted of [-60, 0, 40, 120]) {
       const plan = laid({ judge: lidOverFloor(wanted) });
-      expect(sumOf(plan)).toBeLessThanOrEqual(Math.ceil(first * 1.2) + 1);
-      expect(sumOf(plan)).toBeGreaterThanOrEqual(Math.floor(first * 0.9) - 1);
-      expect(plan.above.pieces / sumOf(plan)).toBeLessThan(0.83);
+      expect(sumOf(plan)).toBeLessThanOrEqual(Math.ceil(first * 1.35) + 1);
+      expect(sumOf(plan)).toBeGreaterThanOrEqual(Math.floor(first * 0.8) - 1);
+      expect(plan.below.pieces).toBeGreaterThanOrEqual(3);
     }
+  });
+
+  it('go the way that the faces ask for: fewer below a dark bottom, more above a pale top', () => {
+    const first = laid({});
+    const faces =
+      (top: number, bottom: number): BakeJudge =>
+      ({ curve }) => {
+        const [lid, floor] = (['lid', 'floor'] as const).map((part) =>
+          curve.reduce((sum, point) => sum + point[part], 0),
+        );
+        const fault = (top * lid! + bottom * floor!) / curve.length;
+        return { minutes: 30, fault, faces: { top, bottom } };
+      };
+    expect(laid({ judge: faces(0, 1) }).below.pieces).toBeLessThan(first.below.pieces);
+    expect(laid({ judge: faces(-1, 0) }).above.pieces).toBeGreaterThan(first.above.pieces);
+  });
+
+  it('are found in 30 runs at the most', () => {
+    let asked = 0;
+    const judge: BakeJudge = (oven) => {
+      asked += 1;
+      return lidOverFloor(300)(oven);
+    };
+    laid({ judge });
+    expect(asked).toBeGreaterThan(4);
+    expect(asked).toBeLessThanOrEqual(30);
   });
 
   it('add up with a line of their own in the reckoning', () => {

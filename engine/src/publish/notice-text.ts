@@ -26,7 +26,14 @@ const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const ORDER: readonly NoticeLevel[] = ['danger', 'stop', 'doubt', 'note'];
 
 /** Too little food is told with what stops a plan: nobody looks for it among the notes. */
-const GRAVE_CODES: ReadonlySet<string> = new Set(['MENU_FOOD_SHORT', 'FORMULA_UNWEIGHED']);
+const GRAVE_CODES: ReadonlySet<string> = new Set([
+  'MENU_FOOD_SHORT',
+  'MENU_TITLE_NOT_CHECKED',
+  'FORMULA_UNWEIGHED',
+  'BAKE_FACE_BURNS',
+  'BAKE_FACE_DARK',
+  'BAKE_TOO_WET_TO_STAND',
+]);
 
 /** What has to stand on top of a sheet. */
 export const isGrave = ({ level, code }: Notice): boolean =>

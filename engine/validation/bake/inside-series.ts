@@ -3,7 +3,7 @@
 // (b), the tin loaf, and the times judge it. (b) fits only what its files leave out: half-width, film
 // and where each probe sat.
 
-import { MOST_FOR_COLOUR } from '../../src/bake/bread-inside.ts';
+import { latestForColour } from '../../src/bake/bread-inside.ts';
 import {
   bakeInside,
   COLOUR_MARKS,
@@ -212,7 +212,7 @@ export function publishedTimes(): readonly TimeRow[] {
     const { moments } = run;
     const through = minuteReached(moments, (now) => now.coreKelvin, ZERO + 94) ?? LONGEST;
     const brown = minuteReached(moments, (now) => now.topColour, COLOUR_MARKS.brown) ?? LONGEST;
-    const done = Math.max(through, Math.min(brown, MOST_FOR_COLOUR * through));
+    const done = Math.max(through, Math.min(brown, latestForColour(through)));
     const loss = moments[Math.min(LONGEST, Math.round(done))]!.loss;
     return { name, least, most, through, brown, done, loss };
   });

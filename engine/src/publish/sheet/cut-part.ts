@@ -1,6 +1,5 @@
 // The cut through a bread on its dish card: what happens inside, and which face would burn first.
 
-import type { InsidePoint } from '../../bake/bake-plan.ts';
 import { colourWord } from '../../bake/inside/index.ts';
 import type { LoadPlan } from '../../meal.ts';
 import type { Block } from '../document.ts';
@@ -57,18 +56,5 @@ function burnPhrase({ bake }: Pick<LoadPlan, 'bake'>, say: Say): string {
     first === undefined
       ? 'Neither face burns soon after.'
       : `Left in, the ${first.face} burns first, after ${say.minutes(first.minute)}.`;
-  return `${crusts}${unevenPhrase(last)}${burn}`;
+  return `${crusts}${burn}`;
 }
-
-/** One face past brown, the other not there yet: said where it is seen. */
-function unevenPhrase(last: InsidePoint | undefined): string {
-  if (last === undefined) return '';
-  const [top, bottom] = [colourWord(last.topColour), colourWord(last.bottomColour)];
-  if (bottom === 'dark' && isLight(top))
-    return 'The bottom is dark before the top is brown: paper, meal or a rack under it, or fewer coals below. ';
-  if (top === 'dark' && isLight(bottom))
-    return 'The top is dark before the bottom is brown: fewer coals on the lid. ';
-  return '';
-}
-
-const isLight = (colour: string) => colour === 'pale' || colour === 'straw';

@@ -5,6 +5,13 @@ import type { Words } from '../say.ts';
 
 const num = (values: NoticeValues, key: string) => Number(values[key]);
 
+function helpsDark({ face, contact }: NoticeValues): string {
+  if (face === 'top') return 'look early, and lift coals off the lid once it is brown';
+  if (contact === 'iron') return 'lay paper under it, or better a rack';
+  if (contact === 'paper') return 'set it on a rack, or strew a finger of meal under it';
+  return 'look early, and take the coals from below once its edge is brown';
+}
+
 export const bakeWords: Words = {
   BAKE_TARGET_CAPPED: (values, _about, say) =>
     `Water boils at ${say.degrees(num(values, 'boilingKelvin'))} here, so take it out at ` +
@@ -23,6 +30,13 @@ export const bakeWords: Words = {
     (values.face === 'bottom'
       ? 'fewer coals below, or paper, meal or a rack under it.'
       : 'fewer coals on the lid, or take it out paler inside the band.'),
+  BAKE_FACE_DARK: (values, _about, say) =>
+    `The ${values.face} comes out dark, not yet burnt, when this is done after ` +
+    `${say.minutes(num(values, 'doneMinutes'))}: ${helpsDark(values)}.`,
+  BAKE_TOO_WET_TO_STAND: (values, _about, say) =>
+    `With ${say.percent(num(values, 'hydrationRatio'))} of water to its flour this is a batter and ` +
+    `will not stand by itself: ${say.mass(num(values, 'mostGrams'))} of water in all, milk and egg ` +
+    'counted, is the most that does; or bake it in a tin.',
   BAKE_OVEN_TOO_COOL: () =>
     'The oven never gets hot enough for long enough to bake this through: lay more coals, ' +
     'screen the wind or add coals sooner.',
