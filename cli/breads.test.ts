@@ -95,12 +95,20 @@ describe('emberwright mix', () => {
     expect(out()).toMatch(/all-purpose flour\s+400 g\s+1600 g/); // four times the recipe’s own 400 g
     expect(out()).toMatch(/Add at camp: .*Water 312 g \(1 1\/3\s+cups\)/);
     expect(out()).toMatch(/Keeps 1 month in a pack/);
+    expect(out()).toMatch(/Flour is raw: no tasting/);
+    expect(out()).toMatch(/The bag contains (wheat and gluten|gluten and wheat)/);
     expect(out()).toMatch(/8 bakes/); // 250 ml × 0.9 over 20 g of powder and 5 g of salt, sr28 spoons
   });
 
   it('offers no tin for a bread that is raised by yeast', () => {
     const { exit, out } = command('mix', '--what', 'rolls');
     expect(exit).toBe(0);
-    expect(out()).not.toMatch(/tin without flour/);
+    expect(out()).not.toMatch(/tin without flour|powder|Leavening last/);
+    expect(out()).toMatch(/Not before the last 3 days, if it is carried warm: dried milk/);
+    expect(out()).toMatch(/Yeast last/);
+  });
+
+  it('makes no dry mix of a stew: salt and pepper alone are none', () => {
+    expect(command('mix', '--what', 'beef-stew').exit).toBe(3);
   });
 });

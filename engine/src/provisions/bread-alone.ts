@@ -81,13 +81,13 @@ export interface DryMix {
   readonly tin?: LeaveningTin;
 }
 
-/** The same bread in bags, or as a tin without flour; undefined where nothing of it is dry. */
+/** The same bread in bags, or as a tin without flour; undefined where it has no flour. */
 export function dryMixOf(
   { lines }: Pick<Formula, 'lines'>,
   tinRoom: CubicMetres,
 ): DryMix | undefined {
   const contents = lines.filter(goesIntoBag);
-  if (contents.length === 0) return undefined;
+  if (!contents.some(isGround)) return undefined; // salt and pepper alone are no mix
   const scoop = scoopOf(contents);
   const tin = tinFor(lines, tinRoom);
   return {
@@ -98,3 +98,6 @@ export function dryMixOf(
     ...(tin === undefined ? {} : { tin }),
   };
 }
+
+const isGround = ({ ingredient: { part } }: MeasuredIngredient) =>
+  part === 'flour' || part === 'meal';

@@ -1,6 +1,7 @@
 // A label for every dry mix that is weighed at home: what is in it, what is added at camp.
 
 import type { MeasuredIngredient } from '../../formula/index.ts';
+import { type FoodPart, foodNamed } from '../../larder/index.ts';
 import type { MealPlan } from '../../meal.ts';
 import type { Bag, TinForDish } from '../../provisions/provisions.ts';
 import type { Block, SheetDocument } from '../document.ts';
@@ -66,25 +67,67 @@ function label(bag: Bag, say: Say): Block {
             strong: true,
           },
           { text: keepsPhrase(bag.keeps) },
-          { text: ` Packed on __________ by __________. Bag ${bag.id}.` },
+          { text: ` Packed on __________ by __________, use by __________. Bag ${bag.id}.` },
+          ...(hasFlour(bag) ? [{ text: ` ${RAW_FLOUR}`, strong: true }] : []),
         ],
       },
     ],
   };
 }
 
+const hasFlour = ({ contents }: Bag) =>
+  hasPart(
+    contents.map(({ name }) => name),
+    ['flour', 'meal'],
+  );
+
 /** What is done at the kitchen table, once for all bags. */
 function homeBlocks(bags: readonly Bag[], say: Say): readonly Block[] {
   const mass = bags.reduce((sum, bag) => sum + bag.total, 0);
-  return [{ type: 'list', tick: true, items: homeSteps(bags.length, mass, say) }];
+  const contents = bags.flatMap((bag) => bag.contents.map(({ name }) => name));
+  const keeps = bags
+    .flatMap((bag) => (bag.keeps === undefined ? [] : [bag.keeps]))
+    .toSorted((one, other) => one.carriedDays - other.carriedDays)[0];
+  const asked = { bags: bags.length, mass, contents, keeps };
+  return [{ type: 'list', tick: true, items: homeSteps(asked, say) }];
 }
 
-export const homeSteps = (bags: number, mass: number, say: Say): readonly string[] => [
-  `Weigh each bag on a scale, not by the cup: ${bags} of them, ${say.mass(mass)} to carry.`,
-  'Leavening last, sieved in; shake the closed bag until no lump is left.',
-  'Press the air out, close, put it into a second bag, label between the two.',
-  'Keep it dry, cool and dark; test the powder by its fizz before you weigh it.',
-];
+interface AtHome {
+  readonly bags: number;
+  readonly mass: number;
+  /** Names of all that goes into them. */
+  readonly contents: readonly string[];
+  /** The first of them to spoil. */
+  readonly keeps: Bag['keeps'];
+}
+
+/** What is done at home with bags that hold these. */
+export function homeSteps({ bags, mass, contents, keeps }: AtHome, say: Say): readonly string[] {
+  const has = (...parts: readonly FoodPart[]) => hasPart(contents, parts);
+  const each = bags === 1 ? 'Weigh it' : 'Weigh each bag';
+  const many = bags === 1 ? '' : `${bags} of them, `;
+  return [
+    `${each} on a scale, not by the cup: ${many}${say.mass(mass)} to carry.`,
+    ...(keeps !== undefined && keeps.carriedDays <= SOON_DAYS
+      ? [`Not before the last ${keeps.carriedDays} days, if it is carried warm: ${keeps.because}.`]
+      : []),
+    has('powder', 'soda')
+      ? 'Leavening last, sieved in; shake the closed bag until no lump is left.'
+      : 'Shake the closed bag until it is even.',
+    ...(has('yeast') ? ['Yeast last, and never into a damp bag; better still in its packet.'] : []),
+    'Press the air out, close, put it into a second bag, label between the two.',
+    `Keep it dry, cool and dark${has('powder') ? '; test the powder by its fizz before you weigh it' : ''}.`,
+    ...(has('flour', 'meal') ? [RAW_FLOUR] : []),
+  ];
+}
+
+const SOON_DAYS = 7;
+
+/** As safety/ has it for a dish; a bag goes through other hands than the cook's. */
+export const RAW_FLOUR = 'Flour is raw: no tasting before it is baked, and wash hands and table.';
+
+export const hasPart = (names: readonly string[], parts: readonly FoodPart[]): boolean =>
+  names.some((name) => parts.includes(foodNamed(name)?.part ?? 'other'));
 
 /** `Keeps 1 month in a pack: damp creeps into the powder.` */
 export const keepsPhrase = (keeps: Bag['keeps']) =>

@@ -5,6 +5,8 @@ import type { DryMix } from '../../provisions/index.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import type { Say } from '../say.ts';
 import { homeSteps, keepsPhrase, lineWord, scoopPhrase, tinDose } from './bag-labels.ts';
+import { allergenWord } from './free-from.ts';
+import { listed } from './phrases.ts';
 
 export interface MixAsked extends DryMix {
   readonly name: string;
@@ -21,6 +23,8 @@ export function mixSheet(asked: MixAsked, say: Say): SheetDocument {
 
 function bagBlocks({ bags, contents, add, keeps, scoop }: MixAsked, say: Say): readonly Block[] {
   const each = contents.reduce((sum, line) => sum + line.grams, 0);
+  const names = contents.map(({ ingredient }) => ingredient.name);
+  const allergens = [...new Set(contents.flatMap(({ ingredient }) => ingredient.allergens))];
   return [
     { type: 'heading', text: `Bags: ${bags} of ${say.mass(each)}` },
     {
@@ -37,7 +41,16 @@ function bagBlocks({ bags, contents, add, keeps, scoop }: MixAsked, say: Say): r
     paragraph(`Add at camp: ${add.map(lineWord).join(', ')}.`),
     ...(scoop === undefined ? [] : [paragraph(scoopPhrase(scoop))]),
     paragraph(keepsPhrase(keeps).trim()),
-    { type: 'list', tick: true, items: homeSteps(bags, each * bags, say) },
+    paragraph(
+      allergens.length === 0
+        ? 'No allergen known in the bag.'
+        : `The bag contains ${listed(allergens.map(allergenWord))}: write it on the label.`,
+    ),
+    {
+      type: 'list',
+      tick: true,
+      items: homeSteps({ bags, mass: each * bags, contents: names, keeps }, say),
+    },
   ];
 }
 
