@@ -36,6 +36,8 @@ export type Block =
        * scroll sideways.
        */
       readonly lanes?: true;
+      /** The same as the lanes before it, for a screen as narrow as a phone; never on paper. */
+      readonly narrow?: true;
     }
   | { readonly type: 'facts'; readonly rows: readonly FactRow[] }
   | {

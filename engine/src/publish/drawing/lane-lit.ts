@@ -1,6 +1,6 @@
 // Coals lit and coals needed on ovens over the day: a stepped shape, and the numbers under it.
 
-import { LANE, type LaneAxis } from './lane-axis.ts';
+import type { LaneAxis } from './lane-axis.ts';
 import { group, ink, line, path, shortNumber, words } from './svg.ts';
 
 export interface LitPoint {
@@ -19,6 +19,8 @@ export interface LitLane {
 }
 
 const TALL = 48;
+/** Less room beside the lane holds no words: they stand above it. */
+const NAME_ROOM = 100;
 
 export function litLane({ lit, countsCoals, axis, top, words: say }: LitLane) {
   const most = Math.max(1, ...lit.map((at) => at.lit));
@@ -41,7 +43,7 @@ export function litLane({ lit, countsCoals, axis, top, words: say }: LitLane) {
       steps((at) => at.onOvens),
       { fill: ink.ember, 'fill-opacity': '0.55', stroke: ink.ember, 'stroke-width': 1 },
     ),
-    line(LANE.left, base, LANE.right, base, { stroke: ink.soft, 'stroke-width': 1 }),
+    line(axis.left, base, axis.right, base, { stroke: ink.soft, 'stroke-width': 1 }),
   );
   if (!countsCoals) return { svg: shape, bottom: base + 4 };
   const rows = numberRows(lit, axis, base);
@@ -50,8 +52,12 @@ export function litLane({ lit, countsCoals, axis, top, words: say }: LitLane) {
       {},
       shape,
       ...rows,
-      words({ x: 0, y: base + 15, text: say.lit, size: 12, fill: ink.soft }),
-      words({ x: 0, y: base + 31, text: say.onOvens, size: 12, fill: ink.soft }),
+      axis.left < NAME_ROOM
+        ? ''
+        : words({ x: 0, y: base + 15, text: say.lit, size: 12, fill: ink.soft }),
+      axis.left < NAME_ROOM
+        ? ''
+        : words({ x: 0, y: base + 31, text: say.onOvens, size: 12, fill: ink.soft }),
     ),
     bottom: base + 38,
   };
@@ -68,7 +74,7 @@ function numberRows(lit: readonly LitPoint[], axis: LaneAxis, base: number): rea
     const x = axis.x(at.at);
     if (taken.some((other) => Math.abs(other - x) < 27)) return [];
     taken.push(x);
-    const anchor = x > LANE.right - 12 ? 'end' : 'middle';
+    const anchor = x > axis.right - 12 ? 'end' : 'middle';
     return [
       words({
         x,

@@ -1,11 +1,13 @@
 // Who does what when, which oven is busy, how many coals are lit: lanes over the clock.
 // A name that doesn't fit in its box becomes a number, and the list under the drawing spells it out.
 
-import { LANE, type LaneAxis, laneAxis, stack } from './lane-axis.ts';
+import { LANE, type LaneAxis, type LaneFrame, laneAxis, stack, WIDE } from './lane-axis.ts';
 import { handLane, type WorkBox } from './lane-hand.ts';
+import { type KeyWords, keyRows } from './lane-key.ts';
 import { type LitPoint, litLane } from './lane-lit.ts';
 import { ovenLane, type SpanBar } from './lane-oven.ts';
-import { group, ink, line, picture, textWidth, words, wrap } from './svg.ts';
+import { patternsFor } from './pattern.ts';
+import { fits, group, ink, line, picture, textWidth, words, wrap } from './svg.ts';
 
 export interface DayDrawing {
   readonly from: number;
@@ -18,12 +20,19 @@ export interface DayDrawing {
   readonly countsCoals: boolean;
   readonly servings: readonly { readonly at: number; readonly text: string }[];
   readonly words: { readonly name: string; readonly lit: string; readonly onOvens: string };
+  readonly keys: KeyWords;
   /** The boxes are explained once, under the last strip. */
   readonly hasKey: boolean;
   readonly alt: string;
+  /** Left out, as wide as landscape paper; without room beside the lanes their names stand above. */
+  readonly frame?: LaneFrame;
 }
 
 const SERVING_ROW = 15;
+/** More ovens than this stand in thin lanes. */
+const MANY_OVENS = 10;
+/** A lane's name above it, where there is no room beside it. */
+const NAME_ROW = 16;
 /** Top and bottom of what is drawn. */
 type Reach = readonly [number, number];
 
@@ -32,54 +41,103 @@ interface Drawn {
   readonly bottom: number;
 }
 
-/** The whole day on one wide drawing. */
+/** The whole day, or a stretch of it, on one drawing. */
 export function dayDrawing(day: DayDrawing): string {
-  const axis = laneAxis(day.from, day.to);
+  const axis = laneAxis(day.from, day.to, day.frame);
+  const patterns = patternsFor(`${day.from}-${day.to}-${axis.width}`);
   const servings = servingNames(axis, day);
   const top = 32 + servings.rows * SERVING_ROW;
-  let y: number = top;
-  const lanes: string[] = [];
-  const put = (name: string, drawn: Drawn, heavy: boolean) => {
-    lanes.push(laneName(name, y), drawn.svg, rule(drawn.bottom, heavy));
-    y = drawn.bottom + LANE.gap;
-  };
-  for (const hand of day.hands) put(hand.name, handLane(hand.work, axis, y), false);
-  y += LANE.gap;
-  for (const oven of day.ovens) put(oven.name, ovenLane(oven.spans, axis, y), true);
-  if (day.lit.length > 0) {
-    y += LANE.gap;
-    put(
-      day.words.name,
-      litLane({ lit: day.lit, countsCoals: day.countsCoals, axis, top: y, words: day.words }),
-      false,
-    );
+  const lanes = new Lanes(axis, top);
+  for (const { name, work } of day.hands) {
+    lanes.put(name, false, (y) => handLane({ work, axis, top: y, patterns }));
   }
-  const keys = day.hasKey ? keyRow(y) : { svg: '', bottom: y };
+  lanes.skip();
+  const isThin =
+    day.ovens.length > MANY_OVENS && day.ovens.every(({ name }) => isShort(name, axis));
+  for (const { name, spans } of day.ovens) {
+    const drawn = (y: number) => ovenLane({ spans, axis, top: y, patterns, isThin });
+    if (isThin) lanes.putThin(name, drawn);
+    else lanes.put(name, true, drawn);
+  }
+  if (day.lit.length > 0) {
+    const { lit, countsCoals } = day;
+    const name = axis.left === WIDE.left ? day.words.name : litName(day);
+    lanes.skip();
+    lanes.put(name, false, (y) => litLane({ lit, countsCoals, axis, top: y, words: day.words }));
+  }
+  const keys = day.hasKey
+    ? keyRows(lanes.y, { axis, patterns, keys: day.keys })
+    : { svg: '', bottom: lanes.y };
   return picture({
-    width: LANE.width,
+    width: axis.width,
     height: keys.bottom + 6,
     kind: 'day',
     title: 'Day sheet',
     alt: day.alt,
     children: [
-      hours(axis, [top, y], day),
-      servingLines(axis, [top, y], day),
-      ...lanes,
+      patterns.defs,
+      hours(axis, [top, lanes.y], day),
+      servingLines(axis, [top, lanes.y], day),
+      ...lanes.drawn,
       servings.svg,
       keys.svg,
     ],
   });
 }
 
-function laneName(name: string, y: number): string {
-  const lines = wrap(name, LANE.left - 12, 13, true);
+const litName = ({ words: say }: DayDrawing) => `${say.name}: ${say.lit}, ${say.onOvens} (bold)`;
+
+/** Lanes under each other, from a height on. */
+class Lanes {
+  readonly drawn: string[] = [];
+  readonly #axis: LaneAxis;
+  y: number;
+
+  constructor(axis: LaneAxis, top: number) {
+    this.#axis = axis;
+    this.y = top;
+  }
+
+  skip() {
+    this.y += LANE.gap;
+  }
+
+  put(name: string, isHeavy: boolean, draw: (top: number) => Drawn) {
+    const isAbove = this.#axis.left < WIDE.left;
+    const lane = draw(this.y + (isAbove ? NAME_ROW : 0));
+    const names = laneName(
+      name,
+      this.y - (isAbove ? 4 : 0),
+      isAbove ? this.#axis.width : WIDE.left,
+    );
+    this.drawn.push(names, lane.svg, rule(this.#axis, lane.bottom, isHeavy));
+    this.y = lane.bottom + LANE.gap;
+  }
+
+  /** Close to the one before. */
+  putThin(name: string, draw: (top: number) => Drawn) {
+    const isAbove = this.#axis.left < WIDE.left;
+    const lane = draw(this.y);
+    const at = { y: this.y + 9.8, text: name, size: 11 };
+    const text = isAbove ? words({ ...at, x: 0, size: 10 }) : words({ ...at, x: 0, bold: true });
+    this.drawn.push(lane.svg, text);
+    this.y = lane.bottom + 2;
+  }
+}
+
+/** Goes on one line beside a thin lane. */
+const isShort = (name: string, { left }: LaneAxis) =>
+  left < WIDE.left ? fits(name, left, 10) : fits(name, left - 6, 11, true);
+
+function laneName(name: string, y: number, room: number): string {
+  const lines = wrap(name, room - 12, 13, true);
   return lines
     .map((text, index) => words({ x: 0, y: y + 17 + index * 15, text, size: 13, bold: true }))
     .join('');
 }
 
-const rule = (y: number, heavy: boolean) =>
-  line(0, y, LANE.right, y, {
+const rule = (axis: LaneAxis, y: number, heavy: boolean) =>
+  line(0, y, axis.right, y, {
     stroke: heavy ? ink.ink : ink.line,
     'stroke-width': heavy ? 1.6 : 1,
   });
@@ -97,12 +155,15 @@ function hours(axis: LaneAxis, [top, bottom]: Reach, day: DayDrawing): string {
         y: top - 14,
         text: day.clockAt(minute),
         size: 12,
-        anchor: axis.x(minute) > LANE.right - 40 ? 'end' : 'middle',
+        anchor: anchorAt(axis, axis.x(minute)),
         fill: ink.soft,
       }),
     ]),
   );
 }
+
+const anchorAt = ({ width }: LaneAxis, x: number) =>
+  x > width - 30 ? 'end' : x < 30 ? 'start' : 'middle';
 
 const servingLines = (axis: LaneAxis, [top, bottom]: Reach, { servings }: DayDrawing) =>
   group(
@@ -118,7 +179,7 @@ function servingNames(axis: LaneAxis, { servings }: DayDrawing) {
     const width = textWidth(serving.text, 13, true);
     return {
       ...serving,
-      x: Math.max(0, Math.min(axis.x(serving.at) - 3, LANE.right - width)),
+      x: Math.max(0, Math.min(axis.x(serving.at) - 3, axis.right - width)),
       width,
     };
   });
@@ -139,35 +200,4 @@ function servingNames(axis: LaneAxis, { servings }: DayDrawing) {
       ),
     ),
   };
-}
-
-/** How to read the boxes, said once. */
-function keyRow(y: number): Drawn {
-  const top = y + 6;
-  const entries: readonly (readonly [string, string])[] = [
-    ['work', 'hands at work'],
-    ['fire', 'work at the fire'],
-    ['heating', 'oven heating empty'],
-    ['cooking', 'cooking'],
-    ['holding', 'kept hot'],
-    ['second-rise', 'dough rising in it'],
-  ];
-  const step = LANE.right / entries.length;
-  const drawn = entries.map(([kind, text], index) =>
-    group(
-      {},
-      keyBox(kind, index * step, top),
-      words({ x: index * step + 34, y: top + 12, text, size: 12, fill: ink.soft }),
-    ),
-  );
-  return { svg: group({ class: 'key' }, ...drawn), bottom: top + 18 };
-}
-
-function keyBox(kind: string, x: number, y: number): string {
-  const axis: LaneAxis = { x: (minute) => minute, ticks: [] };
-  return kind === 'work' || kind === 'fire'
-    ? handLane([{ from: x, to: x + 28, number: 0, text: '', isFire: kind === 'fire' }], axis, y - 4)
-        .svg
-    : ovenLane([{ from: x, to: x + 28, state: kind as SpanBar['state'], text: '' }], axis, y - 4)
-        .svg;
 }

@@ -125,7 +125,7 @@ function blockHtml(block: Block): string {
     case 'figures':
       return tag('div', 'figures', block.figures.map(figureHtml).join(''));
     case 'drawing':
-      return tag('figure', block.lanes ? 'wide lanes' : 'wide', block.svg);
+      return tag('figure', laneKind(block), block.svg);
     case 'facts':
       return tag('dl', 'facts', block.rows.map(factHtml).join(''));
     case 'table':
@@ -158,6 +158,9 @@ function blockHtml(block: Block): string {
       return '<div class="page-break"></div>';
   }
 }
+
+const laneKind = ({ lanes, narrow }: BlockOf<'drawing'>) =>
+  lanes ? `wide lanes${narrow ? ' narrow' : ''}` : 'wide';
 
 type BlockOf<Type extends Block['type']> = Extract<Block, { type: Type }>;
 

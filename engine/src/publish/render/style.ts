@@ -35,6 +35,7 @@ p { margin: 0 0 2mm; }
 .figures small { display: block; font-size: 11pt; }
 small { color: var(--soft); font-size: 0.92em; }
 figure { margin: 3mm 0; break-inside: avoid; }
+figure.narrow { display: none; }
 figure svg { display: block; width: 100%; height: auto; }
 .drawings { display: flex; gap: 4mm; align-items: flex-start; break-inside: avoid; }
 .drawings figure { flex: 1; max-width: 82mm; margin: 1mm 0; }
@@ -90,7 +91,8 @@ summary::-webkit-details-marker { display: none; }
   .sheet.day-sheet { display: flex; flex-direction: column; }
   .sheet.day-sheet > * { min-width: 0; max-width: 100%; }
   .day-sheet figure.lanes { order: 1; }
-  .day-sheet figure.lanes svg { min-width: 900px; }
+  .day-sheet figure.lanes:not(.narrow) { display: none; }
+  .day-sheet figure.lanes.narrow { display: block; max-width: 480px; }
   .facts { grid-template-columns: 1fr; }
   .facts dt { border: 0; padding-bottom: 0; }
 }
@@ -159,7 +161,8 @@ summary::-webkit-details-marker { display: none; }
   .half .facts dd::after { content: ''; display: block; height: 0.3mm; margin-bottom: 0.3mm;
     border-bottom: 1px solid var(--line); }
   h1.long { font-size: 17pt; }
-  .day-sheet figure.wide { max-width: 247mm; }
+  .day-sheet figure.wide { max-width: 262mm; }
+  figure.lanes svg { width: auto; max-width: 100%; max-height: 176mm; margin: 0 auto; }
   .facts dd { font-weight: 550; }
   .steps th { padding-right: 2.5mm; }
   .steps .clock { padding-right: 2.5mm; }

@@ -43,7 +43,7 @@ function textBlock(block: Block, width: number): string {
         )
         .join('\n');
     case 'drawing':
-      return fold(`[Drawing: ${block.alt}]`, width, ' ');
+      return block.narrow ? '' : fold(`[Drawing: ${block.alt}]`, width, ' ');
     case 'facts':
       return textTable(
         block.rows.map(({ label, value, note }) => [label, note ? `${value} (${note})` : value]),

@@ -1,19 +1,15 @@
 // The whole day: one drawing of hands, ovens and lit coals over the clock, and the list under it.
 
 import type { MealPlan } from '../../meal.ts';
-import type { LitCoals, OvenSpan, Serving } from '../../timetable/day-sheet.ts';
+import type { Serving } from '../../timetable/day-sheet.ts';
 import type { Block, SheetDocument } from '../document.ts';
-import type { LitPoint } from '../drawing/lane-lit.ts';
-import type { SpanBar } from '../drawing/lane-oven.ts';
-import { dayDrawing } from '../drawing/lanes.ts';
 import { noticeBlocks, noticeBox, refusalBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
-import { axisClock } from '../speak-time.ts';
-import { isFireJob, JOB_NAME, ovenWord, shortName } from '../words/jobs.ts';
 import { assumedBlocks, stripBlocks } from './dish-card.ts';
 import { doubtLines } from './doubt-part.ts';
 import { gradeBlocks } from './grades-part.ts';
-import { jobRow, type NumberedJob, numberedJobs } from './job-list.ts';
+import { jobRow, numberedJobs } from './job-list.ts';
+import { lanesBlocks } from './lanes-part.ts';
 import { areAlike, listed, turnMove } from './phrases.ts';
 import { reasonBlocks } from './reasons-part.ts';
 import { doughsBlocks } from './rise-part.ts';
@@ -38,7 +34,7 @@ export function daySheet(plan: MealPlan, say: Say): SheetDocument {
       ...lightingBlocks(plan, say),
       ...gradeBlocks(plan, say),
       ...doughsBlocks(plan, say),
-      ...drawingBlocks(plan, say),
+      ...lanesBlocks(plan, say),
       { type: 'heading', text: 'In order', half: true },
       howToRead(plan),
       {

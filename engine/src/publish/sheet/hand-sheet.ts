@@ -5,7 +5,7 @@ import type { SheetDocument, StepRow } from '../document.ts';
 import type { Say } from '../say.ts';
 import { turnOnce } from './day-sheet.ts';
 import { stripBlocks } from './dish-card.ts';
-import { jobRow, type NumberedJob, numberedJobs } from './job-list.ts';
+import { jobRow, type NumberedJob, numberedJobs, ownPart } from './job-list.ts';
 import { listed, sentenceCase } from './phrases.ts';
 
 /**
@@ -16,7 +16,7 @@ import { listed, sentenceCase } from './phrases.ts';
 export function handSheet(plan: MealPlan, handId: string, say: Say): SheetDocument {
   const hand = plan.camp.hands.find(({ id }) => id === handId);
   if (hand === undefined) throw new RangeError(`the camp has no hand "${handId}"`);
-  const jobs = numberedJobs(plan).filter(({ job }) => job.hands.includes(handId));
+  const jobs = numberedJobs(plan).flatMap((each) => ownPart(each, handId) ?? []);
   return {
     kind: 'hand-sheet',
     title: sentenceCase(hand.name),
