@@ -59,6 +59,7 @@ const full = {
     alt: 'drawing alt',
     wide: true,
     lanes: true,
+    narrow: true,
   },
   facts: { type: 'facts', rows: [{ label: 'fact label', value: 'fact value', note: 'fact note' }] },
   table: {
@@ -107,7 +108,7 @@ const full = {
 } as const satisfies { readonly [Type in Block['type']]: Required<Extract<Block, { type: Type }>> };
 
 /** Told by class or by place, not by words of their own. */
-const KINDS = /^(type|level|wide|half|tick|numeric|strong|lanes)$/;
+const KINDS = /^(type|level|wide|half|tick|numeric|strong|lanes|narrow)$/;
 
 function textsIn(value: unknown): readonly string[] {
   if (typeof value === 'string') return [value];
@@ -149,7 +150,7 @@ describe('a block with every field', () => {
     expect(drawn(full.steps)).toContain('is-strong');
     expect(drawn(full.table).match(/is-number/g)).toHaveLength(2);
     expect(drawn(full.list)).toContain('is-tick');
-    expect(drawn(full.drawing)).toMatch(/has-lanes.*is-wide is-lanes/);
+    expect(drawn(full.drawing)).toMatch(/has-lanes.*is-wide is-narrow/);
     expect(drawn(full.notice)).toContain('is-stop');
     for (const half of [full.heading, full.why]) expect(drawn(half)).toContain('sheet-half"');
   });

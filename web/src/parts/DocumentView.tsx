@@ -120,9 +120,9 @@ function Drawings({ drawings }: { readonly drawings: readonly Drawing[] }) {
         <figure
           // biome-ignore lint/suspicious/noArrayIndexKey: a document is drawn anew as a whole
           key={index}
-          className={`sheet-drawing ${drawing.wide ? 'is-wide' : ''} ${isLanes(drawing) ? 'is-lanes' : ''}`}
+          className={`sheet-drawing ${drawing.wide ? 'is-wide' : ''} ${lanesClass(drawing)}`}
         >
-          {isLanes(drawing) ? (
+          {isLanes(drawing) && drawing.narrow !== true ? (
             <ScrollBox label="The day as a drawing; it can be moved sideways">
               <OurSvg drawing={drawing} />
             </ScrollBox>
@@ -135,8 +135,10 @@ function Drawings({ drawings }: { readonly drawings: readonly Drawing[] }) {
   );
 }
 
-/** The day's lanes are wider than a phone: they scroll in their own box, to stay legible. */
+/** The day's lanes are wider than a small screen; on a phone those drawn for it stand in their place. */
 const isLanes = ({ lanes }: Drawing) => lanes === true;
+const lanesClass = ({ lanes, narrow }: Drawing) =>
+  lanes === true ? (narrow === true ? 'is-narrow' : 'is-lanes') : '';
 
 /** Only for drawings made by publish/, which escapes every word in them. Spoken as its `alt`. */
 function OurSvg({ drawing }: { readonly drawing: Drawing }) {
