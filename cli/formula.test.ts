@@ -124,6 +124,14 @@ describe('emberwright formula', () => {
     expect(flat).toMatch(/lard 40 g none/);
   });
 
+  it('knows a food with its hyphen and without', () => {
+    const texts = ['self-rising', 'self rising flour'].map(
+      (to) => command('formula', 'biscuits', '--swap', `flour=${to}`).flat,
+    );
+    expect(texts[0]).toMatch(/self rising flour – [\d,]+ g/);
+    expect(texts[1]).toBe(texts[0]);
+  });
+
   it('holds two recipes side by side and says who says so', () => {
     const { exit, flat } = command('formula', 'fire-bread', '--beside', 'biscuits');
     expect(exit).toBe(0);

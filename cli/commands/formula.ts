@@ -118,13 +118,15 @@ function toldBench(recipe: Recipe, names: readonly string[], told: Told): ExitCo
 function toldSwap(recipe: Recipe, text: string, told: Told): ExitCode {
   const [from = '', to = ''] = text.split('=').map((part) => part.trim().toLowerCase());
   const lines = linesOf(recipe);
-  const line = lines.findIndex(({ ingredient }) => ingredient.name.toLowerCase().includes(from));
+  const line = lines.findIndex(({ ingredient }) => spoken(ingredient.name).includes(spoken(from)));
   if (from === '' || to === '' || line === -1) {
     const names = lines.map(({ ingredient }) => ingredient.name).join(', ');
     throw wrongUse('--swap', `"${text}"`, `one of its own foods (${names}) = another`, SWAP_HELP);
   }
   const offers = swapsFor(lines).filter((offer) => offer.line === line);
-  const offer = offers.find((each) => each.to === to || swapName(each.to).includes(to));
+  const offer = offers.find(
+    (each) => each.to === to || spoken(swapName(each.to)).includes(spoken(to)),
+  );
   const answer = swapped(lines, { line, to: offer?.to ?? to });
   if (isRefusal(answer)) return stop(answer, told);
   const name = lines[line]!.ingredient.name;
@@ -132,6 +134,9 @@ function toldSwap(recipe: Recipe, text: string, told: Told): ExitCode {
   print(swapSheet(title, answer, told.say), told.shell);
   return EXIT.fine;
 }
+
+/** "self-rising" and "self rising" are one word. */
+const spoken = (name: string) => name.replaceAll('-', ' ').toLowerCase();
 
 const SWAP_HELP = 'Write --swap "lard=butter".';
 

@@ -39,6 +39,20 @@ describe('one food for another', () => {
     }
   });
 
+  it('of milk to buttermilk brings soda for its acid and takes as much gas from the powder, by hand', () => {
+    const answer = made(
+      bowl(lineOf('milk', 244), lineOf('baking-powder', 20)),
+      'milk',
+      'buttermilk-lowfat',
+    );
+    const grams = (key: string) => gramsIn(answer.lines, key);
+    const milk = (244 * 0.8813) / 0.9013; // as much water: sr28 NDB 01077, 01088
+    const soda = milk * 0.008 * 0.933; // 0.8 % lactic acid, 93.3 g of soda to 100 g of it
+    expect(grams('buttermilk-lowfat')).toBeCloseTo(milk, 1);
+    expect(grams('baking-soda')).toBeCloseTo(soda, 2);
+    expect(grams('baking-powder')).toBeCloseTo(20 - (soda * 0.5239) / 0.12, 1); // legalPowder
+  });
+
   const breads = readyRecipes.filter(({ ingredients }) =>
     ingredients.some(({ part }) => part === 'flour'),
   );
