@@ -39,7 +39,7 @@ export function targetsOf(
   return {
     ...(mass === undefined ? {} : { batch: grams(mass) }),
     figures,
-    held: hold.map((text) => heldLine(text, lines)),
+    held: hold.flatMap((text) => heldLines(text, lines)),
   };
 }
 
@@ -70,17 +70,34 @@ function figureWish(text: string): readonly [FigureName, number] {
   return [figure, Number(number) / 100];
 }
 
-/** "lard" stays as it is; "flour=400 g" becomes so much and stays. */
-function heldLine(text: string, lines: readonly WeighedIngredient[]): HeldLine {
+/** "lard" stays as it is; "flour=400 g" becomes so much and stays; "flour" is every flour. */
+function heldLines(text: string, lines: readonly WeighedIngredient[]): readonly HeldLine[] {
   const [word = '', weight] = text.split('=').map((part) => part.trim());
-  const line = lines.findIndex(({ ingredient }) =>
-    ingredient.name.toLowerCase().includes(word.toLowerCase()),
-  );
-  const found = lines[line];
-  if (word === '' || found === undefined) {
+  const named = word === '' ? [] : linesCalled(word, lines);
+  const [first, second] = named;
+  if (first === undefined) {
     const names = lines.map(({ ingredient }) => ingredient.name).join(', ');
     throw wrongUse('--hold', `"${text}"`, `one of ${names}`, 'Write --hold lard.');
   }
-  const held = weight === undefined ? found.grams : quantityOf('--hold', weight, 'mass', '400 g');
-  return { line, grams: grams(held) };
+  if (weight === undefined) return named.map((line) => ({ line, grams: lines[line]!.grams }));
+  if (second !== undefined) {
+    const names = named.map((line) => lines[line]!.ingredient.name);
+    throw wrongUse(
+      '--hold',
+      `"${text}", which may be ${names.join(' or ')}`,
+      'the whole name of one of them',
+      `Write --hold "${names[0]}=${weight}".`,
+    );
+  }
+  return [{ line: first, grams: grams(quantityOf('--hold', weight, 'mass', '400 g')) }];
+}
+
+/** Lines of this name; else those that the word is part of. */
+function linesCalled(word: string, lines: readonly WeighedIngredient[]): readonly number[] {
+  const names = lines.map(({ ingredient }) => ingredient.name.toLowerCase());
+  const wanted = word.toLowerCase();
+  const whole = names.flatMap((name, line) => (name === wanted ? [line] : []));
+  return 0 < whole.length
+    ? whole
+    : names.flatMap((name, line) => (name.includes(wanted) ? [line] : []));
 }

@@ -10,6 +10,7 @@ import { flourIn, handlingFor, isDough, percentagesOf, type WeighedIngredient } 
 import type { Formula, FormulaLine } from './formula.ts';
 import { formulaNotices } from './formula-notices.ts';
 import { cutForHeight } from './height.ts';
+import { sodaTakenByGram } from './leaven/gas-report.ts';
 import { doughTemperature, riseFor } from './rise.ts';
 
 export interface FormulaWish {
@@ -32,7 +33,10 @@ export interface FormulaWish {
  */
 export function formulaFor(wish: FormulaWish): Formula {
   const { dish, recipe, elevation } = wish;
-  const cuts = scaledLines(wish).map((line) => cutForHeight(line, elevation, recipe.writtenAt));
+  const scaled = scaledLines(wish);
+  const cuts = scaled.map((line) =>
+    cutForHeight(line, elevation, recipe.writtenAt, acidRoomFor(line, scaled)),
+  );
   const lines = cuts.map((cut) => cut.line);
   const flour = flourIn(lines);
   const percentages = percentagesOf(lines);
@@ -68,6 +72,15 @@ export function scaledLines(wish: Pick<FormulaWish, 'dish' | 'recipe' | 'factor'
   return wish.recipe.ingredients.map(
     (ingredient): WeighedIngredient => ({ ingredient, grams: grams(ingredient.grams * times) }),
   );
+}
+
+/** Soda that the acid of the bowl takes up, shared out where there are two lines of soda. */
+function acidRoomFor(line: WeighedIngredient, all: readonly WeighedIngredient[]): number {
+  const room = all.reduce((sum, each) => sum + each.grams * sodaTakenByGram(each.ingredient), 0);
+  const soda = all
+    .filter(({ ingredient }) => ingredient.part === 'soda')
+    .reduce((sum, each) => sum + each.grams, 0);
+  return 0 < soda ? (room * line.grams) / soda : 0;
 }
 
 function formulaLine(line: WeighedIngredient, flour: number): FormulaLine {

@@ -163,6 +163,16 @@ export const menuCodes = {
     when: 'An ingredient may hold something that a guest must not have.',
     next: 'Read the label before it goes into the box.',
   },
+  MENU_TITLE_CONTRADICTED: {
+    kind: 'notice',
+    when: 'A dish is called free of something that an ingredient holds.',
+    next: 'Take another ingredient, or call the dish what it is. Serve it to nobody who must not have it.',
+  },
+  MENU_TITLE_NOT_CHECKED: {
+    kind: 'notice',
+    when: 'A dish is called free of something, and its labels or its keeping apart are not checked.',
+    next: 'Read the labels, and mark the dish to be kept free, so that oven, hands and tools are kept apart.',
+  },
   MENU_DIVISION_LEFT_OVER: {
     kind: 'notice',
     when: 'The pieces of a recipe do not add up to its dough.',

@@ -37,7 +37,7 @@ const breaks = (found: Allergen, need: Allergen) =>
  * Allergens of a dish: as the ingredients say, as the cook says. What the larder knows for certain
  * is added once more, so that an ingredient that nobody filled in still errs on the safe side.
  */
-export function allergensIn(recipe: Recipe): readonly Allergen[] {
+export function allergensIn(recipe: Pick<Recipe, 'ingredients' | 'contains'>): readonly Allergen[] {
   const found = new Set<Allergen>(recipe.contains);
   for (const each of recipe.ingredients) {
     for (const allergen of [...each.allergens, ...(foodOf(each)?.allergens ?? [])]) {

@@ -22,6 +22,7 @@ import { type LineRole, piecesOf, type TextPiece } from './text-lines.ts';
 import { type CoalsRead, type CoreRead, coalsIn, coreIn } from './text-oven.ts';
 import { recipeFor } from './text-recipe.ts';
 import { type StepRead, stepsRead } from './text-steps.ts';
+import { titleNotices } from './title-claims.ts';
 
 /** What the cook corrects; pieces are named by their number in `pieces`. */
 export interface RecipeCorrections {
@@ -153,9 +154,16 @@ function readFrom(reading: Reading): RecipeText {
     ...facts,
     ...given('recipe', made?.recipe),
     unread,
-    notices: [...textNotices(kind, unread, made !== undefined), ...(made?.notices ?? [])],
+    notices: [
+      ...(made === undefined ? [] : titleNotices(asDish(made.recipe), made.recipe)),
+      ...textNotices(kind, unread, made !== undefined),
+      ...(made?.notices ?? []),
+    ],
   };
 }
+
+/** Nothing keeps a pasted recipe apart yet. */
+const asDish = ({ id, name }: Recipe) => ({ id, name, freeFrom: false });
 
 const MOST_TITLE = 100;
 

@@ -9,6 +9,7 @@ import { labelsToCheck, unfitFor } from './needs.ts';
 import { dishPieces, recipeMass } from './pieces.ts';
 import { mouthsIn, portionsFor } from './portions.ts';
 import type { Ingredient, Recipe } from './recipe.ts';
+import { titleNotices } from './title-claims.ts';
 
 export interface MenuTrouble {
   readonly refusals: readonly Refusal[];
@@ -42,6 +43,7 @@ export function menuTrouble(menu: Menu, camp: Camp, notBefore?: ClockMinutes): M
     refusals.push(...own.map((each) => ({ ...each, about: { ...each.about, dish: dish.id } })));
     if (own.length === 0) refusals.push(...amountRefusals(dish, recipe, camp));
     notices.push(...labelNotices(dish, recipe, camp), ...pinNotices(dish, recipe));
+    notices.push(...titleNotices(dish, recipe));
   }
   return { refusals, notices: [...notices, ...nothingToEat(menu, camp)] };
 }

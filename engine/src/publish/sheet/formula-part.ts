@@ -6,12 +6,21 @@ import type { Ingredient } from '../../menu/recipe.ts';
 import type { Block } from '../document.ts';
 import type { Say } from '../say.ts';
 import { decimal, thousands } from '../speak-number.ts';
+import { deadPowder, insteadRows, isPowder, padded } from './dead-powder.ts';
 import { measureWord } from './phrases.ts';
 
-export function formulaBlocks({ formula, portions, recipe }: DishPlan, say: Say): readonly Block[] {
+export function formulaBlocks(
+  { formula, portions, recipe, leavening }: DishPlan,
+  say: Say,
+): readonly Block[] {
   const isDough = formula.flour > 0;
   const isChanged = formula.changes.length > 0;
+  const dead = deadPowder(leavening);
+  const columns = 3 + Number(isDough) + Number(isChanged);
   const rows = formula.lines.map(({ ingredient, grams, measure, bakersPercent }) => {
+    if (dead !== undefined && isPowder(ingredient)) {
+      return padded([ingredient.name, 'leave out', 'dead'], columns);
+    }
     const change = formula.changes.find((each) => each.ingredient === ingredient.name);
     return [
       ingredient.name,
@@ -33,7 +42,7 @@ export function formulaBlocks({ formula, portions, recipe }: DishPlan, say: Say)
         ...(isDough ? ["baker's %"] : []),
         ...(isChanged ? ['changed for height'] : []),
       ],
-      rows,
+      rows: dead === undefined ? rows : [...rows, ...insteadRows(dead, columns)],
       numeric: [false, true, true, true, true],
     },
     ...characterBlocks({ formula }, say),

@@ -7,6 +7,7 @@ import type { Block, SheetDocument } from '../document.ts';
 import { noticeBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
 import { decimal } from '../speak-number.ts';
+import { type DeadPowder, deadPowder, insteadRows, isPowder } from './dead-powder.ts';
 import { gasRows, heightRows, heightTable } from './leavening-part.ts';
 import { moveBlocks, riseRows, starterBlocks, waterRows } from './rise-part.ts';
 
@@ -31,7 +32,7 @@ export function leavenSheet(
     kind: 'leaven',
     title: `What raises ${name.toLowerCase()}`,
     blocks: [
-      ...weighBlocks(formula),
+      ...weighBlocks(formula, deadPowder(leavening)),
       {
         type: 'facts',
         rows: [
@@ -58,10 +59,12 @@ export const assumedOfBread = (
 
 const RAISES = ['powder', 'soda', 'yeast', 'acid'];
 
-function weighBlocks({ lines, changes }: Formula): readonly Block[] {
+function weighBlocks({ lines, changes }: Formula, dead?: DeadPowder): readonly Block[] {
   const rows = lines
     .filter(({ ingredient }) => RAISES.includes(ingredient.part))
     .map(({ ingredient, grams, measure }) => {
+      if (dead !== undefined && isPowder(ingredient))
+        return [ingredient.name, 'leave out', 'dead', ''];
       const was = changes.find((each) => each.ingredient === ingredient.name)?.was;
       return [
         ingredient.name,
@@ -76,7 +79,7 @@ function weighBlocks({ lines, changes }: Formula): readonly Block[] {
       type: 'table',
       caption: 'For the recipe as it is written',
       head: ['', 'weigh', 'or measure', 'the recipe says'],
-      rows,
+      rows: dead === undefined ? rows : [...rows, ...insteadRows(dead, 4)],
       numeric: [false, true, true, true],
     },
   ];

@@ -155,6 +155,13 @@ export const menuWords: Words = {
   MENU_CHECK_LABEL: (values, about, say) =>
     `Read the label of ${about.ingredient} for ${say.dish(about.dish ?? '')}: it may hold ` +
     `${values.allergen}, which ${values.who} must not have.`,
+  MENU_TITLE_CONTRADICTED: (values, about) =>
+    `"${values.title}" is called free of ${values.allergen}, and it is NOT: ` +
+    `${about.ingredient ?? 'the recipe itself'} holds it. Serve it to nobody who must not have it.`,
+  MENU_TITLE_NOT_CHECKED: (values) =>
+    `"${values.title}" is called free of ${values.allergen}: NOT CHECKED. ` +
+    (values.labels === '' ? '' : `Read the label of ${values.labels}. `) +
+    'Nothing keeps oven, hands and tools apart for it, until the dish is marked to be kept free.',
   MENU_DIVISION_LEFT_OVER: (values, about, say) =>
     `The pieces of ${say.dish(about.dish ?? '')} come to ${say.mass(num(values, 'piecesGrams'))}, the ` +
     `dough to ${say.mass(num(values, 'doughGrams'))}: the pieces are weighed so that all is used.`,
