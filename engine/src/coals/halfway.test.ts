@@ -239,7 +239,8 @@ describe('a rescue', () => {
   it('of one hot side offers only what can be noticed at the food: 5 K, or a minute of colour in 20 (ours)', () => {
     for (const inches of [8, 10, 12, 14, 16])
       for (const wind of [0, 0.8, 1.5, 3]) {
-        const { moves } = saved('one-side-hot', { wind, inches });
+        const { moves: all } = saved('one-side-hot', { wind, inches });
+        const moves = all.filter(({ evens }) => evens !== false); // a screen for the heat alone
         expect(moves.map((move) => move.feels)).toEqual(moves.map(() => 'side'));
         for (const move of moves) expect(-move.effect >= 5 || (move.browning ?? 0) >= 1).toBe(true);
       }

@@ -61,6 +61,7 @@ const wishTrouble = (request: CoalRequest): Refusal | undefined => {
     return refusal('COALS_HEAT_IMPOSSIBLE', path, about(request), {
       wantedKelvin: wish.wanted,
       airKelvin: air.temperature,
+      highestKelvin: COALS_RANGE.wantedKelvin.highest,
     });
   if (!isWithin(wish.minutes, COALS_RANGE.stayMinutes))
     return refusal('COALS_TIME_IMPOSSIBLE', path, about(request), { minutes: wish.minutes });

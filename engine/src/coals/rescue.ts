@@ -72,6 +72,25 @@ export interface RescueMove {
   readonly after: Minutes;
   /** Where the effect rests on a guess: it may be nothing, and is hardly more than this. */
   readonly most?: KelvinDifference;
+  /** One side is hot, and this helps the heat alone: the sides stay as unlike as they are. */
+  readonly evens?: false;
+}
+
+/** Why something that is usually done is not among the moves. */
+export type WhyNot =
+  | 'too-few-below'
+  | 'too-few-above'
+  | 'no-room'
+  | 'no-ash'
+  | 'screened'
+  | 'calm'
+  | 'no-food'
+  /** Run, and told by no thermometer of a camp; or for the worse. */
+  | 'not-felt';
+
+export interface LeftOut {
+  readonly do: RescueMove['do'];
+  readonly why: WhyNot;
 }
 
 export type Feels = 'oven' | 'lid' | 'floor' | 'side' | 'load';
@@ -80,6 +99,8 @@ export interface Rescue {
   readonly symptom: Symptom;
   /** Three, in the order in which they are tried; fewer where less can be done. */
   readonly moves: readonly RescueMove[];
+  /** Where they are fewer than three: what was thought of and why it is not among them. */
+  readonly leftOut?: readonly LeftOut[];
   /** COALS_NO_FIRE, where no move can help. */
   readonly notices?: readonly Notice[];
 }
@@ -92,6 +113,7 @@ const TRIES: Readonly<Record<Symptom, readonly Try[]>> = {
     ['take-below', 'floor'],
     ['raise-oven', 'floor'],
     ['below-to-above', 'floor'],
+    ['take-above', 'floor'],
   ],
   'top-pale': [
     ['knock-ash', 'lid'],
@@ -142,15 +164,32 @@ export const rescue = (asked: {
   const out = noFire(state, now);
   if (out) return { symptom, moves: [], notices: [out] };
   const usual = runOn(now.setting, now.moment, { minutes: WATCH_MINUTES });
-  if (symptom === 'one-side-hot') return { symptom, moves: sideMoves(state, now, usual) };
+  if (symptom === 'one-side-hot') return { symptom, ...sideMoves(state, now, usual) };
   const moves: RescueMove[] = [];
+  const leftOut: LeftOut[] = [];
   for (const [move, feels] of TRIES[symptom]) {
+    if (moves.length === MOVES) break;
     const coals = coalsFor(move, state, now);
-    if (moves.length === MOVES || coals === undefined) continue;
+    if (coals === undefined) {
+      leftOut.push({ do: move, why: whyNot(move, state, now) });
+      continue;
+    }
     const found = tried({ move, feels, coals }, state, now, usual);
     if (isWorthIt(found)) moves.push(found);
+    else leftOut.push({ do: move, why: 'not-felt' });
   }
-  return { symptom, moves };
+  return { symptom, moves, ...(moves.length < MOVES ? { leftOut } : {}) };
+};
+
+/** What stands in the way of a move that can't be made. */
+const whyNot = (move: RescueMove['do'], state: FireState, now: FireNow): WhyNot => {
+  if (move === 'take-above') return 'too-few-above';
+  if (move === 'take-below') return 'too-few-below';
+  if (move === 'below-to-above')
+    return liveCoals(now.moment, 'below') < 3 ? 'too-few-below' : 'no-room';
+  if (move === 'screen-wind') return state.screened ? 'screened' : 'calm';
+  if (move === 'wait') return 'no-food';
+  return move === 'knock-ash' ? 'no-ash' : 'no-room';
 };
 
 /** Bared coals burn up sooner: what would leave the oven cooler by that is no help. */
@@ -252,24 +291,45 @@ const SHIFTS = {
 /** A side less hot by this, or browning so much later in twenty minutes, can be told on a crust. */
 const NOTICED = { kelvins: 5, minutes: 1 } as const; // ours: 10 F, and a minute of colour
 
-/** What can be done about a hot side, each move run on the plates; only what can be noticed. */
+/**
+ * What can be done about a hot side, each move run on the plates; only what can be noticed. A screen
+ * where wind blows is offered for the heat it brings, and said to even nothing where it does not.
+ */
 const sideMoves = (
   state: FireState,
   now: FireNow,
   usual: readonly OvenMoment[],
-): readonly RescueMove[] => {
+): Pick<Rescue, 'moves' | 'leftOut'> => {
   const sight = sideSight(state, now, usual);
-  const wind = state.air.wind * screenShare();
-  const canScreen = coalsFor('screen-wind', state, now) !== undefined;
-  const moves: readonly SideMove[] = [
-    { do: 'turn' },
-    ...evenestShift(sight, state, now),
-    ...(canScreen ? [{ do: 'screen-wind', windMetresPerSecond: wind } as const] : []),
+  const shift = evenestShift(sight, state, now);
+  const turned = sideEffect(sight, { do: 'turn' });
+  const leftOut: LeftOut[] = [
+    ...(isNoticed(turned) ? [] : [{ do: 'turn', why: 'not-felt' } as const]),
+    ...(shift.length > 0 ? [] : [{ do: SHIFTS[sight.worse][0], why: 'not-felt' } as const]),
   ];
-  return moves
+  const evening = [...(isNoticed(turned) ? [{ do: 'turn' } as const] : []), ...shift]
     .map((move) => ({ move, effect: sideEffect(sight, move) }))
     .filter(({ effect }) => isNoticed(effect))
     .map(({ move, effect }) => sideMove(move, effect, state));
+  const screen = screenMove(sight, state, now, usual);
+  const moves = 'why' in screen ? evening : [...evening, screen];
+  return { moves, leftOut: [...leftOut, ...('why' in screen ? [screen] : [])] };
+};
+
+const screenMove = (
+  sight: SideSight,
+  state: FireState,
+  now: FireNow,
+  usual: readonly OvenMoment[],
+): RescueMove | LeftOut => {
+  const coals = coalsFor('screen-wind', state, now);
+  if (coals === undefined) return { do: 'screen-wind', why: whyNot('screen-wind', state, now) };
+  const wind = state.air.wind * screenShare();
+  const move = { do: 'screen-wind', windMetresPerSecond: wind } as const;
+  const effect = sideEffect(sight, move);
+  if (isNoticed(effect)) return sideMove(move, effect, state);
+  const heat = tried({ move: 'screen-wind', feels: 'oven', coals }, state, now, usual);
+  return isWorthIt(heat) ? { ...heat, evens: false } : { do: 'screen-wind', why: 'not-felt' };
 };
 
 /** The few coals whose shift, or taking away, leaves the sides most alike; none if it helps little. */

@@ -1,6 +1,7 @@
 // The weather: one plain block for the whole time, and the hours under a fold.
 
 import { useRef } from 'react';
+import { usualWeather } from '#engine';
 import {
   ClockField,
   clockShown,
@@ -158,10 +159,16 @@ function usePlainChange(
   };
 }
 
+/** As the engine has it where nobody says: one source for every form. */
+const USUAL_HOUR = {
+  air: `${Math.round(usualWeather.air - 273.15)} °C`,
+  wind: `${Math.round(10 * usualWeather.wind) / 10} m/s`,
+};
+
 function Hours({ form, hours }: HoursProps) {
   const { clock } = useReader().reader;
   const add = () => {
-    const { at: _, ...last } = hours.at(-1) ?? { air: '16 °C', wind: '2 m/s' };
+    const { at: _, ...last } = hours.at(-1) ?? USUAL_HOUR;
     form.set(['weather'], [...hours, { at: '18:00', ...last }]);
   };
   return (

@@ -2,7 +2,7 @@
 
 import type { Move } from '../../coals/coal-plan.ts';
 import { shovelsFor } from '../../coals/fuel.ts';
-import type { Feels, Rescue, RescueMove, Symptom } from '../../coals/rescue.ts';
+import type { Feels, Rescue, RescueMove, Symptom, WhyNot } from '../../coals/rescue.ts';
 import { degrees, minutes } from '../../quantity/unit.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import type { Say } from '../say.ts';
@@ -24,7 +24,9 @@ export function whatNowSheet(asked: WhatNowAsked, say: Say): SheetDocument {
     notices.length > 0
       ? [paragraph(laid)]
       : [
-          paragraph(`${laid} Try them in this order, and wait between.`),
+          paragraph(
+            rescue.moves.length > 1 ? `${laid} Try them in this order, and wait between.` : laid,
+          ),
           ...movesBlocks(rescue, door, say),
         ];
   const title = LOOKS[rescue.symptom];
@@ -40,31 +42,79 @@ const LOOKS: Readonly<Record<Symptom, string>> = {
   late: 'Late',
 };
 
-function movesBlocks({ moves, symptom }: Rescue, { fuel }: Door, say: Say): readonly Block[] {
+function movesBlocks(rescue: Rescue, { fuel }: Door, say: Say): readonly Block[] {
+  const { moves, symptom } = rescue;
   const wood = fuel === 'wood-coals';
-  if (moves.length === 0) return [paragraph(nothingPhrase(symptom))];
   const rows = moves.map((move, index) => ({
     when: String(index + 1),
     what: sentenceCase(rescueWords(move, wood)),
     note: effectPhrase(move, say),
   }));
-  const fewer = moves.length < 3 ? [paragraph(noMorePhrase(symptom))] : [];
-  return [{ type: 'steps', rows }, ...fewer];
+  const isEvened = moves.some(({ evens }) => evens !== false);
+  const more = symptom === 'one-side-hot' ? ANOTHER_CAUSE[isEvened ? 'again' : 'instead'] : '';
+  const instead = moves.length === 0 && symptom !== 'one-side-hot' ? INSTEAD[symptom] : '';
+  const fewer = [leftOutPhrase(rescue, say), more, instead].filter((part) => part !== '').join(' ');
+  return [
+    ...(rows.length === 0 ? [] : [{ type: 'steps', rows } as const]),
+    ...(fewer === '' ? [] : [paragraph(fewer)]),
+  ];
 }
 
-const ANOTHER_CAUSE =
+const CAUSES =
   'coals in a heap on one side, an oven that leans, food off the middle. Level the oven and lay the ' +
   'ring anew.';
+const ANOTHER_CAUSE = {
+  again: `Hot again after that? Look for ${CAUSES}`,
+  instead: `Wind and coals laid in their rings make no side hotter by what can be noticed. Look for ${CAUSES}`,
+};
 
-const nothingPhrase = (symptom: Symptom) =>
-  symptom === 'one-side-hot'
-    ? `Wind and coals laid in their rings make no side hotter by what can be noticed. Look for ${ANOTHER_CAUSE}`
-    : 'No move with these coals brings what can be felt: lay fresh ones.';
+/** Where no move with the coals as they lie is left; common practice, no source. */
+const INSTEAD: Readonly<Record<Exclude<Symptom, 'one-side-hot'>, string>> = {
+  'bottom-dark':
+    'Lift the food onto a rack or a ring of foil, or take it out and finish it in a cooler oven.',
+  'top-pale': 'Lay fresh coals on the lid.',
+  'coals-dying': 'Lay fresh coals.',
+  'raw-middle': 'Cover the crust with paper or foil under the lid and leave it in.',
+  late: 'Lay fresh coals, and serve something else first.',
+};
 
-const noMorePhrase = (symptom: Symptom) =>
-  symptom === 'one-side-hot'
-    ? `Nothing else evens the sides by what can be noticed. Hot again after that? Look for ${ANOTHER_CAUSE}`
-    : 'Nothing else helps with these coals.';
+/** What was thought of besides, and why it is not among the moves. */
+function leftOutPhrase({ leftOut = [], moves }: Rescue, say: Say): string {
+  if (leftOut.length === 0) return '';
+  const told = leftOut.map(({ do: move, why }) => `${MOVE_NAME[move]} (${WHY[why](say)})`);
+  return `${moves.length === 0 ? 'Thought of and left out' : 'Left out'}: ${told.join('; ')}.`;
+}
+
+const MOVE_NAME: Readonly<Record<RescueMove['do'], string>> = {
+  'take-below': 'take some from below',
+  'take-above': 'take some off the lid',
+  'add-above': 'add above',
+  'add-below': 'add below',
+  'below-to-above': 'move some from below to the lid',
+  'knock-ash': 'knock the ash off',
+  'screen-wind': 'a wind screen',
+  'raise-oven': 'raise the oven',
+  turn: 'a turn',
+  'shift-above': 'shift coals on the lid',
+  'shift-below': 'shift coals below',
+  'thin-above': 'thin the lid',
+  'thin-below': 'thin below',
+  wait: 'wait',
+};
+
+const WHY: Readonly<Record<WhyNot, (say: Say) => string>> = {
+  'too-few-below': () => 'too few lie there',
+  'too-few-above': () => 'too few lie there',
+  'no-room': () => 'no room',
+  'no-ash': () => 'there is hardly any',
+  screened: () => 'one stands there',
+  calm: () => 'no wind to screen',
+  'no-food': () => 'no food is in',
+  'not-felt': (say) => `it would change less than ${say.difference(FELT_KELVIN)}, or for the worse`,
+};
+
+/** As rescue.ts leaves out what no thermometer of a camp would tell. */
+const FELT_KELVIN = 2.8;
 
 const HALF_TURN = { kind: 'food', angle: degrees(180) } as const;
 
@@ -99,7 +149,8 @@ function effectPhrase(move: RescueMove, say: Say): string {
     return `${swap}${laterPhrase(move)}the hot side about ${much} less hot in ${wait}`;
   }
   const way = effect < 0 ? 'cooler' : 'hotter';
-  return `${FELT[feels]} about ${much} ${way} in ${wait}${guessPhrase(move, say)}`;
+  const uneven = move.evens === false ? '; for the heat only, it evens nothing' : '';
+  return `${FELT[feels]} about ${much} ${way} in ${wait}${guessPhrase(move, say)}${uneven}`;
 }
 
 /** Of the top; less than a minute in twenty can't be told. */

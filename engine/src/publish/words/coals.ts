@@ -80,7 +80,7 @@ export const coalsWords: Words = {
     `you have ${say.mass(number(values, 'onHandGrams'))}.`,
   COALS_HEAT_WANDERS: (values, about, say) =>
     `${say.ovenName(about.oven ?? '')} drifts to about ${say.oven(number(values, 'farthestKelvin'))} ` +
-    `near minute ${number(values, 'minute')}: make the check there.`,
+    `near ${say.minutes(number(values, 'minute'))}: make the check there.`,
   COALS_PREHEAT_SHORT: (values, about, say) =>
     `${say.ovenName(about.oven ?? '')} is only about ${say.oven(number(values, 'ovenKelvin'))} after ` +
     `${say.minutes(number(values, 'minute'))}: load it then all the same, or add coals above.`,
@@ -127,7 +127,7 @@ export const coalsWords: Words = {
   COALS_OVEN_OUTSIDE_RANGE: (values, about, say) =>
     `${say.ovenName(about.oven ?? '')} measures ${say.length(number(values, 'diameterMetres'))} across, ` +
     `${say.length(number(values, 'depthMetres'))} deep and ${say.mass(number(values, 'massGrams'))}: ` +
-    'coals can be planned for 8 to 16 inch ovens only.',
+    `coals can be planned for ovens of ${say.length(0.203)} to ${say.length(0.406)} across only.`,
   COALS_WIND_OUTSIDE_RANGE: (values, _about, say) =>
     `Wind at the oven, ${say.wind(number(values, 'windMetresPerSecond'))}: do not light a fire.`,
   COALS_HEAT_OUT_OF_REACH: (values, about, say) =>
@@ -136,7 +136,7 @@ export const coalsWords: Words = {
     (values.method === 'boil' ? ' Simmer it, with coals on its lid too.' : ''),
   COALS_HEAT_IMPOSSIBLE: (values, _about, say) =>
     `An oven heat of ${say.oven(number(values, 'wantedKelvin'))} can not be planned: ask for one ` +
-    'above the air and below 290 °C (555 °F).',
+    `above the air and up to ${say.oven(number(values, 'highestKelvin'))}.`,
   COALS_TIME_IMPOSSIBLE: (values, _about, say) =>
     `A time in the oven of ${say.minutes(number(values, 'minutes'))} can not be planned: ` +
     'give one from a minute to twelve hours.',
