@@ -160,7 +160,7 @@ function usePlainChange(
 }
 
 /** As the engine has it where nobody says: one source for every form. */
-const USUAL_HOUR = {
+const USUAL_HOUR: Readonly<Record<string, unknown>> = {
   air: `${Math.round(usualWeather.air - 273.15)} °C`,
   wind: `${Math.round(10 * usualWeather.wind) / 10} m/s`,
 };
