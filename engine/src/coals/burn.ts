@@ -64,10 +64,13 @@ interface BurnPlace {
  * @source  burnWind (rate ~ U^0.5), bergman2011 9.9 (third powers), coalsOvenModelNotes 5.4
  */
 export const burnoutMinutes = (piece: Pick<FuelPiece, 'life'>, place: BurnPlace): number => {
-  const forced = Math.sqrt(place.windMetresPerSecond / OWN_DRAUGHT);
-  const rate = Math.cbrt(1 + forced ** 3);
+  const rate = draughtRate(place.windMetresPerSecond);
   return (STILL_BURNOUT_MINUTES * piece.life) / (rate * thinAirStrength(place.pressurePascals));
 };
+
+/** How much quicker a coal burns in this wind than in calm air. */
+export const draughtRate = (windMetresPerSecond: number): number =>
+  Math.cbrt(1 + Math.sqrt(windMetresPerSecond / OWN_DRAUGHT) ** 3);
 
 /** Age at which a coal has half the power it was laid with. @source coalsBurnNotes (derived) */
 const HALF_POWER_BURNT = 1 - (1 - LAID_BURNT) / 4;

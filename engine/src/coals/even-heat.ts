@@ -3,8 +3,9 @@
 // Sources: placement.ts, turning.ts, unevenness.ts; turningRule for the longest dwell.
 
 import type { CoalRequest, CoalSet, Turn, Unevenness } from './coal-plan.ts';
-import { type Counted, type Counts, firstCounts } from './count.ts';
+import { type Counted, firstCounts } from './count.ts';
 import { evenest, evenestBelow } from './evenest.ts';
+import type { Counts } from './feed-wish.ts';
 import { FOOD_SHARE, type FoodView, facesSeen, foodSight, GAP_SHARE } from './food-sight.ts';
 import { bakeMean, ironPlates, ROUGH_HOW } from './iron-plates.ts';
 import { setAbove, setBelow } from './placement.ts';

@@ -3,8 +3,8 @@
 
 import type { NoticeValues } from '../notice/notice.ts';
 import type { CoalRequest } from './coal-plan.ts';
+import { laid } from './coals-ahead.ts';
 import { type Counted, upMinute } from './count.ts';
-import { laid } from './feeding.ts';
 import { runOn } from './fire-state.ts';
 import { heldKelvin } from './hold.ts';
 import { coalsUpWithLid, holdCaseFor, upDeadline } from './need.ts';

@@ -14,17 +14,11 @@ import type {
   FactorRun,
   Move,
 } from './coal-plan.ts';
-import {
-  boiledOffGrams,
-  type Counted,
-  type Counts,
-  coalsInAll,
-  countCoals,
-  recounted,
-} from './count.ts';
+import { boiledOffGrams, type Counted, coalsInAll, countCoals, recounted } from './count.ts';
 import { curveOf } from './curve.ts';
 import { type EvenHeat, evenHeat } from './even-heat.ts';
 import { beliefsFor, believed } from './factors.ts';
+import type { Counts } from './feed-wish.ts';
 import { boilOutOfReach } from './floor-limit.ts';
 import { foodInMinute } from './food-in.ts';
 import { fuelPiece, shovelsFor } from './fuel.ts';

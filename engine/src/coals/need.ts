@@ -4,7 +4,8 @@
 import { type Joules, type Kelvin, kelvin } from '../quantity/unit.ts';
 import { LAID_BURNT, MID_LIFE_BURNT, meanStrength } from './burn.ts';
 import type { CoalRequest } from './coal-plan.ts';
-import { laid, type Need } from './feeding.ts';
+import { laid } from './coals-ahead.ts';
+import type { Need } from './feed-wish.ts';
 import type { OvenBody } from './geometry.ts';
 import { coalsToHold, type HoldCase } from './hold.ts';
 import type { FloorTouch, LoadState } from './load.ts';

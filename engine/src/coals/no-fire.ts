@@ -5,7 +5,7 @@
 import { type Notice, type NoticeValues, notice } from '../notice/notice.ts';
 import { fromFahrenheit, type Kelvin, kelvin } from '../quantity/unit.ts';
 import { strengthAt } from './burn.ts';
-import { laid } from './feeding.ts';
+import { laid } from './coals-ahead.ts';
 import { type FireNow, type FireState, runOn } from './fire-state.ts';
 import { coalsToHold } from './hold.ts';
 import { ashOverMinutes } from './lighting.ts';

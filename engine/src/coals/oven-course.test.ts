@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import scipy from '../../validation/coals/oven-scipy.json' with { type: 'json' };
 import { type Change, coalRequest, withTrialCoals } from '../../validation/coals/requests.ts';
 import { LAID_BURNT } from './burn.ts';
-import { laid } from './feeding.ts';
+import { laid } from './coals-ahead.ts';
 import { type Act, type OvenCourse, ovenCourse } from './oven-course.ts';
 import { fourth, STEFAN_BOLTZMANN } from './parameters.ts';
 import {

@@ -2,8 +2,9 @@
 // stand, so that a weaker coal or a move shows what it does.
 
 import type { CoalRequest } from './coal-plan.ts';
+import { laid } from './coals-ahead.ts';
 import type { Counted } from './count.ts';
-import { laid, laidFirst, lidOffSeconds } from './feeding.ts';
+import { laidFirst, lidOffSeconds } from './feeding.ts';
 import {
   minuteLater,
   type OvenMoment,

@@ -12,8 +12,8 @@ import {
   minutes,
 } from '../quantity/unit.ts';
 import { ASH_GAIN, hasAsh, withAshOff } from './ash.ts';
+import { standingRoom } from './coals-ahead.ts';
 import { beliefsFor, believed } from './factors.ts';
-import { standingRoom } from './feeding.ts';
 import { type FireNow, type FireState, fireNow, liveCoals, runOn } from './fire-state.ts';
 import { shovelsFor } from './fuel.ts';
 import { farthest, momentAfter } from './moves.ts';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { coalRequest, withTrialCoals } from '../../validation/coals/requests.ts';
 import trial from '../../validation/coals/trial-model.json' with { type: 'json' };
 import { kelvin, toFahrenheit } from '../quantity/unit.ts';
-import { laid } from './feeding.ts';
+import { laid } from './coals-ahead.ts';
 import { minuteLater, type OvenMoment, type RunSetting, startMoment, withLoadIn } from './run.ts';
 import { siteFor } from './site.ts';
 

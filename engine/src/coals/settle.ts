@@ -54,10 +54,10 @@ const SHARES = [0.62, 0.72, 0.82] as const;
  * over a thin batter, as camp practice has it, is up to a third more. Each has its price, below.
  */
 const TOTALS = { least: 0.8, most: 1.35 } as const;
-/** Fewer than one between every two legs are no ring: the floor would be cold between them. Judged. */
-const LEAST_BELOW = 3;
+/** Fewer than a coal to every four places of its ring leave a floor cold between them. Judged. */
+const LEAST_OF_RING = 1 / 4;
 /** A coal more must be worth as many minutes. */
-const COAL_PRICE_MINUTES = 0.25;
+const COAL_PRICE_MINUTES = 0.15;
 /** Layouts that are run for one load at most; it takes about half of them. */
 const MOST_RUNS = 30;
 
@@ -192,7 +192,7 @@ const boundsOf = ({ request, first }: Judged): ((counts: Counts) => Counts) => {
   const down = (coals: number) => Math.floor(coals / handful) * handful;
   const lid = down(room.lidAll);
   const ring = Math.max(handful, down(room.floorRing));
-  const least = Math.min(ring, Math.max(handful, Math.ceil(LEAST_BELOW / handful) * handful));
+  const least = Math.min(ring, Math.max(handful, inHandfuls(request, LEAST_OF_RING * ring)));
   return (counts) => {
     const below = Math.min(ring, Math.max(least, counts.below));
     const fewest = Math.ceil((TOTALS.least * all - below) / handful) * handful;

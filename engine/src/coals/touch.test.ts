@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { coalRequest } from '../../validation/coals/requests.ts';
 import type { Joules, Kelvin } from '../quantity/unit.ts';
 import { kelvin, squareMetres, watts } from '../quantity/unit.ts';
-import { laid } from './feeding.ts';
+import { laid } from './coals-ahead.ts';
 import type { Load } from './load.ts';
 import { ovenCourse } from './oven-course.ts';
 import { minuteLater, type OvenMoment, startMoment, withLoadIn } from './run.ts';
