@@ -88,6 +88,15 @@ describe('emberwright rise', () => {
   });
 });
 
+describe('a crumb at a height', () => {
+  it("is named where it can't get so hot, with the heat that works: 3 K below the boil (crumb-below-boil)", () => {
+    const high = command('leaven', '--what', 'round-loaf', '--height', '4500 m');
+    // Water boils at 84.95 °C between the rows of 4,000 and 5,000 m (iapws-fluids 86.63 and 83.27).
+    expect(high.out()).toMatch(/Water boils at 85 °C here, so take it out at\s+82 °C inside/);
+    expect(command('leaven', '--what', 'round-loaf').out()).not.toMatch(/Water boils/);
+  });
+});
+
 describe('emberwright mix', () => {
   it('weighs the bags, says what is added at camp, how long they keep and how many bakes a tin holds', () => {
     const { exit, out } = command('mix', '--what', 'fire-bread', '--bags', '4');

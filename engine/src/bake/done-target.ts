@@ -18,7 +18,7 @@ export const BELOW_BOIL_KELVIN = 3;
  */
 export function doneTargetFor(asked: {
   readonly recipe: Recipe;
-  readonly air: Air;
+  readonly air: Pick<Air, 'boiling'>;
   readonly leastCore?: Kelvin;
 }): { readonly done: DoneTarget; readonly notices: readonly Notice[] } {
   const { recipe, air, leastCore } = asked;

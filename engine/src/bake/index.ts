@@ -5,6 +5,7 @@ export { bakeFor } from './bake-for.ts';
 export type { BakePlan, DoneSign, DoneTarget } from './bake-plan.ts';
 export type { BakeRequest } from './bake-request.ts';
 export { type BakeCode, bakeCodes } from './codes.ts';
+export { doneTargetFor } from './done-target.ts';
 export * from './handling/index.ts';
 export { heatWishFor, wantedOvenFor, wantsHotOven } from './heat-wish.ts';
 export { bakeJudge } from './judge.ts';

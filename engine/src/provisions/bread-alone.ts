@@ -2,6 +2,8 @@
 // it, and how it is carried dry. What `leaven`, `rise` and `mix` ask alike.
 // Sources: as formula/ and formula/mixes/; the air and the height where nobody said them are ours.
 
+import { doneTargetFor } from '../bake/index.ts';
+import { boilingPointAt, pressureAtElevation } from '../camp/index.ts';
 import {
   type DishLeavening,
   type DoughStands,
@@ -50,8 +52,8 @@ export interface BreadAlone {
   readonly leavening: DishLeavening;
 }
 
-/** The recipe as it is written, once, in this air at this height. */
-export function breadAlone({ recipe, air, elevation, ...more }: BreadWish): BreadAlone {
+/** The recipe as it is written, once, in this air at this height; also where its crumb can't get so hot. */
+export function breadAlone({ recipe, elevation, air: outside, ...more }: BreadWish): BreadAlone {
   const dish: MenuDish = {
     id: recipe.id,
     name: recipe.name,
@@ -60,16 +62,18 @@ export function breadAlone({ recipe, air, elevation, ...more }: BreadWish): Brea
     freeFrom: false,
     pins: {},
   };
-  const formula = formulaFor({ dish, recipe, factor: 1, elevation, air });
+  const formula = formulaFor({ dish, recipe, factor: 1, elevation, air: outside });
   const leavening = dishLeavening({
     formula,
     recipe,
     elevation,
     serveAt: dish.serveAt,
-    airAt: () => air,
+    airAt: () => outside,
     ...more,
   });
-  return { formula, leavening };
+  const air = { boiling: boilingPointAt(pressureAtElevation(elevation)) };
+  const { notices } = doneTargetFor({ recipe, air });
+  return { formula, leavening: { ...leavening, notices: [...leavening.notices, ...notices] } };
 }
 
 export interface DryMix {

@@ -26,7 +26,7 @@ export function leavenSheet(
 ): SheetDocument {
   const { gas, height } = leavening;
   const notices = [...formula.notices, ...leavening.notices].filter(({ code }) =>
-    /^FORMULA_(HEIGHT|ALREADY|POWDER|SODA|LEAVENING)/.test(code),
+    /^FORMULA_(HEIGHT|ALREADY|POWDER|SODA|LEAVENING)|^BAKE_TARGET/.test(code),
   );
   return {
     kind: 'leaven',
