@@ -5,3 +5,5 @@ export { timetableCodes } from './codes.ts';
 export type * from './day-sheet.ts';
 export type * from './doubt/doubt.ts';
 export { adviseDay, planTimetable, type TimetableOptions } from './plan-timetable.ts';
+export { replan } from './replan/replan.ts';
+export type * from './replan/slip.ts';

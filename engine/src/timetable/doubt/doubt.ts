@@ -57,6 +57,8 @@ export interface Buy extends DoubtSource {
 export interface DoubtWish {
   readonly seed: number;
   readonly runs: number;
+  /** Tasks that have begun or are done: nothing is drawn for them. */
+  readonly known?: ReadonlySet<number>;
 }
 
 /** @tuned so that the share in time of the demo camps moves by less than three in a hundred */
@@ -76,7 +78,7 @@ export function dayDoubt(
   wish: DoubtWish,
 ): DayDoubt {
   const runs = Math.max(1, Math.round(wish.runs));
-  const dayRuns = new DayRuns(request, day, plan, { seed: wish.seed, runs });
+  const dayRuns = new DayRuns(request, day, plan, { ...wish, runs });
   const plain = dayRuns.served();
   const inTime = shareInTime(plain, dayRuns);
   return {
@@ -119,7 +121,7 @@ class DayRuns {
     this.day = day;
     this.wanted = day.dishes.map(({ work }) => work.dish.serveAt);
     this.#network = networkOf(day, plan);
-    this.#drawn = drawnTasks(request, day);
+    this.#drawn = drawnTasks(request, day).filter(({ task }) => !wish.known?.has(task));
     this.#ashOver = plan.batches.length > 0 ? leadOf(day) * ASH_OVER_SHARE : 0;
     const own = new Map(this.#drawn.map(({ source }) => [`${source.kind} ${source.dish}`, source]));
     this.sources = [...own.values(), ...(this.#ashOver > 0 ? [{ kind: 'ash-over' as const }] : [])];

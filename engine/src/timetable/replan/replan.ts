@@ -1,0 +1,262 @@
+// Something slipped: what now? The past and every pin stand; the same order later is tried first, then
+// only the dishes that are hit are planned anew, then all that is left. At most two offers, each of
+// them checked.
+// Weakness: lit coals keep the oven they were lit for, unless they would be too old for it.
+
+import { type Notice, notice } from '../../notice/notice.ts';
+import { minutes } from '../../quantity/unit.ts';
+import type { Plan } from '../../solver/problem.ts';
+import { searchPlan } from '../../solver/search.ts';
+import { checkTimetable } from '../check-timetable.ts';
+import type { DaySheet, TimetableRequest, Violation } from '../day-sheet.ts';
+import { RUNS } from '../doubt/doubt.ts';
+import { type DayWork, dayWork } from '../work.ts';
+import { type Changed, changedRequest, unpinned } from './changed-request.ts';
+import { changeCost, movesBetween } from './moves.ts';
+import { namedAs, washedBefore } from './named-as.ts';
+import { type RestOfDay, restOfDay } from './rest-of-day.ts';
+import { shiftedPlan } from './shift.ts';
+import type { Offer, ReplanAsked, Replanned } from './slip.ts';
+import { type DayState, dayState } from './state.ts';
+import { wholeDay } from './whole-day.ts';
+
+/**
+ * What can be done from now on, as at most two whole days.
+ *
+ * @returns  least change first, then least late where that is sooner; none is sound where the
+ *           `violations` of the only offer say so. `asks` are for the cook to decide.
+ * @notice   TIMETABLE_REPLAN_PIN and its like, in `asks`
+ */
+export function replan(asked: ReplanAsked): Replanned {
+  const changed = changedRequest(asked, asked.slips);
+  const offers = offersFor(asked, changed);
+  const pins = pinnedAhead(asked, changed.request);
+  const isSound = offers.some(({ violations }) => violations.length === 0);
+  if (isSound || pins.length === 0) return { offers, asks: changed.asks };
+  const freed = { ...changed, request: unpinned(changed.request, new Set(pins)) };
+  const better = offersFor(asked, freed);
+  if (!better.some(({ violations }) => violations.length === 0))
+    return { offers, asks: changed.asks };
+  return {
+    offers: better,
+    asks: [...changed.asks, ...pins.map((dish) => pinAsk(changed, dish, better))],
+  };
+}
+
+/** Dishes with a pinned minute that has not come, or came and went with nothing laid. */
+function pinnedAhead({ sheet, now }: ReplanAsked, { dishes }: TimetableRequest): readonly string[] {
+  return dishes.flatMap(({ dish }) => {
+    const lay = sheet.jobs.find((job) => job.kind === 'lay-coals' && job.dish === dish.id);
+    const isAhead = lay === undefined || lay.end > now;
+    return dish.pins.coalsOnAt !== undefined && isAhead ? [dish.id] : [];
+  });
+}
+
+function pinAsk({ request }: Changed, dish: string, offers: readonly Offer[]): Notice {
+  const pinned = request.dishes.find((work) => work.dish.id === dish)?.dish.pins.coalsOnAt ?? 0;
+  const lay = offers[0]?.sheet.jobs.find((job) => job.kind === 'lay-coals' && job.dish === dish);
+  const values = { pinnedClockMinutes: pinned, foundClockMinutes: lay?.end ?? pinned };
+  return notice('TIMETABLE_REPLAN_PIN', 'stop', { dish }, values);
+}
+
+/** A day that could be offered. */
+interface Candidate extends Omit<Offer, 'kind'> {
+  readonly cost: number;
+}
+
+interface Ground {
+  readonly asked: ReplanAsked;
+  readonly request: TimetableRequest;
+  readonly day: DayWork;
+  readonly sheet: DaySheet;
+  readonly state: DayState;
+  readonly later: Changed['later'];
+}
+
+function offersFor(asked: ReplanAsked, { request, later }: Changed): readonly Offer[] {
+  const wish = { isFreeFromFirst: isFreeFromFirst(asked.sheet), isLoose: true };
+  const bare = dayWork(request, wish);
+  const washFirst = washedBefore(asked.sheet, bare);
+  const day = washFirst.size === 0 ? bare : dayWork(request, { ...wish, washFirst });
+  const sheet = namedAs(day, asked.sheet);
+  const state = dayState({ ...asked, sheet }, day);
+  const ground: Ground = { asked, request, day, sheet, state, later };
+  const fresh = litNow(ground);
+  const first = candidatesWith(ground, fresh);
+  // Where coals that burn already would be too old by then, the day is tried with new ones.
+  const isDone = first.some(({ violations }) => violations.length === 0);
+  const candidates =
+    isDone || fresh.size === 0 ? first : [...first, ...candidatesWith(ground, new Set())];
+  return chosen(candidates);
+}
+
+const isFreeFromFirst = (sheet: DaySheet) =>
+  !sheet.notices.some(({ code }) => code === 'TIMETABLE_FREE_FROM_NOT_FIRST');
+
+/** Lightings that were lit and caught. */
+function litNow({ sheet, state, asked }: Ground): ReadonlySet<string> {
+  const failed = new Set(
+    asked.slips.flatMap((slip) => (slip.kind === 'chimney-failed' ? [slip.lighting] : [])),
+  );
+  return new Set(
+    sheet.lightings.flatMap(({ id }) =>
+      failed.has(id) || (state.get(id)?.state ?? 'open') === 'open' ? [] : [id],
+    ),
+  );
+}
+
+function candidatesWith(ground: Ground, lit: ReadonlySet<string>): readonly Candidate[] {
+  const all = restWith(ground, lit, new Set());
+  const shifts = [ground.later, new Map<string, number>()].slice(0, ground.later.size > 0 ? 2 : 1);
+  const shifted = shifts
+    .map((later) => shiftWith(ground, all, { lit, later }))
+    .find((plan) => plan !== undefined);
+  const found: Candidate[] = [];
+  if (shifted !== undefined)
+    found.push(candidate(ground, { how: 'shift', rest: all, lit }, shifted));
+  const kept = untouched(ground, shifted);
+  if (kept.size > 0) {
+    const part = restWith(ground, lit, kept);
+    const plan = searched(ground, part);
+    found.push(candidate(ground, { how: 'affected', rest: part, lit }, plan));
+  }
+  const isQuiet = found.some(({ violations, lateBy }) => violations.length === 0 && lateBy === 0);
+  if (isQuiet) return found;
+  found.push(candidate(ground, { how: 'all', rest: all, lit }, searched(ground, all)));
+  return found;
+}
+
+const restWith = (
+  { day, state, sheet, request, asked }: Ground,
+  lit: ReadonlySet<string>,
+  kept: ReadonlySet<number>,
+): RestOfDay =>
+  restOfDay({
+    day,
+    state,
+    lightings: sheet.lightings,
+    jobs: sheet.jobs,
+    hands: request.camp.hands,
+    now: asked.now,
+    kept,
+    lit,
+  });
+
+function shiftWith(
+  { sheet, state, asked }: Ground,
+  rest: RestOfDay,
+  wish: { readonly lit: ReadonlySet<string>; readonly later: ReadonlyMap<string, number> },
+): Plan | undefined {
+  const unlit = sheet.lightings.filter(({ id }) => !wish.lit.has(id));
+  return shiftedPlan({ rest, state, sheet, now: asked.now, unlit, later: wish.later });
+}
+
+const searched = ({ asked }: Ground, rest: RestOfDay): Plan =>
+  searchPlan(rest.day.problem, { seed: asked.seed ?? 1, decodes: asked.decodes ?? DECODES }).plan;
+
+/** As many as for a first plan. */
+const DECODES = 16;
+
+/** Groups of dishes in which nothing has to move; without a shift to tell by, none. */
+function untouched({ day, state }: Ground, shifted: Plan | undefined): ReadonlySet<number> {
+  if (shifted === undefined) return new Set();
+  const moved = new Set<number>();
+  day.problem.tasks.forEach((task, index) => {
+    const known = state.get(task.id);
+    if (known?.state !== 'open') return;
+    if (shifted.starts[index] !== known.start) moved.add(task.group);
+  });
+  const dishes = day.dishes.map(({ group }) => group).filter((group) => !moved.has(group));
+  return moved.size === 0 ? new Set() : new Set(dishes);
+}
+
+function candidate(
+  ground: Ground,
+  made: { readonly how: Offer['how']; readonly rest: RestOfDay; readonly lit: ReadonlySet<string> },
+  plan: Plan,
+): Candidate {
+  const { asked, request, sheet: old, state } = ground;
+  const sheet = wholeDay(
+    {
+      ...made,
+      request,
+      sheet: old,
+      state,
+      now: asked.now,
+      seed: asked.seed ?? 1,
+      doubtRuns: RUNS / 4,
+    },
+    plan,
+  );
+  const moves = movesBetween(old, sheet, state);
+  return {
+    how: made.how,
+    request,
+    sheet,
+    lateBy: minutes(Math.max(0, ...sheet.servings.map(({ lateBy }) => lateBy))),
+    moves,
+    violations: violationsAhead(ground, sheet),
+    cost: changeCost(moves),
+  };
+}
+
+/** What the checker finds, less what lies in the past and can't be helped. */
+function violationsAhead({ request, state, asked }: Ground, sheet: DaySheet): readonly Violation[] {
+  const found = checkTimetable(request, sheet).filter(
+    (each) => !isHistory(each, sheet, state, asked.now),
+  );
+  const early = sheet.jobs.flatMap((job): readonly Violation[] => {
+    const isPast = (state.get(job.id)?.state ?? 'open') !== 'open';
+    if (isPast || job.start >= asked.now) return [];
+    return [{ rule: 'not-before', jobs: [job.id], found: job.start, wanted: asked.now }];
+  });
+  return [...found, ...early];
+}
+
+function isHistory(violation: Violation, sheet: DaySheet, state: DayState, now: number): boolean {
+  const isPast = (id: string) => (state.get(id)?.state ?? 'open') !== 'open';
+  const jobs = violation.jobs.filter((id) => sheet.jobs.some((job) => job.id === id));
+  if (jobs.length > 0 && jobs.every(isPast)) return true;
+  // The step before it was done so long ago that no minute ahead would have been soon enough.
+  const [before] = jobs;
+  const isTooLong =
+    violation.rule === 'recipe-order' && Number(violation.found) > Number(violation.wanted);
+  if (isTooLong && before !== undefined && isPast(before)) {
+    return (state.get(before)!.end ?? now) + Number(violation.wanted) < now;
+  }
+  const outs = sheet.jobs.filter(
+    (job) =>
+      job.kind === 'take-out' && (job.load === violation.jobs[0] || job.dish === violation.jobs[0]),
+  );
+  return outs.length > 0 && outs.every(({ id }) => isPast(id)) && AFTER_OUT.has(violation.rule);
+}
+
+/** Rules about a load or a dish that nobody can mend once it is out. */
+const AFTER_OUT: ReadonlySet<string> = new Set([
+  'can-wait',
+  'turn-at-its-minute',
+  'add-coals-at-its-minute',
+  'cooked-long-enough',
+]);
+
+function chosen(candidates: readonly Candidate[]): readonly Offer[] {
+  const sound = candidates.filter(({ violations }) => violations.length === 0);
+  if (sound.length === 0) {
+    const least = candidates.toSorted(
+      (one, other) => one.violations.length - other.violations.length || one.lateBy - other.lateBy,
+    )[0];
+    return least === undefined ? [] : [offer('least-late', least)];
+  }
+  const change = sound.toSorted(
+    (one, other) => one.cost - other.cost || one.lateBy - other.lateBy,
+  )[0]!;
+  const late = sound.toSorted(
+    (one, other) => one.lateBy - other.lateBy || one.cost - other.cost,
+  )[0]!;
+  if (late.lateBy >= change.lateBy) return [offer('least-change', change)];
+  return [offer('least-change', change), offer('least-late', late)];
+}
+
+function offer(kind: Offer['kind'], { cost: _, ...made }: Candidate): Offer {
+  return { kind, ...made };
+}
