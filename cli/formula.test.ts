@@ -132,6 +132,30 @@ describe('emberwright formula', () => {
     expect(texts[1]).toBe(texts[0]);
   });
 
+  it('names a slipped spoon, and soda that finds no acid (sodaChemistry)', () => {
+    const stdin = (text: string) => {
+      let out = '';
+      run(['formula', '-'], {
+        ...realShell(),
+        columns: 100,
+        readText: () => text,
+        readBytes: () => new TextEncoder().encode(text),
+        out: (more: string) => {
+          out += more;
+        },
+        error: () => {},
+      } as Parameters<typeof run>[1]);
+      return out.replaceAll(/\s+/g, ' ');
+    };
+    expect(stdin('Salty\n2 cups flour\n1 cup water\n3 tbsp salt\n1 tbsp baking powder\n')).toMatch(
+      /Saltier than any published: 21.6 %, not 1 %. Look for a slipped spoon/,
+    );
+    // Plain milk has next to no acid: all but a trace of 20 g stays.
+    expect(stdin('Soda\n500 g flour\n400 g milk\n10 g salt\n20 g baking soda\n')).toMatch(
+      /About (19|20)(\.\d)? g of soda finds no acid, .*Less soda, or buttermilk/,
+    );
+  });
+
   it('holds two recipes side by side and says who says so', () => {
     const { exit, flat } = command('formula', 'fire-bread', '--beside', 'biscuits');
     expect(exit).toBe(0);

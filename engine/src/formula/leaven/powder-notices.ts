@@ -17,7 +17,7 @@ export interface PowderKept {
  * Published soda breads leave up to 1.2 % of the flour as soda by this reckoning (sodaBreads:
  * 1.67 % of soda with 69 % of buttermilk), and are eaten: only more than that is told.
  */
-const MOST_SODA_LEFT = 0.012;
+export const MOST_SODA_LEFT = 0.012;
 
 export function powderNotices(
   { dish, recipe, lines }: Formula,

@@ -37,6 +37,10 @@ const APART: Readonly<Record<FigureName, readonly [below: string, above: string]
 /** Salt and sugar are there for the tongue: outside is not wrong. */
 const TASTE: readonly FigureName[] = ['salt', 'sugar'];
 
+/** More than twice the most that was ever printed, and no pinch: nobody meant that. Ours. */
+const SLIP_TIMES = 2;
+const LEAST_SLIP = 0.03;
+
 function adviceText(balanced: BalancedFigure, say: Say): string {
   const { figure, verdict, value, least, most, published, remedies, effect } = balanced;
   const isBelow = value.share < least;
@@ -45,10 +49,12 @@ function adviceText(balanced: BalancedFigure, say: Say): string {
   const than = published.length === 1 ? 'the one published' : 'any published';
   const unsure =
     verdict === 'unsure' ? ' By cups that is no certain thing: weigh before you change it.' : '';
-  const taste = TASTE.includes(figure) ? ' That is a matter of taste.' : '';
+  const isSlip = LEAST_SLIP < value.share && SLIP_TIMES * most < value.share;
+  const slip = isSlip ? ' Look for a slipped spoon or a wrong unit.' : '';
+  const taste = TASTE.includes(figure) && !isSlip ? ' That is a matter of taste.' : '';
   const said = effect === undefined ? '' : ` ${noticeText(effect, say)}`;
   return (
-    `${sentenceCase(word)} than ${than}: ${shareText(value.share)}, not ${end}.${taste}${unsure} ` +
+    `${sentenceCase(word)} than ${than}: ${shareText(value.share)}, not ${end}.${taste}${slip}${unsure} ` +
     `${remedyText(remedies, end)}${said}`
   );
 }

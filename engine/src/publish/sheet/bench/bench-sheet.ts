@@ -2,7 +2,11 @@
 
 import type { Balance } from '../../../formula/bench/balance.ts';
 import { type Comparison, compareVersions, type Version } from '../../../formula/bench/compare.ts';
+import { MOST_SODA_LEFT } from '../../../formula/leaven/powder-notices.ts';
+import { gasOf } from '../../../formula/swap/gas.ts';
+import { notice } from '../../../notice/notice.ts';
 import type { Block, SheetDocument } from '../../document.ts';
+import { noticeText } from '../../notice-text.ts';
 import type { Say } from '../../say.ts';
 import { decimal, NO_BREAK } from '../../speak-number.ts';
 import { feelBlock, figureBlocks, shareText } from './figures-part.ts';
@@ -35,8 +39,19 @@ export function benchSheet(
     ...measureBlocks(version),
     ...differenceBlocks(comparison, say),
     ...figureBlocks(character, balance, say),
+    ...sodaBlocks(version, say),
   ];
   return { kind: 'bench', title, blocks };
+}
+
+/** Soda that finds no acid tastes of soap, whatever published formulas have. */
+function sodaBlocks({ lines, character: { flour } }: Version, say: Say): readonly Block[] {
+  const { sodaLeft } = gasOf(lines);
+  const leftRatio = sodaLeft / flour;
+  if (leftRatio <= MOST_SODA_LEFT) return [];
+  const left = notice('FORMULA_SODA_LEFT', 'doubt', {}, { sodaGrams: sodaLeft, leftRatio });
+  const text = `${noticeText(left, say)} Less soda, or buttermilk or cream of tartar to meet it.`;
+  return [{ type: 'notice', level: 'doubt', text, code: left.code }];
 }
 
 const whole = (share: number) =>
