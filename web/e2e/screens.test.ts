@@ -39,6 +39,28 @@ const screens: Readonly<Record<string, Visit>> = {
       .first()
       .waitFor();
   },
+  'what raises it': async (page, address) => {
+    await page.goto(`${address}/dough/leaven`);
+    await settledSheet(page);
+  },
+  'how long it rises': async (page, address) => {
+    await page.goto(`${address}/dough/rise`);
+    await page.getByRole('button', { name: 'It stands somewhere else' }).click();
+    await page.getByRole('button', { name: 'Then another place' }).click();
+    await page.getByLabel('The flour').fill('frozen');
+    await settledSheet(page);
+  },
+  'as a dry mix': async (page, address) => {
+    await page.goto(`${address}/dough/mix`);
+    await page.getByLabel('Which bread').selectOption('biscuits');
+    await settledSheet(page);
+  },
+  'more about the place': async (page, address) => {
+    await page.goto(`${address}/fire/coals`);
+    await page.locator('summary', { hasText: 'More about the place' }).click();
+    await page.getByLabel('Rain in an hour').fill('wet');
+    await settledSheet(page);
+  },
   'no such screen': async (page, address) => {
     await page.goto(`${address}/nowhere`);
     await page.getByRole('heading', { name: 'Nothing at this address' }).waitFor();

@@ -2,6 +2,7 @@
 
 import { lazy, Suspense } from 'react';
 import { Link, Route, Switch, useLocation } from 'wouter';
+import { type BreadDoorName, breadDoors } from './bread/doors.ts';
 import { type DoorName, doors } from './fire/doors.ts';
 import { Mark } from './parts/Mark.tsx';
 import { NewVersion } from './parts/NewVersion.tsx';
@@ -13,6 +14,7 @@ import { TonightPage } from './tonight/TonightPage.tsx';
 
 // The front door opens without them; the service worker keeps them for offline use all the same.
 const BenchPage = lazy(() => import('./bench/BenchPage.tsx'));
+const BreadPage = lazy(() => import('./bread/BreadPage.tsx'));
 const CampPage = lazy(() => import('./camp/CampPage.tsx'));
 const FirePage = lazy(() => import('./fire/FirePage.tsx'));
 const PastePage = lazy(() => import('./paste/PastePage.tsx'));
@@ -51,6 +53,9 @@ function Screens() {
       <Route path="/fire/:door?">
         {({ door }) => <FirePage door={isDoor(door) ? door : 'what-now'} />}
       </Route>
+      <Route path="/dough/:door?">
+        {({ door }) => <BreadPage door={isBreadDoor(door) ? door : 'leaven'} />}
+      </Route>
       <Route path="/bench/:shelf/:id/:recipe">
         {({ shelf, id, recipe }) =>
           shelf === 'camp' || shelf === 'demo' ? (
@@ -77,10 +82,14 @@ function Screens() {
 const isDoor = (door: string | undefined): door is DoorName =>
   (doors as readonly (string | undefined)[]).includes(door);
 
+const isBreadDoor = (door: string | undefined): door is BreadDoorName =>
+  (breadDoors as readonly (string | undefined)[]).includes(door);
+
 function Masthead() {
   const [path] = useLocation();
   const isTonight = path === '/';
   const isFire = path.startsWith('/fire');
+  const isDough = path.startsWith('/dough');
   return (
     <header className="masthead-rule">
       <div className="masthead">
@@ -101,7 +110,15 @@ function Masthead() {
               </Link>
             </li>
             <li>
-              <Link href="/camps" aria-current={isTonight || isFire ? undefined : 'page'}>
+              <Link href="/dough" aria-current={isDough ? 'page' : undefined}>
+                Dough
+              </Link>
+            </li>
+            <li>
+              <Link
+                href="/camps"
+                aria-current={isTonight || isFire || isDough ? undefined : 'page'}
+              >
                 Camps
               </Link>
             </li>

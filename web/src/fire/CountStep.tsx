@@ -7,6 +7,7 @@ import { readDecimal, readWhole, writeNumber } from '../parts/read-text.ts';
 interface CountStepProps {
   readonly label: string;
   readonly value: number;
+  readonly lowest?: number;
   readonly highest: number;
   /** Shovels go by halves, coals by one. */
   readonly step: 1 | 0.5;
@@ -14,10 +15,18 @@ interface CountStepProps {
   readonly onChange: (value: number) => void;
 }
 
-export function CountStep({ label, value, highest, step, unit, onChange }: CountStepProps) {
+export function CountStep({
+  label,
+  value,
+  lowest = 0,
+  highest,
+  step,
+  unit,
+  onChange,
+}: CountStepProps) {
   const id = useId();
-  const bounds = { lowest: 0, highest };
-  const stepped = (by: number) => () => onChange(Math.min(highest, Math.max(0, value + by)));
+  const bounds = { lowest, highest };
+  const stepped = (by: number) => () => onChange(Math.min(highest, Math.max(lowest, value + by)));
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset would say its legend before each button
     <div className="count-step" role="group" aria-label={label} id={id}>
@@ -25,7 +34,7 @@ export function CountStep({ label, value, highest, step, unit, onChange }: Count
         type="button"
         className="button"
         aria-label={`${label}: fewer`}
-        disabled={value <= 0}
+        disabled={value <= lowest}
         onClick={stepped(-step)}
       >
         −
@@ -36,7 +45,7 @@ export function CountStep({ label, value, highest, step, unit, onChange }: Count
         write={(count) => writeNumber(count, 1)}
         read={(text) => (step === 1 ? readWhole(text, bounds) : readDecimal(text, bounds))}
         onChange={onChange}
-        takes={`a number from 0 to ${highest}`}
+        takes={`a number from ${lowest} to ${highest}`}
         unit={unit}
         inputMode={step === 1 ? 'numeric' : 'decimal'}
       />

@@ -58,7 +58,7 @@ export function FoodChoice({ wish, change, planned }: FoodChoiceProps) {
         }
       />
       <p className="paste-link">
-        <Link href="/paste">Paste a recipe</Link>
+        <Link href="/paste">Paste a recipe</Link> · <Link href="/dough">The dough alone</Link>
       </p>
       {what === undefined || 'readyRecipe' in what ? null : (
         <div className="own-dough">

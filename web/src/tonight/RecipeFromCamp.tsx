@@ -10,6 +10,8 @@ interface RecipeFromCampProps {
   readonly chosen: OwnRecipe | undefined;
   /** `undefined` goes back to kind, thickness and amount. */
   readonly onChoose: (recipe: OwnRecipe | undefined) => void;
+  /** What holds where none is chosen. */
+  readonly none?: string;
 }
 
 interface CampRecipes {
@@ -17,7 +19,7 @@ interface CampRecipes {
   readonly recipes: readonly OwnRecipe[];
 }
 
-export function RecipeFromCamp({ chosen, onChoose }: RecipeFromCampProps) {
+export function RecipeFromCamp({ chosen, onChoose, none }: RecipeFromCampProps) {
   const own = useOwnRecipes();
   const [opened, setOpened] = useState<CampRecipes>();
   const [trouble, setTrouble] = useState<string>();
@@ -32,7 +34,7 @@ export function RecipeFromCamp({ chosen, onChoose }: RecipeFromCampProps) {
   const camps = opened === undefined ? own : [opened, ...own];
   return (
     <div className="own-recipe">
-      <RecipeBox camps={camps} chosen={chosen} onChoose={onChoose} />
+      <RecipeBox camps={camps} chosen={chosen} onChoose={onChoose} none={none} />
       <FileBox onOpen={(file) => void open(file)}>
         {trouble === undefined ? null : (
           <span className="field-trouble" role="alert">
@@ -44,11 +46,12 @@ export function RecipeFromCamp({ chosen, onChoose }: RecipeFromCampProps) {
   );
 }
 
-interface RecipeBoxProps extends RecipeFromCampProps {
+interface RecipeBoxProps extends Omit<RecipeFromCampProps, 'none'> {
+  readonly none: string | undefined;
   readonly camps: readonly CampRecipes[];
 }
 
-function RecipeBox({ camps, chosen, onChoose }: RecipeBoxProps) {
+function RecipeBox({ camps, chosen, onChoose, none }: RecipeBoxProps) {
   const id = useId();
   const all = camps.flatMap(({ recipes }) => recipes);
   const isListed = chosen === undefined || all.some((each) => isSame(each, chosen));
@@ -63,7 +66,7 @@ function RecipeBox({ camps, chosen, onChoose }: RecipeBoxProps) {
         value={chosen === undefined ? '' : keyOf(chosen)}
         onChange={(event) => onChoose(all.find((each) => keyOf(each) === event.target.value))}
       >
-        <option value="">none: by kind, thickness and amount</option>
+        <option value="">{none ?? 'none: by kind, thickness and amount'}</option>
         {isListed ? null : <option value={keyOf(chosen)}>{chosen.name}</option>}
         {camps.map(({ title, recipes }, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: two camps may have one title

@@ -2,7 +2,7 @@
 // writes camp files is a part of its own, fetched when the first camp is opened or changed.
 
 import { readyRecipes } from '#engine';
-import type { Answers, Question } from './messages.ts';
+import type { Answers, Question, TonightFood } from './messages.ts';
 import { tonightAnswer } from './tonight.ts';
 
 export async function answerTo(question: Question): Promise<Answers[Question['ask']]> {
@@ -15,6 +15,8 @@ export async function answerTo(question: Question): Promise<Answers[Question['as
       return (await import('./fire.ts')).fireAnswer(question);
     case 'paste':
       return (await import('./paste.ts')).pasteAnswer(question);
+    case 'bread':
+      return (await import('./bread.ts')).breadAnswer(question, await recipeOf(question.what));
     case 'bench':
       return (await import('./bench.ts')).benchAnswer(question);
     default:
@@ -22,6 +24,6 @@ export async function answerTo(question: Question): Promise<Answers[Question['as
   }
 }
 
-async function recipeOf(what: Extract<Question, { ask: 'tonight' }>['wish']['what']) {
+async function recipeOf(what: TonightFood) {
   return 'camp' in what ? (await import('./camps.ts')).recipeFrom(what) : undefined;
 }

@@ -24,7 +24,10 @@ import type {
 } from './messages.ts';
 import { plannedTonight } from './tonight.ts';
 
-type CampQuestion = Exclude<Question, { ask: 'ready-recipes' | 'tonight' | 'fire' | 'bench' }>;
+type CampQuestion = Exclude<
+  Question,
+  { ask: 'ready-recipes' | 'tonight' | 'fire' | 'bench' | 'bread' }
+>;
 
 export function campAnswer(question: CampQuestion): Answers[CampQuestion['ask']] {
   switch (question.ask) {

@@ -11,6 +11,7 @@ import type {
   WindSign,
 } from '#engine';
 import type { BenchAnswer, BenchQuestion } from './bench-messages.ts';
+import type { BreadAnswer, BreadQuestion } from './bread-messages.ts';
 import type { PasteAnswer, PasteQuestion } from './paste-messages.ts';
 
 /** How the sheets are to be spoken. */
@@ -34,6 +35,7 @@ export type Question =
       readonly voice: Voice;
     }
   | BenchQuestion
+  | BreadQuestion
   | PasteQuestion;
 
 export interface Answers {
@@ -49,6 +51,7 @@ export interface Answers {
   /** Also where the wish is refused: the sheet then says why. */
   readonly fire: SheetDocument;
   readonly bench: BenchAnswer;
+  readonly bread: BreadAnswer;
   readonly paste: PasteAnswer;
 }
 
