@@ -79,6 +79,9 @@ const lookAt = ({ counted }: CheckWish, wished: number, visits: readonly number[
 const TOP_LOOK_SHARE = 0.6;
 const LAST_LOOK_SHARE = 0.85;
 
+/** Flour tells the heat of an oven that stands near it, not of one that has far to go. */
+const FLOUR_RISE_KELVIN = 2 * WANTED_HALF_RANGE;
+
 /** None where coals have only just been laid: an oven that is loaded so soon is hot already. */
 const emptyChecks = (wish: CheckWish): readonly Check[] => {
   const minute = wish.counted.run.loadInMinute - BEFORE_LOADING_MINUTES;
@@ -102,7 +105,7 @@ const emptyCheck = (wish: CheckWish, minute: number): Check => {
     ways: [
       { by: 'thermometer', low, high },
       handWindow(low, high),
-      { by: 'flour', colour: flourColour(wanted) },
+      ...(rises > FLOUR_RISE_KELVIN ? [] : [{ by: 'flour', colour: flourColour(wanted) } as const]),
     ],
     costs: lookCost(wish, minute, HAND_SECONDS),
     rises: kelvinDifference(rises),

@@ -265,7 +265,9 @@ const checksOf = (
       setting: settings[which],
       counted: counted[which],
       visits,
-    }).map((check) => outerOnly(check, outer));
+    })
+      .map((check) => outerOnly(check, outer))
+      .filter(({ ifHot, ifCool }) => ifHot.length + ifCool.length > 0);
   return { lower: seldom(of('lower', 'below')), upper: of('upper', 'above') };
 };
 

@@ -14,7 +14,7 @@ export function usualFood(
   const amount = usualAmount(spot.oven, method);
   if (amount.volume !== undefined)
     return `a pot half full of stew, about ${say.volume(amount.volume)}, that goes in at ${say.degrees(spot.air.temperature)}`;
-  const much = `about ${say.mass(amount.massGrams)}`;
+  const much = `about ${say.mass(10 * Math.round(amount.massGrams / 10))}`;
   if (method === 'keep-warm') return `a dish of ${much}, hot, in an oven that is hot`;
   if (method === 'fry') return `${much} to fry, the lid off`;
   return `a dough of ${much}`;

@@ -36,7 +36,7 @@ function whyCounts(coals: CoalPlan, say: Say): Block {
   const { chart, above, below, because, others } = reckoning;
   const first =
     chart === undefined
-      ? [BASE[workOf(coals)], String(baseOf(reckoning))]
+      ? [BASE[baseWork(coals)], String(baseOf(reckoning))]
       : [`the most reprinted chart: ${chartPhrase(chart, say)}`, String(chart.above + chart.below)];
   const rows = [
     first,
@@ -59,9 +59,13 @@ function whyCounts(coals: CoalPlan, say: Say): Block {
 
 /** Where no chart speaks, the sum begins with what keeps this oven going in mild, still air. */
 const BASE = {
-  pot: 'to hold the simmer in mild, still air',
+  simmer: 'to hold the simmer in mild, still air',
+  boil: 'to hold the boil in mild, still air',
   bake: 'to hold the heat of this oven in mild, still air',
 } as const;
+
+const baseWork = ({ method }: CoalPlan) =>
+  method === 'simmer' || method === 'boil' ? method : 'bake';
 
 const workOf = ({ method }: CoalPlan) =>
   method === 'simmer' || method === 'boil' ? 'pot' : 'bake';
@@ -146,7 +150,7 @@ function whyWood(coals: CoalPlan): Block {
         caption: '',
         head: ['', 'shovels'],
         rows: [
-          [BASE[workOf(coals)], fraction(half(baseOf(coals.reckoning)), 2)],
+          [BASE[baseWork(coals)], fraction(half(baseOf(coals.reckoning)), 2)],
           ...because.map(({ reason, shovels }) => [
             causeWord(reason, coals),
             signed(shovels, (number) => fraction(number, 2)),
