@@ -110,6 +110,61 @@ describe('emberwright coals', () => {
   });
 });
 
+describe('words at the fire', () => {
+  it('put all that is done at one minute into one entry, and say when to light (chimneyMinutes: 15 to 25 min)', () => {
+    const { out, flat } = command('coals', ...TWELVE, '--heat', '350 F', '--minutes', '60');
+    const steps = out.slice(out.indexOf('When:'), out.indexOf('in all'));
+    const whens = [...steps.matchAll(/^ {3}(\S.*?) {2,}\S/gm)].map(([, when]) => when);
+    expect(whens.length).toBeGreaterThan(3);
+    expect(new Set(whens).size).toBe(whens.length);
+    expect(flat).toMatch(/(1[5-9]|2[0-5]) min before Light \d+ for the first set/);
+  });
+
+  it('say a pot’s own quarts or litres, and show its heat beside the oven’s', () => {
+    const us = command('coals', ...TWELVE, '--method', 'simmer');
+    expect(us.flat).toMatch(/a pot half full of stew, about [\d /]+ qt, that goes in at/);
+    expect(us.flat).toMatch(/minute state the pot oven/);
+    const metric = command('coals', '--oven', '30 cm', '--method', 'simmer');
+    expect(metric.flat).toMatch(/about [\d.]+ l, that goes in at \d+ °C/);
+    expect(us.flat).toMatch(/One printed page lays 8 above and 17 below for a simmer/);
+  });
+
+  it('take an age by --age, by the older word --lit, or by the look of the coals, and never two of them', () => {
+    const judged = (...words: readonly string[]) =>
+      command('layout', ...TWELVE, ...LAID, '--heat', '350 F', ...words);
+    expect(judged('--lit', '40 min ago').out).toBe(judged('--age', '40').out);
+    expect(judged('--looks', 'half-size').flat).toMatch(/half as wide as they were: lit about/);
+    expect(judged('--looks', 'half-size', '--age', '20').exit).not.toBe(0);
+    const left = (look: string) => command('left', ...TWELVE, '--coals', '22', '--looks', look).out;
+    expect(left('glow')).not.toBe(left('small'));
+  });
+
+  it('speak of wood coals in shovels and rings, never of a chart or of whole coals (AT-THE-FIRE 13)', () => {
+    const { out } = command('coals', ...TWELVE, '--heat', '350 F', ...WOOD);
+    expect(out).not.toMatch(/chart|whole coals|briquette|chimney/i);
+  });
+
+  it('refuse in the measures that were asked for', () => {
+    const us = command('coals', ...TWELVE, '--heat', '900 F');
+    expect(us.error).toMatch(/°F/);
+    expect(us.error).not.toMatch(/°C/);
+    const metric = command('coals', '--oven', '30 cm', '--heat', '400 C');
+    expect(metric.error).toMatch(/290\s°C/);
+    expect(metric.error).not.toMatch(/°F/);
+  });
+
+  it('set the few coals of practice beside ours where a dish is kept warm (common practice, no source)', () => {
+    const { flat } = command('coals', ...TWELVE, '--method', 'keep-warm');
+    expect(flat).toMatch(/Common practice, no source: three or four on the lid/);
+    expect(flat).toMatch(/4 laid once keep this dish above 140 °F for (about|more than)/);
+  });
+
+  it('name what makes most of a wide range and what tells it', () => {
+    const { flat } = command('coals', ...TWELVE, '--heat', '350 F');
+    expect(flat).toMatch(/(Most|The largest part) of the range is how /);
+  });
+});
+
 describe('emberwright layout', () => {
   it('prints the mean, the minutes held and the curve of the engine, in both measures', () => {
     const judged = held(
