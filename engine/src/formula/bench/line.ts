@@ -1,4 +1,5 @@
-// One ingredient by its key in the larder, as a line of a formula.
+// One ingredient by its key in the larder, as a line of a formula, and the one measure beside its weight.
+// Source: sr28 for what a cup or a spoon of it weighs.
 
 import { allergensNamed } from '../../larder/allergens.ts';
 import { foodWithKey } from '../../larder/larder.ts';

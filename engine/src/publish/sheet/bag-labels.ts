@@ -88,12 +88,14 @@ function homeBlocks(bags: readonly Bag[], say: Say): readonly Block[] {
   const keeps = bags
     .flatMap((bag) => (bag.keeps === undefined ? [] : [bag.keeps]))
     .toSorted((one, other) => one.carriedDays - other.carriedDays)[0];
-  const asked = { bags: bags.length, mass, contents, keeps };
+  const dishes = new Set(bags.map(({ dish }) => dish)).size;
+  const asked = { bags: bags.length, dishes, mass, contents, keeps };
   return [{ type: 'list', tick: true, items: homeSteps(asked, say) }];
 }
 
 interface AtHome {
   readonly bags: number;
+  readonly dishes: number;
   readonly mass: number;
   /** Names of all that goes into them. */
   readonly contents: readonly string[];
@@ -102,14 +104,18 @@ interface AtHome {
 }
 
 /** What is done at home with bags that hold these. */
-export function homeSteps({ bags, mass, contents, keeps }: AtHome, say: Say): readonly string[] {
+export function homeSteps(
+  { bags, dishes, mass, contents, keeps }: AtHome,
+  say: Say,
+): readonly string[] {
   const has = (...parts: readonly FoodPart[]) => hasPart(contents, parts);
   const each = bags === 1 ? 'Weigh it' : 'Weigh each bag';
   const many = bags === 1 ? '' : `${bags} of them, `;
+  const soon = dishes === 1 ? 'Not before' : 'What spoils first (see each label) not before';
   return [
     `${each} on a scale, not by the cup: ${many}${say.mass(mass)} to carry.`,
     ...(keeps !== undefined && keeps.carriedDays <= SOON_DAYS
-      ? [`Not before the last ${keeps.carriedDays} days, if it is carried warm: ${keeps.because}.`]
+      ? [`${soon} the last ${keeps.carriedDays} days, if it is carried warm: ${keeps.because}.`]
       : []),
     has('powder', 'soda')
       ? 'Leavening last, sieved in; shake the closed bag until no lump is left.'

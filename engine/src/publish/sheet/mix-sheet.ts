@@ -49,7 +49,7 @@ function bagBlocks({ bags, contents, add, keeps, scoop }: MixAsked, say: Say): r
     {
       type: 'list',
       tick: true,
-      items: homeSteps({ bags, mass: each * bags, contents: names, keeps }, say),
+      items: homeSteps({ bags, dishes: 1, mass: each * bags, contents: names, keeps }, say),
     },
   ];
 }
