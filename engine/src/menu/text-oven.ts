@@ -92,10 +92,14 @@ export function coalsIn(text: string, from = 0): CoalsRead | undefined {
     : coalsRead(from, [alone], { total: middle(alone) });
 }
 
+/** "Top: 16 Bottom: 8": the count stands behind the word of its side. */
+const LABELLED = /\b(?:top|lid|above|over|below|under|bottom|base) ?(?:coals? ?)?[:=] ?\d/iu;
+
 /** The count nearest before or behind the word of a side; one that names both sides counts for its own. */
 function countOn(text: string, [first, second]: readonly [RegExp, RegExp], hasWord: boolean) {
   const good = (pattern: RegExp) =>
     [...text.matchAll(pattern)].slice(0, MOST_LOOKS).find((found) => middle(found) <= MOST_COALS);
+  if (LABELLED.test(text)) return good(second) ?? good(first);
   return (
     good(first) ??
     (hasWord || /\b(?:top|lid)\b.{0,20}\bbottom\b/iu.test(text) ? good(second) : undefined)

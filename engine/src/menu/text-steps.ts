@@ -10,7 +10,7 @@ import { heatIn, minutesIn, thicknessIn, yieldIn } from './text-facts.ts';
 import type { TextPiece } from './text-lines.ts';
 import { coalsIn } from './text-oven.ts';
 import { workIn } from './text-words.ts';
-import { keptAtIn, withRises } from './text-yeast.ts';
+import { keptAtIn, waitsCold, withRises } from './text-yeast.ts';
 
 /** One sentence of work, before it has its place among the others. */
 export interface StepRead {
@@ -130,6 +130,7 @@ function settled(all: readonly StepRead[], kind: RecipeKind): readonly StepRead[
       if (kind !== 'yeast-bread') return [{ ...step, kind: 'rest' }];
       rises += 1;
       const isSecond = 1 < rises || all.slice(0, index).some((each) => each.kind === 'shape');
+      if (isSecond && waitsCold(step.say)) return [{ ...step, kind: 'rest' }];
       return [isSecond ? { ...step, kind: 'second-rise' } : step];
     }
     if (index === at) return [cooks.slice(cooks.indexOf(step) + 1).reduce(joined, step)];

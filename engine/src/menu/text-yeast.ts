@@ -1,6 +1,6 @@
 // A yeast dough rises, is shaped and rises again, also where the writer takes that for known; and
 // how warm it is kept where the writer says so.
-// Sources: a refrigerator of 4 °C by foodKeeping practice; the rest is common practice, no source.
+// Sources: the words are common practice, no source.
 
 import { fromCelsius, fromFahrenheit, type Kelvin } from '../quantity/index.ts';
 import type { StepKind } from './recipe.ts';
@@ -42,11 +42,17 @@ const WARMTH =
   /\b(?:at|in|to|about|of|\()\s?(?:about |around )?(\d{1,3}) ?(?:°|º|degrees?)? ?([FC])\b/iu;
 const COLD =
   /\bin (?:the |a )?(?:cold|fridge|refrigerator|cooler|cool ?box|ice ?box|creek|larder)\b|\brefrigerate\b/iu;
-const COLD_KELVIN = fromCelsius(4); // a refrigerator, common practice
-const LEAST_CELSIUS = 1;
+const LEAST_CELSIUS = 15; // colder, a dough waits by the clock
+
 const MOST_CELSIUS = 45;
 
-/** How warm a rise is kept, where the writer says so; a cold place as 4 °C. */
+/**
+ * A shaped dough that waits in the cold goes by the writer's clock: it is chilled there until it is
+ * wanted, and does not double.
+ */
+export const waitsCold = (say: string): boolean => COLD.test(say);
+
+/** How warm a rise is kept, where the writer says so. */
 export function keptAtIn(say: string): Kelvin | undefined {
   const found = WARMTH.exec(say);
   if (found) {
@@ -55,5 +61,5 @@ export function keptAtIn(say: string): Kelvin | undefined {
     const celsius = kelvin - 273.15;
     if (LEAST_CELSIUS <= celsius && celsius <= MOST_CELSIUS) return kelvin;
   }
-  return COLD.test(say) ? COLD_KELVIN : undefined;
+  return undefined;
 }
