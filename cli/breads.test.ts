@@ -39,6 +39,8 @@ describe('emberwright leaven', () => {
     const { exit, out } = command('leaven', '--what', 'biscuits', '--fizz', 'none');
     expect(exit).toBe(1);
     expect(out()).toMatch(/5\.7 g of soda with 12\.8 g of cream\s+of tartar/); // 25 g × 0.12 / 0.5239
+    expect(out()).toMatch(/baking powder\s+leave out\s+dead/);
+    expect(out()).not.toMatch(/baking powder\s+25 g/);
   });
 
   it('takes the date of a tin as a doubt only', () => {

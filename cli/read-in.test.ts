@@ -40,12 +40,14 @@ describe('a bread that is none', () => {
 });
 
 describe('read-in', () => {
-  it('says so where a second food stands behind "plus" and is not weighed', () => {
+  it('weighs a second food behind "plus" as well (two spoons of 13.6 g, sunflower oil)', () => {
     const { flat } = command(
       LETTER.replace('1/3 cup lard', '1 cup water plus 2 T oil'),
-      ...['read-in', 'letter.txt'],
+      ...['read-in', 'letter.txt', '--measures', 'metric'],
     );
-    expect(flat).toMatch(/oil stands in the same line and is not/);
+    expect(flat).toMatch(/1 cup water water 237 g/);
+    expect(flat).toMatch(/2 T oil sunflower oil 27 g/);
+    expect(flat).not.toMatch(/stands in the same line/);
   });
 
   it('shows each line, what it was read as and weighs by sr28, and what was not understood', () => {
@@ -105,5 +107,48 @@ describe('tonight', () => {
     expect(exit).toBe(0);
     expect(out).toContain('Ridge biscuits');
     expect(error).toContain('6 ingredients, 2 places not understood');
+  });
+});
+
+describe('what a pasted recipe says of its own baking, and what nobody can weigh', () => {
+  const TOLD =
+    'Gluten-free pan bread\n2 cups flour and 1 tsp salt\n1 tbsp baking powder\na lump of lard\n' +
+    '3/4 cup milk\nMix. Let rest 10 minutes. Bake 30 min at 375 F, 17 coals on top, 8 below, until 200 F inside.\n';
+
+  it("stands on the card beside ours, the writer's heat, minutes, middle and coals", () => {
+    const { flat } = command(TOLD, 'tonight', '--what', 'told.txt', '--oven', '12 in');
+    expect(flat).toContain('As the writer bakes it');
+    expect(flat).toMatch(/Heat in the oven 375 °F/);
+    expect(flat).toMatch(/Time in the oven 30 min \(here likely/);
+    expect(flat).toMatch(/Done inside at 200 °F/);
+    expect(flat).toMatch(/Coals 17 above and 8 below \(here \d+ above and \d+ below\)/);
+  });
+
+  it('is left out of the sum by its line, with what to do, and never a gram', () => {
+    const { flat } = command(TOLD, 'tonight', '--what', 'told.txt', '--oven', '12 in');
+    expect(flat).toMatch(
+      /Lard \("a lump"\) has no weight: .* Write its grams, or add it as a food/,
+    );
+    expect(flat).toMatch(/lard not known recipe: a lump/);
+  });
+
+  it('is called what it is not, which is a danger', () => {
+    const { flat } = command(TOLD, 'tonight', '--what', 'told.txt', '--oven', '12 in');
+    expect(flat).toMatch(/called free of gluten, and it is NOT: all-purpose flour holds it/);
+  });
+
+  it('goes into a camp file and comes back the same', () => {
+    const { files } = command(TOLD, 'read-in', 'told.txt', '--save', 'told.json');
+    const recipe = JSON.parse(files.get('told.json')!);
+    const { writer } = recipe.target;
+    expect([writer.coalsAbove, writer.coalsBelow]).toEqual([17, 8]);
+    const lard = recipe.ingredients.find(({ name }: { name: string }) => name === 'lard');
+    expect([lard.unweighed, lard.weight]).toEqual([true, undefined]);
+    const again = command(
+      files.get('told.json')!,
+      ...['tonight', '--what', 'told.json', '--oven', '12 in'],
+    );
+    expect(again.flat).toMatch(/Coals 17 above and 8 below/);
+    expect(again.flat).toMatch(/lard not known recipe: a lump/);
   });
 });
