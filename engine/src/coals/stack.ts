@@ -267,9 +267,12 @@ const checksOf = (
       visits,
     })
       .map((check) => outerOnly(check, outer))
-      .filter(({ ifHot, ifCool }) => ifHot.length + ifCool.length > 0);
+      .filter(({ ways, ifHot, ifCool }) => isPotLook(ways) || ifHot.length + ifCool.length > 0);
   return { lower: seldom(of('lower', 'below')), upper: of('upper', 'above') };
 };
+
+/** A pot's look is worth it without a move: it says whether to wait. */
+const isPotLook = (ways: Check['ways']): boolean => ways.some(({ by }) => by === 'simmer');
 
 /** To look into the lower oven the hot one on it is lifted off: once with the food in. */
 const seldom = (checks: readonly Check[]): readonly Check[] =>
