@@ -114,7 +114,9 @@ describe('coals as they are written', () => {
     ['Use 24 briquettes. Bake 30 minutes.', { total: 24 }],
     ['two thirds of the coals on the lid, bake 30 min', { aboveShare: 2 / 3 }],
     ['17 coals on top\n8 below', { above: 17, below: 8 }],
-  ] as const)('%s', (text, coals) => expect(laid(text)).toEqual(coals));
+  ] as const)('are read side by side as they stand: %s', (text, coals) =>
+    expect(laid(text)).toEqual(coals),
+  );
 
   it.each(['Bake 20 minutes at 350 F on top of the fire', 'Cut into 8 wedges, serve on top'])(
     'are not read out of other numbers: %s',

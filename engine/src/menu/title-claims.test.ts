@@ -14,7 +14,7 @@ describe('what a title says is not in it (words: common practice, no source)', (
     ['Egg bread', []],
     ['Nut loaf', []],
     ['Free-range egg bread', []],
-  ])('%s', (title, wanted) => {
+  ])('is read from its words alone: %s', (title, wanted) => {
     expect([...claimedFree(title)].toSorted()).toEqual([...wanted].toSorted());
   });
 });
