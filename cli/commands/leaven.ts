@@ -1,6 +1,13 @@
 // `emberwright leaven`: what raises this bread here, and where the tables disagree.
 
-import { breadAlone, type FizzTest, fizzTests, leavenSheet, type PowderKept } from '#engine';
+import {
+  breadAlone,
+  type FizzTest,
+  fizzTests,
+  isRaised,
+  leavenSheet,
+  type PowderKept,
+} from '#engine';
 import { type BreadOptions, breadOf, printBread } from '../bread.ts';
 import { type ExitCode, wrongUse } from '../exit.ts';
 import { countOf, oneOf } from '../reading.ts';
@@ -14,7 +21,7 @@ interface LeavenOptions extends BreadOptions {
 export function leaven(options: LeavenOptions, shell: Shell): ExitCode {
   const bread = breadOf(options, shell);
   const { formula, leavening } = breadAlone({ ...bread, powder: powderOf(options) });
-  if (leavening.gas === undefined && leavening.height === undefined) {
+  if (!isRaised(formula)) {
     throw wrongUse(
       '--what',
       `"${bread.recipe.name}", with neither powder, soda nor yeast`,

@@ -76,6 +76,12 @@ export function breadAlone({ recipe, elevation, air: outside, ...more }: BreadWi
   return { formula, leavening: { ...leavening, notices: [...leavening.notices, ...notices] } };
 }
 
+const RAISES: ReadonlySet<string> = new Set(['powder', 'soda', 'yeast']);
+
+/** Whether anything in the bowl raises it. */
+export const isRaised = ({ lines }: Pick<Formula, 'lines'>): boolean =>
+  lines.some(({ ingredient }) => RAISES.has(ingredient.part));
+
 export interface DryMix {
   /** One bag. */
   readonly contents: readonly MeasuredIngredient[];

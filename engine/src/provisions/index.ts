@@ -7,6 +7,7 @@ export {
   breadAlone,
   type DryMix,
   dryMixOf,
+  isRaised,
   usualBread,
 } from './bread-alone.ts';
 export { type ProvisionsCode, provisionsCodes } from './codes.ts';

@@ -15,6 +15,7 @@ import { useReader } from '../reader/ReaderContext.tsx';
 import { newCampId } from '../storage/new-id.ts';
 import { useShelf } from '../storage/ShelfContext.tsx';
 import type { MealAnswer, MealSheets, PlaceTrouble, Question } from '../worker/messages.ts';
+import { BenchWord } from './BenchWord.tsx';
 import { CampActions } from './CampActions.tsx';
 import { ChangeForms } from './ChangeForms.tsx';
 import { PinPart } from './PinPart.tsx';
@@ -91,6 +92,7 @@ function OpenCamp({ draft, root }: OpenCampProps) {
           {sheets === undefined ? null : (
             <>
               <PinPart form={form} sheets={sheets} />
+              <BenchWord file={draft.file} root={root} />
               <Sheets sheets={sheets} />
             </>
           )}
@@ -179,6 +181,7 @@ const groupWords: Readonly<Record<string, string>> = {
   gear: 'Fuel',
   recipes: 'Recipes',
   foods: 'Own foods',
+  pantry: 'Pantry',
   place: 'Place and name',
   title: 'Place and name',
   date: 'Place and name',

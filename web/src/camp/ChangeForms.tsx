@@ -7,6 +7,7 @@ import { DishesGroup } from './change-dishes.tsx';
 import { FuelGroup, OvensGroup } from './change-fire.tsx';
 import { FoodsGroup } from './change-foods.tsx';
 import { NeedsGroup } from './change-needs.tsx';
+import { PantryGroup } from './change-pantry.tsx';
 import { HandsGroup, MouthsGroup, PlaceGroup, ServingGroup } from './change-people.tsx';
 import { RecipesGroup } from './change-recipes.tsx';
 import { WeatherGroup } from './change-weather.tsx';
@@ -32,6 +33,7 @@ export function ChangeForms({ form, foodWords }: ChangeFormsProps) {
         <FuelGroup form={form} />
         <RecipesGroup form={form} />
         <FoodsGroup form={form} said={foodWords} />
+        <PantryGroup form={form} />
         <PlaceGroup form={form} />
       </details>
     </aside>

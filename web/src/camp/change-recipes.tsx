@@ -4,6 +4,7 @@ import { Link, useLocation } from 'wouter';
 import { type DraftForm, troubleAt } from '../draft/DraftField.tsx';
 import { More, OptionalQuantity, saidAt } from '../draft/OptionalField.tsx';
 import { Field } from '../parts/Field.tsx';
+import { BREADS } from './BenchWord.tsx';
 import { ChangeGroup } from './ChangeForms.tsx';
 import { InOvenFields, inOvenSaid } from './change-in-oven.tsx';
 import { type Item, itemsAt, wordOf } from './draft-lists.ts';
@@ -59,9 +60,6 @@ function RecipeMore({ form, index, name }: RecipeMoreProps) {
     </More>
   );
 }
-
-/** What is counted against its flour. */
-const BREADS = ['yeast-bread', 'quick-bread', 'biscuit', 'corn-bread', 'cobbler'];
 
 /** To the formula bench of this recipe; the camp is the one at this address. */
 function BenchLink({ recipe }: { readonly recipe: string }) {

@@ -279,12 +279,15 @@ function Facts({ rows }: { readonly rows: readonly FactRow[] }) {
   );
 }
 
+/** More than a phone shows side by side: there each row is a small list under its own heads. */
+const MANY_COLUMNS = 5;
+
 function Table({ table }: { readonly table: Extract<Block, { type: 'table' }> }) {
   const isNumber = (column: number) => (table.numeric[column] ? 'is-number' : undefined);
   return (
     <div>
       <ScrollBox label={table.caption === '' ? 'Table' : table.caption}>
-        <table className="sheet-table">
+        <table className={`sheet-table ${table.head.length < MANY_COLUMNS ? '' : 'is-many'}`}>
           {table.caption === '' ? null : <caption>{table.caption}</caption>}
           <thead>
             <tr>
@@ -302,7 +305,7 @@ function Table({ table }: { readonly table: Extract<Block, { type: 'table' }> })
               <tr key={index}>
                 {row.map((cell, column) => (
                   // biome-ignore lint/suspicious/noArrayIndexKey: cells stand in their columns
-                  <td key={column} className={isNumber(column)}>
+                  <td key={column} className={isNumber(column)} data-head={table.head[column]}>
                     {cell}
                   </td>
                 ))}

@@ -102,20 +102,24 @@ function CardPeek({ card }: { readonly card: SheetDocument }) {
 function GrowIntoCamp({ wish }: { readonly wish: TonightWish }) {
   const shelf = useShelf();
   const [, go] = useLocation();
-  const grow = async () => {
+  const grow = async (isToBench: boolean) => {
     const camp = await ask({ ask: 'grow', wish });
     if (camp === undefined) return;
     const id = newCampId(camp.title);
     const file = renamedFile(camp.file, { id });
     await (await shelf).keep({ ...camp, id, file, changedAt: Date.now() });
-    go(`/camp/${id}`);
+    const recipe = isToBench ? firstRecipe(file) : undefined;
+    go(recipe === undefined ? `/camp/${id}` : `/bench/camp/${id}/${recipe}`);
   };
   return (
     <div className="grow no-print">
       <p>More mouths, dishes or ovens? It goes on from here with nothing typed again.</p>
       <div className="button-row">
-        <button type="button" className="button is-main" onClick={() => void grow()}>
+        <button type="button" className="button is-main" onClick={() => void grow(false)}>
           Make it a camp of my own
+        </button>
+        <button type="button" className="button" onClick={() => void grow(true)}>
+          Its formula, in a camp of my own
         </button>
         <button type="button" className="button" onClick={() => window.print()}>
           Print this card
@@ -124,3 +128,6 @@ function GrowIntoCamp({ wish }: { readonly wish: TonightWish }) {
     </div>
   );
 }
+
+const firstRecipe = (file: string): string | undefined =>
+  (JSON.parse(file) as { readonly recipes?: readonly { readonly id: string }[] }).recipes?.[0]?.id;

@@ -6,6 +6,7 @@ import {
   breadAlone,
   cubicMetres,
   dryMixOf,
+  isRaised,
   kelvin,
   leavenSheet,
   metres,
@@ -40,9 +41,7 @@ export function breadAnswer(question: BreadQuestion, own?: Recipe): SheetDocumen
   switch (question.door) {
     case 'leaven': {
       const made = breadAlone({ ...bread, powder: question.powder });
-      const { gas, height } = made.leavening;
-      const isRaised = gas !== undefined || height !== undefined;
-      return isRaised ? leavenSheet({ ...named, ...made }, say) : flatSheet(recipe);
+      return isRaised(made.formula) ? leavenSheet({ ...named, ...made }, say) : flatSheet(recipe);
     }
     case 'rise': {
       const made = breadAlone({ ...bread, stands: standsFrom(question.dough, air) });

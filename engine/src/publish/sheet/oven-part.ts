@@ -23,6 +23,7 @@ import { rescueBlocks } from './rescue-part.ts';
 import { roastBlocks } from './roast-part.ts';
 import { turnBlocks } from './turn-part.ts';
 import { happenings, whenRows } from './when.ts';
+import { chartBlocks } from './why-part.ts';
 
 export interface OvenPart {
   readonly plan: MealPlan;
@@ -45,6 +46,7 @@ export function ovenBlocks({ plan, dish, part, say }: OvenPart): readonly Block[
         placementLine(part.coals.below, 'below', wood),
       ],
     },
+    ...chartBlocks(part.coals, say),
     { type: 'heading', text: 'When: minutes from "coals on"', half: true },
     { type: 'steps', rows: whenRows(plan, dish, part, say) },
     ...turnBlocks(part.coals, say),

@@ -10,6 +10,24 @@ export function whyBlocks(coals: CoalPlan, say: Say): readonly Block[] {
   return [isWood(coals) ? whyWood(coals) : whyCounts(coals, say)];
 }
 
+/** Beside the counts: what the chart says, what we say, and what moved it most; wood is on no chart. */
+export function chartBlocks(coals: CoalPlan, say: Say): readonly Block[] {
+  const { chart, above, below, because } = coals.reckoning;
+  if (chart === undefined || isWood(coals)) return [];
+  const most = because
+    .filter((reason) => reason.coals !== 0 && reason.cause !== 'rounding')
+    .toSorted((one, other) => Math.abs(other.coals) - Math.abs(one.coals))
+    .slice(0, MOST_REASONS)
+    .map((reason) => `${causeWord(reason, coals)} ${signed(reason.coals, String)}`);
+  const ours = above + below;
+  const whose = coals.isPinned ? 'you say' : 'we say';
+  const why = most.length === 0 ? '' : ` because: ${most.join('; ')}`;
+  const text = `The most reprinted chart says ${chart.above + chart.below} (${chartPhrase(chart, say)}); ${whose} ${ours}${why}.`;
+  return [{ type: 'paragraph', parts: [{ text }] }];
+}
+
+const MOST_REASONS = 3;
+
 const CAUSE: Readonly<Record<CountReason['cause'], string>> = {
   'our-oven-model': 'our sum for this oven in mild, still air',
   wind: 'wind',
