@@ -64,13 +64,14 @@ export function settleBench(): void {
   const count = (what: 'isRight' | 'isTogether' | 'isDry') => (which: 'first' | 'settled') =>
     pairs.filter((pair) => pair[which][what]).length;
   const [right, together, dry] = [count('isRight'), count('isTogether'), count('isDry')];
+  const rightAndMoist = pairs.filter(({ settled }) => settled.isRight && !settled.isDry).length;
   const times = (which: 'first' | 'settled') =>
     pairs.slice(WARM_UP).map((pair) => pair[which].milliseconds);
   process.stdout.write(
     `  a face burnt when done: first ${burnt('first')}, settled ${burnt('settled')} of ${DISHES}\n` +
       `  taken out or looked at ${LOOK_MINUTES} minutes later, core done and both faces between brown and dark: first ${right('first')}, settled ${right('settled')}\n` +
       `  the same, and the core had not waited ${LOOK_MINUTES} minutes for it: first ${together('first')}, settled ${together('settled')}\n` +
-      `  more than ${100 * DRY} % of its weight lost: first ${dry('first')}, settled ${dry('settled')}\n` +
+      `  more than ${100 * DRY} % of its weight lost: first ${dry('first')}, settled ${dry('settled')}; of the right ones ${right('settled') - rightAndMoist}\n` +
       `  coals, bake and band of one dish: first ${median(times('first')).toFixed(0)} ms (worst ${Math.max(...times('first')).toFixed(0)}), settled ${median(times('settled')).toFixed(0)} ms (worst ${Math.max(...times('settled')).toFixed(0)})\n`,
   );
   assert.ok(median(times('first')) < FIRST_MILLISECONDS, 'a first answer in 30 ms');
