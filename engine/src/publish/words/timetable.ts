@@ -169,7 +169,8 @@ export const timetableWords: Words = {
     'minute for it: wash all the same, and be a minute late.',
   TIMETABLE_OFF_MINUTE: (values, about, say) =>
     `Hands are busy: ${job(values)} for ${say.dish(about.dish ?? '')} is ` +
-    `${say.minutes(num(values, 'offMinutes'))} off its minute, which does no harm.`,
+    `${say.minutes(num(values, 'offMinutes'))} off its minute, ` +
+    `${num(values, 'offMinutes') > 5 ? 'so look at the heat before it' : 'which does no harm'}.`,
   TIMETABLE_NO_CHIMNEY: () =>
     'There is no chimney in the gear: light the coals in a heap on the pan, and give them longer.',
   TIMETABLE_COALS_OLD: (values, about, say) =>

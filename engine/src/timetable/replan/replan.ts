@@ -7,8 +7,7 @@ import { type Notice, notice } from '../../notice/notice.ts';
 import { minutes } from '../../quantity/unit.ts';
 import type { Plan } from '../../solver/problem.ts';
 import { searchPlan } from '../../solver/search.ts';
-import { checkTimetable } from '../check-timetable.ts';
-import type { DaySheet, TimetableRequest, Violation } from '../day-sheet.ts';
+import type { DaySheet, TimetableRequest } from '../day-sheet.ts';
 import { RUNS } from '../doubt/doubt.ts';
 import { type DayWork, dayWork } from '../work.ts';
 import { type Changed, changedRequest, unpinned } from './changed-request.ts';
@@ -18,6 +17,7 @@ import { type RestOfDay, restOfDay } from './rest-of-day.ts';
 import { shiftedPlan } from './shift.ts';
 import type { Offer, ReplanAsked, Replanned } from './slip.ts';
 import { type DayState, dayState } from './state.ts';
+import { violationsAhead } from './violations-ahead.ts';
 import { wholeDay } from './whole-day.ts';
 
 /**
@@ -31,12 +31,10 @@ export function replan(asked: ReplanAsked): Replanned {
   const changed = changedRequest(asked, asked.slips);
   const offers = offersFor(asked, changed);
   const pins = pinnedAhead(asked, changed.request);
-  const isSound = offers.some(({ violations }) => violations.length === 0);
-  if (isSound || pins.length === 0) return { offers, asks: changed.asks };
+  if (offers.some(isSound) || pins.length === 0) return { offers, asks: changed.asks };
   const freed = { ...changed, request: unpinned(changed.request, new Set(pins)) };
   const better = offersFor(asked, freed);
-  if (!better.some(({ violations }) => violations.length === 0))
-    return { offers, asks: changed.asks };
+  if (!better.some(isSound)) return { offers, asks: changed.asks };
   return {
     offers: better,
     asks: [...changed.asks, ...pins.map((dish) => pinAsk(changed, dish, better))],
@@ -71,6 +69,7 @@ interface Ground {
   readonly sheet: DaySheet;
   readonly state: DayState;
   readonly later: Changed['later'];
+  readonly isEased: boolean;
 }
 
 function offersFor(asked: ReplanAsked, { request, later }: Changed): readonly Offer[] {
@@ -79,29 +78,37 @@ function offersFor(asked: ReplanAsked, { request, later }: Changed): readonly Of
   const washFirst = washedBefore(asked.sheet, bare);
   const day = washFirst.size === 0 ? bare : dayWork(request, { ...wish, washFirst });
   const sheet = namedAs(day, asked.sheet);
-  const state = dayState({ ...asked, sheet }, day);
-  const ground: Ground = { asked, request, day, sheet, state, later };
-  const fresh = litNow(ground);
-  const first = candidatesWith(ground, fresh);
+  const groundWith = (isEased: boolean): Ground => {
+    const state = dayState({ ...asked, sheet }, day, isEased);
+    return { asked, request, day, sheet, state, later, isEased };
+  };
+  const strict = groundWith(false);
+  const lit = litNow(strict);
+  const candidates = [...candidatesWith(strict, lit)];
+  if (!candidates.some(isSound)) candidates.push(...candidatesWith(groundWith(true), lit));
   // Where coals that burn already would be too old by then, the day is tried with new ones.
-  const isDone = first.some(({ violations }) => violations.length === 0);
-  const candidates =
-    isDone || fresh.size === 0 ? first : [...first, ...candidatesWith(ground, new Set())];
+  if (!candidates.some(isSound) && lit.size > 0) {
+    candidates.push(...candidatesWith(groundWith(true), new Set()));
+  }
   return chosen(candidates);
 }
+
+const isSound = ({ violations }: Pick<Offer, 'violations'>) => violations.length === 0;
 
 const isFreeFromFirst = (sheet: DaySheet) =>
   !sheet.notices.some(({ code }) => code === 'TIMETABLE_FREE_FROM_NOT_FIRST');
 
-/** Lightings that were lit and caught. */
+/** Lightings that were lit and caught: what is laid already has caught, whatever is said. */
 function litNow({ sheet, state, asked }: Ground): ReadonlySet<string> {
-  const failed = new Set(
-    asked.slips.flatMap((slip) => (slip.kind === 'chimney-failed' ? [slip.lighting] : [])),
+  const isOpen = (id: string) => (state.get(id)?.state ?? 'open') === 'open';
+  const failed = asked.slips.flatMap((slip) =>
+    slip.kind === 'chimney-failed' ? [slip.lighting] : [],
   );
   return new Set(
-    sheet.lightings.flatMap(({ id }) =>
-      failed.has(id) || (state.get(id)?.state ?? 'open') === 'open' ? [] : [id],
-    ),
+    sheet.lightings.flatMap(({ id, uses }) => {
+      const isFailed = failed.includes(id) && uses.every(({ job }) => isOpen(job));
+      return isFailed || isOpen(id) ? [] : [id];
+    }),
   );
 }
 
@@ -120,14 +127,14 @@ function candidatesWith(ground: Ground, lit: ReadonlySet<string>): readonly Cand
     const plan = searched(ground, part);
     found.push(candidate(ground, { how: 'affected', rest: part, lit }, plan));
   }
-  const isQuiet = found.some(({ violations, lateBy }) => violations.length === 0 && lateBy === 0);
+  const isQuiet = found.some((each) => isSound(each) && each.lateBy === 0);
   if (isQuiet) return found;
   found.push(candidate(ground, { how: 'all', rest: all, lit }, searched(ground, all)));
   return found;
 }
 
 const restWith = (
-  { day, state, sheet, request, asked }: Ground,
+  { day, state, sheet, request, asked, isEased }: Ground,
   lit: ReadonlySet<string>,
   kept: ReadonlySet<number>,
 ): RestOfDay =>
@@ -140,6 +147,7 @@ const restWith = (
     now: asked.now,
     kept,
     lit,
+    isEased,
   });
 
 function shiftWith(
@@ -195,52 +203,13 @@ function candidate(
     sheet,
     lateBy: minutes(Math.max(0, ...sheet.servings.map(({ lateBy }) => lateBy))),
     moves,
-    violations: violationsAhead(ground, sheet),
+    violations: violationsAhead({ request, state, asked }, sheet),
     cost: changeCost(moves),
   };
 }
 
-/** What the checker finds, less what lies in the past and can't be helped. */
-function violationsAhead({ request, state, asked }: Ground, sheet: DaySheet): readonly Violation[] {
-  const found = checkTimetable(request, sheet).filter(
-    (each) => !isHistory(each, sheet, state, asked.now),
-  );
-  const early = sheet.jobs.flatMap((job): readonly Violation[] => {
-    const isPast = (state.get(job.id)?.state ?? 'open') !== 'open';
-    if (isPast || job.start >= asked.now) return [];
-    return [{ rule: 'not-before', jobs: [job.id], found: job.start, wanted: asked.now }];
-  });
-  return [...found, ...early];
-}
-
-function isHistory(violation: Violation, sheet: DaySheet, state: DayState, now: number): boolean {
-  const isPast = (id: string) => (state.get(id)?.state ?? 'open') !== 'open';
-  const jobs = violation.jobs.filter((id) => sheet.jobs.some((job) => job.id === id));
-  if (jobs.length > 0 && jobs.every(isPast)) return true;
-  // The step before it was done so long ago that no minute ahead would have been soon enough.
-  const [before] = jobs;
-  const isTooLong =
-    violation.rule === 'recipe-order' && Number(violation.found) > Number(violation.wanted);
-  if (isTooLong && before !== undefined && isPast(before)) {
-    return (state.get(before)!.end ?? now) + Number(violation.wanted) < now;
-  }
-  const outs = sheet.jobs.filter(
-    (job) =>
-      job.kind === 'take-out' && (job.load === violation.jobs[0] || job.dish === violation.jobs[0]),
-  );
-  return outs.length > 0 && outs.every(({ id }) => isPast(id)) && AFTER_OUT.has(violation.rule);
-}
-
-/** Rules about a load or a dish that nobody can mend once it is out. */
-const AFTER_OUT: ReadonlySet<string> = new Set([
-  'can-wait',
-  'turn-at-its-minute',
-  'add-coals-at-its-minute',
-  'cooked-long-enough',
-]);
-
 function chosen(candidates: readonly Candidate[]): readonly Offer[] {
-  const sound = candidates.filter(({ violations }) => violations.length === 0);
+  const sound = candidates.filter(isSound);
   if (sound.length === 0) {
     const least = candidates.toSorted(
       (one, other) => one.violations.length - other.violations.length || one.lateBy - other.lateBy,

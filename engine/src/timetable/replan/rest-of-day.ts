@@ -19,6 +19,8 @@ export interface RestAsked {
   readonly now: number;
   /** Groups that keep their planned minutes too. */
   readonly kept: ReadonlySet<number>;
+  /** What is done may wait longer for what comes than the rules of the house say. */
+  readonly isEased: boolean;
   /** Lightings whose coals are to be had. */
   readonly lit: ReadonlySet<string>;
 }
@@ -164,7 +166,12 @@ function restTask(
   }
   const good = stock.good.get(index);
   const minutes = lengthIn(state, task, index, day);
-  const release = Math.max(now, task.release ?? now, good?.from ?? now);
+  const release = Math.max(
+    now,
+    task.release ?? now,
+    good?.from ?? now,
+    firstReady(stock, index, now),
+  );
   const { sameAs, ...rest } = task;
   return {
     ...rest,
@@ -175,6 +182,15 @@ function restTask(
   };
 }
 
+/** Coals that are still to be lit are ready so soon, if somebody begins now. */
+function firstReady({ stores }: Stock, task: number, now: number): number {
+  const store = stores.find(({ uses }) => uses.some((use) => use.task === task));
+  return store === undefined ? now : now + store.minutes + store.lead;
+}
+
+/** What comes after these has its minute, whatever slips. */
+const TIMED: ReadonlySet<string> = new Set(['cook', 'lay-coals', 'take-out']);
+
 /** As long as the sheet and the slips have it: a hurried rise, a slow one. */
 function lengthIn(state: DayState, task: Task, index: number, day: DayWork): number {
   const known = state.get(task.id);
@@ -183,7 +199,10 @@ function lengthIn(state: DayState, task: Task, index: number, day: DayWork): num
 }
 
 /** Between what is held nothing can be asked; what has waited too long already is let go on. */
-function restLags({ day, now, state }: RestAsked, held: RestOfDay['held']): readonly Lag[] {
+function restLags(
+  { day, now, state, isEased }: RestAsked,
+  held: RestOfDay['held'],
+): readonly Lag[] {
   const { problem, meanings } = day;
   return problem.lags.flatMap((lag): readonly Lag[] => {
     const before = held.get(lag.from);
@@ -196,8 +215,10 @@ function restLags({ day, now, state }: RestAsked, held: RestOfDay['held']): read
     const least = lag.least + longer;
     if (lag.most === undefined) return [{ ...lag, least }];
     const most = lag.most + longer;
-    const isPast = before !== undefined && before.start + most < now;
-    return isPast ? [{ from: lag.from, to: lag.to, least }] : [{ ...lag, least, most }];
+    const isTimed = TIMED.has(meanings[lag.from]!.kind) && meanings[lag.to]!.kind !== 'add-coals';
+    const isLetGo =
+      before !== undefined && (before.start + most < now || (isEased && before.isPast && !isTimed));
+    return isLetGo ? [{ from: lag.from, to: lag.to, least }] : [{ ...lag, least, most }];
   });
 }
 

@@ -257,16 +257,34 @@ function planFrom(
       ),
     ),
   );
-  const left = problem.groups.flatMap((_, group) =>
-    problem.tasks.some((task, index) => task.group === group && !starts.has(index)) ? [group] : [],
-  );
+  const left = leftGroups(asked, nodes, starts);
+  const isLeft = (task: number) => left.includes(problem.tasks[task]!.group);
   return {
-    starts: problem.tasks.map((_, index) => starts.get(index)),
-    crews: problem.tasks.map((_, index) => nodes.get(index)?.crew ?? []),
+    starts: problem.tasks.map((_, index) => (isLeft(index) ? undefined : starts.get(index))),
+    crews: problem.tasks.map((_, index) => (isLeft(index) ? [] : (nodes.get(index)?.crew ?? []))),
     batches,
     upkeeps,
     lateBy,
     left,
     broken: [],
   };
+}
+
+/** What was left before, and chores that now come when those who do them have gone. */
+function leftGroups(
+  { rest }: ShiftAsked,
+  nodes: ReadonlyMap<number, Node>,
+  starts: ReadonlyMap<number, number>,
+): readonly number[] {
+  const { problem } = rest.day;
+  const isGone = (task: number) => {
+    const end = (starts.get(task) ?? 0) + problem.tasks[task]!.minutes;
+    const { crew = [] } = nodes.get(task) ?? {};
+    return crew.some((unit) => problem.units[unit]!.windows.every(({ to }) => to < end));
+  };
+  return problem.groups.flatMap(({ mayBeLeft }, group) => {
+    const own = problem.tasks.flatMap((task, index) => (task.group === group ? [index] : []));
+    const isLeft = own.some((task) => !starts.has(task) || (mayBeLeft && isGone(task)));
+    return isLeft ? [group] : [];
+  });
 }

@@ -16,25 +16,26 @@ export interface JobState {
 /** By job id. */
 export type DayState = ReadonlyMap<string, JobState>;
 
-export function dayState(asked: ReplanAsked, day: DayWork): DayState {
+/** `isEased`: hands are washed again before anything that is still to come. */
+export function dayState(asked: ReplanAsked, day: DayWork, isEased: boolean): DayState {
   const { sheet, known = [] } = asked;
   const words = new Map(known.map((each) => [each.job, each]));
   const states = new Map(
     sheet.jobs.map((job) => [job.id, stateOf(asked, job, words.get(job.id))] as const),
   );
   reopened(states, day);
-  washedAgain(states, day, asked.now);
+  washedAgain(states, day, isEased ? Number.POSITIVE_INFINITY : asked.now);
   return states;
 }
 
 /** Hands that were washed too long ago for the work that is still to come. */
-function washedAgain(states: Map<string, JobState>, day: DayWork, now: number): void {
+function washedAgain(states: Map<string, JobState>, day: DayWork, before: number): void {
   for (const { from, to, most } of day.problem.lags) {
     if (most === undefined || day.meanings[from]!.kind !== 'wash-hands') continue;
     const wash = states.get(day.problem.tasks[from]!.id);
     const work = states.get(day.problem.tasks[to]!.id);
     if (wash === undefined || wash.state === 'open' || work?.state !== 'open') continue;
-    if (wash.start + most >= now) continue;
+    if (wash.start + most >= before) continue;
     const { job } = wash;
     states.set(job.id, { job, state: 'open', start: job.start, end: job.end });
   }

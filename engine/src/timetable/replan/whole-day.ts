@@ -99,7 +99,7 @@ function washedFrom(
   const isOnce = (job: Job, at: number) => jobs.findIndex(({ id }) => id === job.id) === at;
   return {
     jobs: jobs.filter(isOnce).sort(byStart),
-    left: washed.left.filter(({ job }) => !known.has(job.id)),
+    left: washed.left,
   };
 }
 
