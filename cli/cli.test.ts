@@ -189,7 +189,7 @@ describe.each(demoIds)('emberwright plan of the demo camp %s', (id) => {
     command('plan', file, '--sheets', sheets);
     const pages = readdirSync(sheets).filter((name) => name.endsWith('.html'));
     const { camp, menu } = JSON.parse(command('plan', file, '--json').out);
-    expect(pages).toHaveLength(6 - 1 + menu.dishes.length + camp.hands.length + 1);
+    expect(pages).toHaveLength(6 - 1 + 4 + menu.dishes.length + camp.hands.length + 1);
     const index = readFileSync(join(sheets, 'index.html'), 'utf8');
     for (const page of pages.filter((name) => name !== 'index.html'))
       expect(index).toContain(`href="${page}"`);

@@ -2,6 +2,7 @@
 
 import * as habits from './habits.ts';
 import type { DishTasks, LoadTasks, Making } from './making.ts';
+import { spreadOf } from './round.ts';
 
 const HARDLY = 1;
 
@@ -48,10 +49,17 @@ export function wipeTasks(making: Making, dishes: readonly DishTasks[]): void {
         team: `oven ${next.work.load.oven}`,
       });
       const least = before.servedFromOven ? habits.POT_EMPTIES : habits.COOL_TO_WIPE;
-      builder.lag(before.emptied, wipe, { least });
-      builder.lag(wipe, next.grease, { least: 0 });
+      // In a wave this oven is empty before the last one, and is greased after the first.
+      builder.lag(before.emptied, wipe, { least: least - leftOf(making, before) });
+      builder.lag(wipe, next.grease, { least: -next.after });
     });
   }
+}
+
+/** Minutes from this oven's end to the end of its round; 0 where it is emptied with all the others. */
+function leftOf({ builder }: Making, { emptied, after }: LoadTasks): number {
+  const { round } = builder.meanings[emptied]!;
+  return round === undefined ? 0 : Math.max(0, spreadOf(round.wave) - after);
 }
 
 interface LoadInGroup {

@@ -73,7 +73,7 @@ function oneDish(dish: DishMaking, shared: ReadonlySet<string>): DishTasks {
   for (const step of own) {
     if (dish.phases.get(step.id) === 'before' && !isInOven(step)) stepTask(dish, step);
   }
-  const loads = wavesOf(making.request, work).flatMap((wave) =>
+  const loads = wavesIn(making, work).flatMap((wave) =>
     ovenTasks(making, group, { dish: work, wave }, served),
   );
   for (const load of firstsOf(loads)) linkBefore(dish, load);
@@ -95,6 +95,9 @@ function shapeIntoGreased({ making, work, steps }: DishMaking, loads: readonly L
     }
   }
 }
+
+const wavesIn = ({ request, isByOven }: Making, work: DishWork) =>
+  isByOven ? work.loads.map((load) => ({ loads: [load], pace: 0 })) : wavesOf(request, work);
 
 /** One load for each wave: the tasks of the others are the same. */
 const firstsOf = (loads: readonly LoadTasks[]) => loads.filter(({ after }) => after === 0);

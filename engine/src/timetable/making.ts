@@ -16,6 +16,8 @@ export interface Making {
   readonly notices: Notice[];
   /** Jobs may slip further from their minutes, and pots come out later: supper is late otherwise. */
   readonly isLoose: boolean;
+  /** Every oven goes by itself. */
+  readonly isByOven: boolean;
 }
 
 /** Tasks of one oven load, by index in the problem. */

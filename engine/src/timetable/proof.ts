@@ -29,7 +29,7 @@ export function provenTrouble(request: TimetableRequest): readonly Refusal[] {
   const past = servingsPast(request);
   if (past.length > 0) return past;
   const easy = easiest(request);
-  const day = dayWork(easy, { isFreeFromFirst: false, isLoose: true });
+  const day = dayWork(easy, { isFreeFromFirst: false, isLoose: true, isByOven: true });
   const clash = contradictionIn(day.problem, { isDueFixed: false });
   const soonest = soonestStarts(day.problem);
   const inTime = timeProofs({ request: easy, day, clash, soonest });

@@ -24,6 +24,8 @@ export interface DayWork {
 export interface DayWish {
   readonly isFreeFromFirst: boolean;
   readonly isLoose: boolean;
+  /** No waves: what is proven must not rest on how ovens are walked. */
+  readonly isByOven?: boolean;
   /** Ids of tasks before which whoever does them washes hands. */
   readonly washFirst?: ReadonlySet<string>;
 }
@@ -37,8 +39,8 @@ export function dayWork(
 ): DayWork {
   const builder = new Builder();
   const crews = crewsOf(request.camp);
-  const { isLoose, washFirst = new Set() } = wish;
-  const making: Making = { request, builder, crews, uses: [], notices: [], isLoose };
+  const { isLoose, washFirst = new Set(), isByOven = false } = wish;
+  const making: Making = { request, builder, crews, uses: [], notices: [], isLoose, isByOven };
   const dishes = mixedTogether(request.dishes).flatMap((batch) => batchTasks(making, batch));
   wipeTasks(making, dishes);
   waterTasks(making, dishes);

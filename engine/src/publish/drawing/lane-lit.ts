@@ -48,20 +48,15 @@ export function litLane({ lit, countsCoals, axis, top, words: say }: LitLane) {
   if (!countsCoals) return { svg: shape, bottom: base + 4 };
   const rows = numberRows(lit, axis, base);
   return {
-    svg: group(
-      {},
-      shape,
-      ...rows,
-      axis.left < NAME_ROOM
-        ? ''
-        : words({ x: 0, y: base + 15, text: say.lit, size: 12, fill: ink.soft }),
-      axis.left < NAME_ROOM
-        ? ''
-        : words({ x: 0, y: base + 31, text: say.onOvens, size: 12, fill: ink.soft }),
-    ),
+    svg: group({}, shape, ...rows, ...(axis.left < NAME_ROOM ? [] : rowNames(base, say))),
     bottom: base + 38,
   };
 }
+
+const rowNames = (base: number, say: LitLane['words']) =>
+  [say.lit, say.onOvens].map((text, row) =>
+    words({ x: 0, y: base + 15 + 16 * row, text, size: 12, fill: ink.soft }),
+  );
 
 /** Lit above, on the ovens below: what lasts longest is told first, and nothing that would touch. */
 function numberRows(lit: readonly LitPoint[], axis: LaneAxis, base: number): readonly string[] {

@@ -82,7 +82,23 @@ summary::-webkit-details-marker { display: none; }
 .card { border: 1.5px solid var(--ink); padding: 3mm 4mm 2mm; margin: 0 0 4mm; break-inside: avoid; }
 .card h2 { margin-top: 0; }
 .page-break { break-after: page; }
+.fire-chief td, .hand-columns td { white-space: pre-line; }
+.hand-columns table { table-layout: fixed; }
+.hand-columns :is(th, td):first-child { width: 17mm; font-weight: 700; }
+.fire-chief td:nth-child(2) { white-space: pre; }
+.fire-chief td:first-child { font-weight: 700; white-space: nowrap; }
+.fire-chief td:nth-child(6) { font: 700 13pt/1.2 var(--slab); }
+.wall-list table:not(.steps) { font-size: 13pt; }
+.wall-list .steps { font-size: 15pt; line-height: 1.25; }
+.wall-list .steps th { font-family: var(--slab); min-width: 24mm; }
+.wall-list .steps .who { width: 46mm; color: var(--soft); font-size: 12.5pt; padding-top: 1.9mm; }
+.pocket-cards { max-width: 210mm; }
+.pocket-cards .card p { margin: 1.5mm 0 0; font-weight: 600; }
 @media screen and (max-width: 640px) {
+  .fire-chief table, .hand-columns table { display: block; overflow-x: auto; }
+  :is(.fire-chief, .hand-columns) td { min-width: 30mm; }
+  :is(.fire-chief, .hand-columns) :is(td:first-child, .number) { min-width: 0; }
+  .wall-list .steps .who { width: auto; font-size: 11pt; }
   html { font-size: 12pt; }
   .sheet { padding: 5mm 4mm 10mm; }
   .drawings { gap: 2mm; }
@@ -185,6 +201,21 @@ summary::-webkit-details-marker { display: none; }
   .strip li:first-child { display: block; }
   .strip li:nth-child(n + 3)::before { content: '\\2022'; padding: 0 1.5mm 0 1mm; }
   .card { padding: 2mm 3mm 1mm; margin: 0 0 2.5mm; }
+  .wall-list .steps { font-size: 15pt; line-height: 1.2; }
+  .wall-list .steps .who { width: 44mm; font-size: 11.5pt; padding-top: 1.1mm; }
+  .wall-list :is(th, td) { padding-top: 0.7mm; padding-bottom: 0.7mm; }
+  .fire-chief .laid { display: block; }
+  .fire-chief .figures { display: flex; gap: 12mm; margin: 1mm 0 2mm; }
+  .fire-chief .figures p { max-width: none; flex: none; }
+  .fire-chief .figures b { font-size: 24pt; }
+  .fire-chief :is(th, td) { padding-top: 0.8mm; padding-bottom: 0.8mm; }
+  .pocket-cards > header { display: none; }
+  .pocket-cards { display: grid; grid-template-columns: 1fr 1fr; margin: -1mm 0 0; }
+  .pocket-cards .card { height: 131mm; margin: 0; border: 0.3mm dashed var(--soft);
+    padding: 4mm 5mm; overflow: hidden; font-size: 10pt; }
+  .pocket-cards .card h2 { font-size: 14pt; border-bottom: 2px solid var(--ink); padding-bottom: 0.6mm; }
+  .pocket-cards .card .steps th { padding-right: 2mm; }
+  .pocket-cards .card p { border-top: 1.5px solid var(--ink); padding-top: 0.8mm; font-size: 8.5pt; }
   svg, .flag, .notice, .strip { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
 }
 `;

@@ -14,6 +14,7 @@ import { areAlike, listed, turnMove } from './phrases.ts';
 import { reasonBlocks } from './reasons-part.ts';
 import { doughsBlocks } from './rise-part.ts';
 import { servedBlocks } from './served.ts';
+import { linesBlocks } from './serving-part.ts';
 import { withoutUnfit } from './unfit.ts';
 
 export function daySheet(plan: MealPlan, say: Say): SheetDocument {
@@ -31,6 +32,7 @@ export function daySheet(plan: MealPlan, say: Say): SheetDocument {
         say,
       ),
       ...servedBlocks(plan, say),
+      ...linesBlocks(plan, say),
       ...lightingBlocks(plan, say),
       ...gradeBlocks(plan, say),
       ...doughsBlocks(plan, say),

@@ -1,0 +1,71 @@
+// A card for the pocket of each pair of hands: four to a sheet of paper, cut along the lines. Long
+// days run on to a second card and a third.
+
+import type { MealPlan } from '../../meal.ts';
+import type { Block, SheetDocument } from '../document.ts';
+import type { Say } from '../say.ts';
+import { type NumberedJob, numberedJobs, ownPart } from './job-list.ts';
+import { sentenceCase } from './phrases.ts';
+import { shortWork } from './short-work.ts';
+
+/** Lines of letters that a card holds, and the letters of one; judged by eye on paper. */
+const LINES = 22;
+const LETTERS = 42;
+
+export function pocketCards(plan: MealPlan, say: Say): SheetDocument {
+  const jobs = numberedJobs(plan);
+  return {
+    kind: 'pocket-cards',
+    title: 'Pocket cards',
+    camp: plan.camp.title,
+    eyebrow: plan.camp.date,
+    blocks: plan.camp.hands.flatMap(({ id, name }): readonly Block[] => {
+      const own = jobs.flatMap((each) => ownPart(each, id) ?? []);
+      const rows = own.map((each) => rowOf(each, plan, id, say));
+      const cards = inCards(rows);
+      return cards.map((card, index) => ({
+        type: 'card',
+        title: `${sentenceCase(name)}${cards.length > 1 ? `, ${index + 1} of ${cards.length}` : ''}`,
+        blocks: [
+          { type: 'steps', rows: card },
+          { type: 'paragraph', parts: [{ text: CARE }] },
+        ],
+      }));
+    }),
+  };
+}
+
+const CARE = 'Gloves and lifter for every lid. Hands washed before food. No coals under a fly.';
+
+function rowOf(each: NumberedJob, plan: MealPlan, hand: string, say: Say) {
+  const others = [...new Set(each.walk.jobs.flatMap((job) => job.hands))].filter(
+    (id) => id !== hand,
+  );
+  const with_ = others.map((id) => say.hand(id).replace(/^the /i, ''));
+  return {
+    when: say.clock(each.job.start),
+    what: `${shortWork(each, plan, say)}${with_.length === 0 ? '' : ` (with ${with_.join(', ')})`}`,
+    ...(each.job.kind === 'call' ? { strong: true } : {}),
+  };
+}
+
+type Row = ReturnType<typeof rowOf>;
+
+/** Cards alike full, each with no more lines than go on it. */
+function inCards(rows: readonly Row[]): readonly (readonly Row[])[] {
+  const lines = rows.map(({ what }) => Math.ceil(what.length / LETTERS));
+  const all = lines.reduce((sum, each) => sum + each, 0);
+  const count = Math.ceil(all / LINES);
+  const room = Math.ceil(all / Math.max(1, count)) + 1;
+  const cards: Row[][] = [];
+  let used = Number.POSITIVE_INFINITY;
+  rows.forEach((row, index) => {
+    if (used + lines[index]! > Math.min(room, LINES + 1)) {
+      cards.push([]);
+      used = 0;
+    }
+    cards.at(-1)!.push(row);
+    used += lines[index]!;
+  });
+  return cards;
+}
