@@ -153,4 +153,24 @@ export const timetableCodes = {
     when: 'coals have to last longer than their life before fresh ones are added',
     next: 'Look at them early and have some spare ones lit.',
   },
+  TIMETABLE_REPLAN_PIN: {
+    kind: 'notice',
+    when: 'a pinned minute can not be kept any more on a day that slipped',
+    next: 'Take the new minute, or change what it clashes with.',
+  },
+  TIMETABLE_REPLAN_LOAD_LOST: {
+    kind: 'notice',
+    when: 'an oven fails while something is in it',
+    next: 'Save what can be saved; the offers go on without it.',
+  },
+  TIMETABLE_REPLAN_NO_OVEN: {
+    kind: 'notice',
+    when: 'an oven fails and no other is as wide and free of the same',
+    next: 'Cook it in a smaller one by a card of its own, or leave it out.',
+  },
+  TIMETABLE_REPLAN_OTHER_OVEN: {
+    kind: 'notice',
+    when: 'an oven fails before its dish is in it, and another takes it',
+    next: 'Look at the coals: they were counted for the other oven.',
+  },
 } as const satisfies CodeList;

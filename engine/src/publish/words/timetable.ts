@@ -177,4 +177,17 @@ export const timetableWords: Words = {
     `The coals under ${say.dish(about.dish ?? '')} have to last ` +
     `${say.minutes(num(values, 'neededMinutes'))} and are good for about ` +
     `${say.minutes(num(values, 'lifeMinutes'))}: look early, and have some spare ones lit.`,
+  TIMETABLE_REPLAN_PIN: (values, about, say) =>
+    `You pinned ${say.dish(about.dish ?? '')} for coals on at ` +
+    `${say.clock(num(values, 'pinnedClockMinutes'))}, which can not be kept: ` +
+    `${say.clock(num(values, 'foundClockMinutes'))} is the next that goes. Is that right?`,
+  TIMETABLE_REPLAN_LOAD_LOST: (_values, about, say) =>
+    `${say.dish(about.dish ?? '')} was in ${say.ovenName(about.oven ?? '')} and is left out from ` +
+    'here on: what can be saved of it?',
+  TIMETABLE_REPLAN_NO_OVEN: (_values, about, say) =>
+    `No other oven will do for ${say.dish(about.dish ?? '')}: it is left out. Cook it in a smaller ` +
+    'one, by a card of its own?',
+  TIMETABLE_REPLAN_OTHER_OVEN: (values, about, say) =>
+    `${say.dish(about.dish ?? '')} goes into ${say.ovenName(String(values.other))} now; its coals ` +
+    `were counted for ${say.ovenName(about.oven ?? '')}, so look early.`,
 };

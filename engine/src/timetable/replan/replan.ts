@@ -42,10 +42,14 @@ export function replan(asked: ReplanAsked): Replanned {
 }
 
 /** Dishes with a pinned minute that has not come, or came and went with nothing laid. */
-function pinnedAhead({ sheet, now }: ReplanAsked, { dishes }: TimetableRequest): readonly string[] {
+function pinnedAhead(
+  { sheet, now, slips }: ReplanAsked,
+  { dishes }: TimetableRequest,
+): readonly string[] {
   return dishes.flatMap(({ dish }) => {
     const lay = sheet.jobs.find((job) => job.kind === 'lay-coals' && job.dish === dish.id);
-    const isAhead = lay === undefined || lay.end > now;
+    const behind = Math.max(0, ...slips.map((slip) => (slip.kind === 'behind' ? slip.minutes : 0)));
+    const isAhead = lay === undefined || lay.end > now - behind;
     return dish.pins.coalsOnAt !== undefined && isAhead ? [dish.id] : [];
   });
 }

@@ -75,8 +75,9 @@ function nodesOf(asked: ShiftAsked): ReadonlyMap<number, Node> {
   const crewOf = (job: Job | undefined) => (job?.hands ?? []).flatMap((id) => byId.get(id) ?? []);
   unlit.forEach((each, at) => {
     const job = asked.sheet.jobs.find(({ id }) => id === each.id);
+    const planned = each.at + mostLater(asked.later);
     const floor = Math.max(each.at, now);
-    const node = { planned: each.at, floor, minutes, isFixed: false, crew: crewOf(job) };
+    const node = { planned, floor, minutes, isFixed: false, crew: crewOf(job) };
     nodes.set(problem.tasks.length + at, node);
   });
   tendsOf(asked).forEach((job, at) => {
@@ -97,13 +98,16 @@ function tendsOf({ rest, sheet, state, unlit }: ShiftAsked): readonly Job[] {
   );
 }
 
+/** Chores and fires go with the dish that moves most. */
+const mostLater = (later: ShiftAsked['later']) => Math.max(0, ...later.values());
+
 function plannedStart(asked: ShiftAsked, index: number): number | undefined {
   const { rest, state, sheet, later } = asked;
   const { problem, meanings } = rest.day;
   const task = problem.tasks[index]!;
   if (task.fixed !== undefined) return task.fixed;
   const { kind, dish } = meanings[index]!;
-  const by = (dish === undefined ? undefined : later.get(dish)) ?? 0;
+  const by = dish === undefined ? mostLater(later) : (later.get(dish) ?? 0);
   if (kind === 'served') {
     const served = sheet.servings.find((each) => each.dish === dish)?.served;
     return served === undefined ? undefined : Math.max(served + by, task.due ?? served);
