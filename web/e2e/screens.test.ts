@@ -92,6 +92,26 @@ describeApp('every screen', (app) => {
     expect((await seriousFaults(page)).join()).toMatch(/button-name/);
   });
 
+  it('draws on a phone no word smaller than 11 px', async () => {
+    const page = await freshPage(app.browser, phone);
+    await page.goto(app.address);
+    await page.getByRole('radio', { name: 'Round loaf' }).check();
+    await settledSheet(page);
+    const words = await page.locator('.sheet svg text').evaluateAll((all) =>
+      all
+        .map((each) => {
+          const svg = (each as SVGTextElement).ownerSVGElement!;
+          const scale = svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
+          const size = Number.parseFloat(getComputedStyle(each).fontSize) * scale;
+          return { text: each.textContent, size };
+        })
+        .filter(({ size }) => size > 0),
+    );
+    expect(words.length).toBeGreaterThan(40);
+    expect(words.filter(({ size }) => size < 11)).toEqual([]);
+    await page.context().close();
+  });
+
   for (const [name, visit] of Object.entries(screens)) {
     it(`fits a phone and breaks no WCAG rule that axe checks: ${name}`, async () => {
       for (const [options, colorScheme] of [

@@ -31,6 +31,8 @@ export type Block =
       readonly svg: string;
       readonly alt: string;
       readonly wide: boolean;
+      /** The same, drawn anew for a screen as narrow as a phone; never on paper. */
+      readonly phone?: string;
       /**
        * The day's lanes: legible from about 720 px. On a narrow screen they stand after the list and
        * scroll sideways.

@@ -130,11 +130,26 @@ describe.each(plans)('every sheet of %s', (_name, plan) => {
 
   it('has well-formed drawings with all text inside, and words for those who can not see them', () => {
     for (const say of voices(plan)) {
-      for (const { svg, alt } of sheetsOf(plan, say).flatMap(drawings)) {
-        expect(malformed(svg)).toEqual([]);
-        expect(textsOutside(svg)).toEqual([]);
+      for (const { svg, phone = svg, alt } of sheetsOf(plan, say).flatMap(drawings)) {
+        for (const drawn of [svg, phone]) {
+          expect(malformed(drawn)).toEqual([]);
+          expect(textsOutside(drawn)).toEqual([]);
+          expect(drawn).toMatch(/<title>[^<]+<\/title><desc>[^<]+<\/desc>/);
+        }
         expect(alt.length).toBeGreaterThan(20);
-        expect(svg).toMatch(/<title>[^<]+<\/title><desc>[^<]+<\/desc>/);
+      }
+    }
+  });
+
+  it('has for a phone of 360 px no word under 11 px, where 292 px are left for a drawing', () => {
+    for (const say of voices(plan)) {
+      const drawn = sheetsOf(plan, say).flatMap(drawings);
+      const phones = drawn.flatMap(({ phone }) => (phone === undefined ? [] : [phone]));
+      for (const svg of phones) {
+        const width = Number(/viewBox="0 0 ([\d.]+)/.exec(svg)?.[1]);
+        const sizes = [...svg.matchAll(/font-size="([\d.]+)"/g)].map(([, size]) => Number(size));
+        expect(sizes.length).toBeGreaterThan(0);
+        expect((Math.min(...sizes) * 292) / width).toBeGreaterThanOrEqual(11);
       }
     }
   });

@@ -58,6 +58,7 @@ const full = {
     svg: '<svg>drawing words</svg>',
     alt: 'drawing alt',
     wide: true,
+    phone: '<svg>phone words</svg>',
     lanes: true,
     narrow: true,
   },

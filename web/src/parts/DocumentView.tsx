@@ -141,14 +141,22 @@ const lanesClass = ({ lanes, narrow }: Drawing) =>
   lanes === true ? (narrow === true ? 'is-narrow' : 'is-lanes') : '';
 
 /** Only for drawings made by publish/, which escapes every word in them. Spoken as its `alt`. */
-function OurSvg({ drawing }: { readonly drawing: Drawing }) {
-  return (
+function OurSvg({ drawing: { svg, phone, alt } }: { readonly drawing: Drawing }) {
+  const drawn = (text: string, className?: string) => (
     <div
       role="img"
-      aria-label={drawing.alt}
+      aria-label={alt}
+      className={className}
       // biome-ignore lint/security/noDangerouslySetInnerHtml: an SVG string of our own engine
-      dangerouslySetInnerHTML={{ __html: drawing.svg }}
+      dangerouslySetInnerHTML={{ __html: text }}
     />
+  );
+  if (phone === undefined) return drawn(svg);
+  return (
+    <>
+      {drawn(svg, 'not-on-phone')}
+      {drawn(phone, 'on-phone')}
+    </>
   );
 }
 

@@ -4,6 +4,7 @@
 
 import type { InsidePlan, InsidePoint } from '../../bake/bake-plan.ts';
 import { COLOUR_MARKS, colourWord } from '../../bake/inside/index.ts';
+import { type Frame, PHONE_TEXT, PHONE_WIDTH } from './frame.ts';
 import { element, fits, group, ink, line, picture, words } from './svg.ts';
 
 export interface CutDrawing {
@@ -18,30 +19,65 @@ export interface CutDrawing {
   readonly alt: string;
 }
 
-const WIDTH = 640;
+interface Board {
+  readonly width: number;
+  /** So many cuts side by side. */
+  readonly columns: number;
+  readonly cutHeight: number;
+  readonly cutWidth: number;
+  readonly captionRow: number;
+  readonly barLeft: number;
+  readonly size: number;
+}
+
+const BOARDS: Readonly<Record<Frame, Board>> = {
+  sheet: {
+    width: 640,
+    columns: 4,
+    cutHeight: 120,
+    cutWidth: 132,
+    captionRow: 20,
+    barLeft: 76,
+    size: 16.5,
+  },
+  phone: {
+    width: PHONE_WIDTH,
+    columns: 2,
+    cutHeight: 84,
+    cutWidth: 140,
+    captionRow: 17,
+    barLeft: 58,
+    size: PHONE_TEXT,
+  },
+};
+
 const CUT_TOP = 40;
-const CUT_HEIGHT = 120;
-const CUT_WIDTH = 132;
-const CUT_FOOT = CUT_TOP + CUT_HEIGHT;
-const BARS_TOP = CUT_FOOT + 104;
 const BAR = 24;
-const BAR_LEFT = 76;
-const BAR_RIGHT = WIDTH - 14;
-const HEIGHT = BARS_TOP + 3 * (BAR + 8) + 46;
+const CAPTIONS = 4;
+
+/** From the top of one row of cuts to the top of the next. */
+const rowHeight = ({ cutHeight, captionRow }: Board) => cutHeight + CAPTIONS * captionRow + 24;
+const barsTop = (board: Board, count: number) =>
+  CUT_TOP + Math.ceil(count / board.columns) * rowHeight(board);
 
 /** Starch stiffens from here on [K]; below it is dough. */
 const STIFF_KELVIN = 343.15;
 
-export function cutDrawing(drawing: CutDrawing): string {
+export function cutDrawing(asked: CutDrawing, frame: Frame = 'sheet'): string {
+  const board = BOARDS[frame];
+  const drawing = { ...asked, board };
+  const top = barsTop(board, drawing.inside.cuts.length);
   return picture({
-    width: WIDTH,
-    height: HEIGHT,
+    width: board.width,
+    height: top + 3 * (BAR + 8) + 46,
     kind: 'cut',
     title: 'Cut through the bread',
     alt: drawing.alt,
-    children: [...key(), ...cuts(drawing), ...bars(drawing)],
+    children: [...key(board), ...cuts(drawing), ...bars(drawing, top)],
   });
 }
+
+type Drawn = CutDrawing & { readonly board: Board };
 
 type ColourWord = ReturnType<typeof colourWord>;
 
@@ -63,13 +99,13 @@ const CRUMB = [
 const stateOf = (kelvin: number, core: number) =>
   kelvin < STIFF_KELVIN ? CRUMB[0] : kelvin < core ? CRUMB[1] : CRUMB[2];
 
-function key(): readonly string[] {
+function key({ size }: Board): readonly string[] {
   return CRUMB.flatMap(({ text, fill, dotted }, index) => {
     const x = 8 + index * 96;
     return [
       element('rect', { x, y: 6, width: 22, height: 14, fill, stroke: ink.soft }),
       ...(dotted ? [dots(x, 6, 22, 14)] : []),
-      words({ x: x + 29, y: 19, text, size: 16.5, fill: ink.soft }),
+      words({ x: x + 29, y: 19, text, size, fill: ink.soft }),
     ];
   });
 }
@@ -85,73 +121,96 @@ function dots(x: number, y: number, width: number, height: number): string {
   return drawn.join('');
 }
 
-function cuts(drawing: CutDrawing): readonly string[] {
-  const { inside } = drawing;
+function cuts(drawing: Drawn): readonly string[] {
+  const { inside, board } = drawing;
+  const { width, cutWidth } = board;
+  const columns = Math.min(board.columns, inside.cuts.length);
   const tallest = Math.max(...inside.cuts.map(({ edges }) => edges.at(-1) ?? 0), 1e-6);
-  const scale = CUT_HEIGHT / tallest;
-  const gap = (WIDTH - inside.cuts.length * CUT_WIDTH) / (inside.cuts.length + 1);
+  const scale = board.cutHeight / tallest;
+  const gap = (width - columns * cutWidth) / (columns + 1);
   return inside.cuts.map((_, index) =>
-    oneCut(drawing, index, { x: gap + index * (CUT_WIDTH + gap), scale }),
+    oneCut(drawing, index, {
+      x: gap + (index % columns) * (cutWidth + gap),
+      foot: CUT_TOP + Math.floor(index / columns) * rowHeight(board) + board.cutHeight,
+      scale,
+    }),
   );
 }
 
 interface CutPlace {
   readonly x: number;
+  readonly foot: number;
   readonly scale: number;
 }
 
-function oneCut(drawing: CutDrawing, index: number, { x, scale }: CutPlace): string {
-  const { inside } = drawing;
+function oneCut(drawing: Drawn, index: number, { x, foot, scale }: CutPlace): string {
+  const { inside, board } = drawing;
+  const width = board.cutWidth;
   const cut = inside.cuts[index]!;
   const at = pointAt(inside, cut.minute);
-  const yOf = (metres: number) => CUT_FOOT - metres * scale;
+  const yOf = (metres: number) => foot - metres * scale;
   const layers = cut.kelvins.map((kelvin, slice) => {
     const [low, high] = [cut.edges[slice]!, cut.edges[slice + 1]!];
     const { fill, dotted } = stateOf(kelvin, inside.core);
     const [y, height] = [yOf(high), (high - low) * scale];
-    const layer = element('rect', { x, y, width: CUT_WIDTH, height: height + 0.2, fill });
-    return dotted ? layer + dots(x, y, CUT_WIDTH, height) : layer;
+    const layer = element('rect', { x, y, width, height: height + 0.2, fill });
+    return dotted ? layer + dots(x, y, width, height) : layer;
   });
   const top = cut.edges.at(-1) ?? 0;
   return group(
     { class: 'cut' },
     ...layers,
-    crust(x, yOf(top), at.topCrust * scale, colourWord(at.topColour)),
+    crust({ x, foot, width }, yOf(top), at.topCrust * scale, colourWord(at.topColour)),
     crust(
-      x,
-      CUT_FOOT - at.bottomCrust * scale,
+      { x, foot, width },
+      foot - at.bottomCrust * scale,
       at.bottomCrust * scale,
       colourWord(at.bottomColour),
     ),
     element('rect', {
       x,
       y: yOf(top),
-      width: CUT_WIDTH,
+      width,
       height: top * scale,
       fill: 'none',
       stroke: ink.ink,
       'stroke-width': 1.6,
     }),
-    ...captions(drawing, index, x),
+    ...captions(drawing, index, { x, foot }),
   );
 }
 
-function crust(x: number, y: number, height: number, colour: ColourWord): string {
+interface CrustPlace {
+  readonly x: number;
+  readonly foot: number;
+  readonly width: number;
+}
+
+function crust(
+  { x, foot, width }: CrustPlace,
+  y: number,
+  height: number,
+  colour: ColourWord,
+): string {
   const shown = Math.max(2.5, height);
   return element('rect', {
     x,
-    y: height < 2.5 && y > CUT_FOOT - 4 ? CUT_FOOT - shown : y,
-    width: CUT_WIDTH,
+    y: height < 2.5 && y > foot - 4 ? foot - shown : y,
+    width,
     height: shown,
     fill: ink.ink,
     'fill-opacity': String(Math.max(0.06, TONE[colour])),
   });
 }
 
-function captions({ inside, words: say }: CutDrawing, index: number, x: number) {
+function captions(
+  { inside, words: say, board }: Drawn,
+  index: number,
+  { x, foot }: Pick<CutPlace, 'x' | 'foot'>,
+) {
   const cut = inside.cuts[index]!;
   const at = pointAt(inside, cut.minute);
-  const middle = x + CUT_WIDTH / 2;
+  const middle = x + board.cutWidth / 2;
   const isLast = index === inside.cuts.length - 1;
   const rows = [
     `${say.minutes(cut.minute)}${isLast ? ', done' : ''}`,
@@ -162,9 +221,9 @@ function captions({ inside, words: say }: CutDrawing, index: number, x: number) 
   return rows.map((text, row) =>
     words({
       x: middle,
-      y: CUT_FOOT + 22 + row * 20,
+      y: foot + 22 + row * board.captionRow,
       text,
-      size: 16.5,
+      size: board.size,
       anchor: 'middle',
       bold: row === 0,
     }),
@@ -174,32 +233,35 @@ function captions({ inside, words: say }: CutDrawing, index: number, x: number) 
 const pointAt = ({ moments }: InsidePlan, minute: number): InsidePoint =>
   moments[Math.min(moments.length - 1, Math.round(minute))]!;
 
-function bars(drawing: CutDrawing): readonly string[] {
-  const { inside, done, words: say } = drawing;
+function bars(drawing: Drawn, top: number): readonly string[] {
+  const { inside, done, words: say, board } = drawing;
+  const { barLeft, size } = board;
+  const barRight = board.width - 14;
   const last = Math.max(done * 1.15, 5);
   const xOf = (minute: number) =>
-    BAR_LEFT + (Math.min(last, Math.max(0, minute)) / last) * (BAR_RIGHT - BAR_LEFT);
-  const y = (row: number) => BARS_TOP + row * (BAR + 8);
+    barLeft + (Math.min(last, Math.max(0, minute)) / last) * (barRight - barLeft);
+  const y = (row: number) => top + row * (BAR + 8);
   const doneX = xOf(done);
   const foot = y(2) + BAR;
   return [
-    coreBar(drawing, { y: y(0), xOf, last }),
-    colourBar('top', (point) => point.topColour, inside, { y: y(1), xOf, last }),
-    colourBar('bottom', (point) => point.bottomColour, inside, { y: y(2), xOf, last }),
-    line(doneX, BARS_TOP - 12, doneX, foot + 8, { 'stroke-width': 2.6 }),
+    coreBar(drawing, { y: y(0), xOf, last, board }),
+    colourBar('top', (point) => point.topColour, inside, { y: y(1), xOf, last, board }),
+    colourBar('bottom', (point) => point.bottomColour, inside, { y: y(2), xOf, last, board }),
+    line(doneX, top - 12, doneX, foot + 8, { 'stroke-width': 2.6 }),
     words({
       x: doneX,
       y: foot + 26,
       text: `done, ${say.minutes(done)}`,
-      size: 16.5,
+      size,
       bold: true,
-      anchor: doneX > BAR_RIGHT - 60 ? 'end' : 'middle',
+      anchor: doneX > barRight - 60 ? 'end' : 'middle',
     }),
-    words({ x: BAR_LEFT, y: foot + 26, text: 'load in', size: 16.5, fill: ink.soft }),
+    words({ x: barLeft, y: foot + 26, text: 'load in', size, fill: ink.soft }),
   ];
 }
 
 interface BarPlace {
+  readonly board: Board;
   readonly y: number;
   readonly xOf: (minute: number) => number;
   readonly last: number;
@@ -254,10 +316,11 @@ const stretches = (
     tone: tones[index]!,
   }));
 
-function bar(name: string, all: readonly Stretch[], { y, xOf, last }: BarPlace): string {
+function bar(name: string, all: readonly Stretch[], { y, xOf, last, board }: BarPlace): string {
+  const { barLeft, size } = board;
   return group(
     { class: 'bar' },
-    words({ x: BAR_LEFT - 8, y: y + 18, text: name, size: 16.5, anchor: 'end' }),
+    words({ x: barLeft - 8, y: y + 18, text: name, size, anchor: 'end' }),
     ...all
       .filter(({ from, to }) => from < Math.min(last, to))
       .map(({ from, to, text, tone }) => {
@@ -274,8 +337,8 @@ function bar(name: string, all: readonly Stretch[], { y, xOf, last }: BarPlace):
             stroke: ink.ink,
             'stroke-width': 1,
           }) +
-          (fits(text, end - x - 8, 16.5)
-            ? words({ x: x + 5, y: y + 18, text, size: 16.5, fill: isDark ? ink.sheet : ink.ink })
+          (fits(text, end - x - 8, size)
+            ? words({ x: x + 5, y: y + 18, text, size, fill: isDark ? ink.sheet : ink.ink })
             : '')
         );
       }),

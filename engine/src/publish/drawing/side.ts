@@ -6,8 +6,20 @@ import type { CoalSet } from '../../coals/coal-plan.ts';
 import { contactFigures } from '../../menu/index.ts';
 import type { OvenLoad } from '../../menu/load.ts';
 import { coalRow } from './coal-row.ts';
+import { type Frame, PHONE_TEXT, PHONE_WIDTH } from './frame.ts';
 import { hearth, legs, lid, type OvenShape, ovenShape, pot, WALL } from './oven-side.ts';
-import { element, group, ink, line, path, picture, shortNumber, words, wrap } from './svg.ts';
+import {
+  circle,
+  element,
+  group,
+  ink,
+  line,
+  path,
+  picture,
+  shortNumber,
+  words,
+  wrap,
+} from './svg.ts';
 
 export interface SideView {
   readonly oven: CampOven;
@@ -37,20 +49,27 @@ const LABEL_ROOM = WIDTH - LABEL_X - 6;
 const LABEL = 17;
 const LABEL_ROW = 19;
 
-export function sideDrawing(view: SideView): string {
-  const shape = ovenShape(view.oven, { left: POT_LEFT, width: POT_WIDTH, lidY: 66 });
-  const labels = placeLabels(view, shape);
+/** On a phone numbers stand where labels would, and the words are a list below. */
+export function sideDrawing(view: SideView, frame: Frame = 'sheet'): string {
+  const isPhone = frame === 'phone';
+  const shape = ovenShape(
+    view.oven,
+    isPhone
+      ? { left: 30, width: PHONE_WIDTH - 86, lidY: 66 }
+      : { left: POT_LEFT, width: POT_WIDTH, lidY: 66 },
+  );
+  const labels = isPhone ? numberLabels(view, shape) : placeLabels(view, shape);
   const height = Math.max(shape.groundY + 42, labels.bottom + 8);
   return picture({
-    width: WIDTH,
+    width: isPhone ? PHONE_WIDTH : WIDTH,
     height,
     kind: 'side',
     title: 'Oven from the side, cut open',
     alt: view.alt,
     children: [
       hearth(view.hearth, shape),
-      setRow(view, shape, 'below'),
       legs(shape),
+      setRow(view, shape, 'below'),
       food(view, shape),
       pot(shape),
       setRow(view, shape, 'above'),
@@ -158,14 +177,14 @@ function foodWidth(view: SideView, shape: OvenShape): readonly [number, number] 
   return [middle - half, middle + half];
 }
 
-/** Labels on the right, each on its own height, never one over another. */
-function placeLabels(view: SideView, shape: OvenShape) {
+/** What is labelled, and where it is. */
+function wantedLabels(view: SideView, shape: OvenShape) {
   const { lidY, groundY, scale, right } = shape;
   const floorY = standsAt(view, shape);
   const [, foodRight] = foodWidth(view, shape);
   const raw = (view.load.provedHeight ?? view.load.thickness) * scale;
   const risen = view.load.risenHeight * scale;
-  const wanted = [
+  return [
     { y: lidY - 22, x: right + 14, text: view.labels.lid },
     ...(view.labels.risen === undefined
       ? []
@@ -174,6 +193,42 @@ function placeLabels(view: SideView, shape: OvenShape) {
     { y: groundY - 12, x: shape.floorRight + 10, text: view.labels.below },
     { y: groundY + 16, x: right + 28, text: view.labels.hearth },
   ];
+}
+
+const DISC = 9;
+
+/** Numbered discs beside the oven, never one over another, and their words as a list under it. */
+function numberLabels(view: SideView, shape: OvenShape) {
+  const x = PHONE_WIDTH - DISC - 1;
+  let discFree = DISC + 1;
+  let free = shape.groundY + 42;
+  const drawn = wantedLabels(view, shape).map((label, index) => {
+    const number = String(index + 1);
+    const discY = Math.max(label.y, discFree);
+    discFree = discY + 2 * DISC + 3;
+    const top = Math.max(free, discY);
+    free = top;
+    const lines = wrap(label.text, PHONE_WIDTH - 24, PHONE_TEXT);
+    const from = Math.min(label.x, x - DISC - 4);
+    const said = lines.map((text, row) =>
+      words({ x: 22, y: top + 14 + row * 17, text, size: PHONE_TEXT }),
+    );
+    free += lines.length * 17 + 4;
+    return group(
+      { class: 'label' },
+      line(from, label.y, x - DISC, discY, { stroke: ink.soft, 'stroke-width': 1 }),
+      circle(x, discY, DISC, { fill: ink.sheet, stroke: ink.ink, 'stroke-width': 1.3 }),
+      words({ x, y: discY + 4.5, text: number, size: 13, bold: true, anchor: 'middle' }),
+      words({ x: 4, y: top + 14, text: number, size: PHONE_TEXT, bold: true }),
+      ...said,
+    );
+  });
+  return { drawn: drawn.join(''), bottom: free };
+}
+
+/** Labels on the right, each on its own height, never one over another. */
+function placeLabels(view: SideView, shape: OvenShape) {
+  const wanted = wantedLabels(view, shape);
   let free = 14;
   const drawn = wanted.map((label) => {
     const lines = wrap(label.text, LABEL_ROOM, LABEL);

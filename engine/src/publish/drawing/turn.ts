@@ -2,6 +2,7 @@
 // handle and chalk mark of the lid, and the ears of the oven. The wedge goes with the food.
 
 import type { Turn } from '../../coals/coal-plan.ts';
+import { type Frame, PHONE_WIDTH } from './frame.ts';
 import {
   circle,
   element,
@@ -30,18 +31,37 @@ const OVEN = 66;
 const CAPTION = 18;
 const CAPTION_ROW = 20;
 
-const rowsOf = (captions: readonly string[]) =>
-  Math.max(...captions.map((text, index) => wrap(text, CELL - 8, CAPTION, index > 0).length));
+interface Cell {
+  readonly width: number;
+  /** Of the ovens against their size on paper. */
+  readonly scale: number;
+  readonly size: number;
+  readonly row: number;
+}
 
-export function turnDrawing({ turn, captions, alt }: TurnDrawing): string {
+const cellFor = (frame: Frame, states: number): Cell =>
+  frame === 'sheet'
+    ? { width: CELL, scale: 1, size: CAPTION, row: CAPTION_ROW }
+    : { width: PHONE_WIDTH / states, scale: PHONE_WIDTH / states / CELL, size: 13, row: 16 };
+
+const linesOf = (caption: string, index: number, { width, size }: Cell) =>
+  wrap(caption, width - 6, size, index > 0);
+
+const rowsOf = (captions: readonly string[], cell: Cell) =>
+  Math.max(...captions.map((text, index) => linesOf(text, index, cell).length));
+
+export function turnDrawing({ turn, captions, alt }: TurnDrawing, frame: Frame = 'sheet'): string {
   const states = statesOf(turn);
+  const cell = cellFor(frame, states.length);
   return picture({
-    width: CELL * states.length,
-    height: 182 + CAPTION_ROW * rowsOf(captions),
+    width: cell.width * states.length,
+    height: FOOT * cell.scale + cell.row * rowsOf(captions, cell),
     kind: 'turn',
     title: 'The turn, seen from above',
     alt,
-    children: states.map((state, index) => stateDrawing(state, index, captions[index] ?? '')),
+    children: states.map((state, index) =>
+      stateDrawing(state, index, { cell, caption: captions[index] ?? '' }),
+    ),
   });
 }
 
@@ -62,11 +82,41 @@ function statesOf({ kind, angle }: TurnDrawing['turn']): readonly State[] {
   return [before, both, { oven: angle, lid: 0, moved: { what: 'lid', by: -angle } }];
 }
 
-function stateDrawing({ oven, lid, moved }: State, index: number, caption: string): string {
-  const x = CELL * index + CELL / 2;
-  const lines = wrap(caption, CELL - 8, CAPTION, index > 0);
+/** Where the captions begin, below the ovens. */
+const FOOT = 182;
+
+interface Captioned {
+  readonly cell: Cell;
+  readonly caption: string;
+}
+
+function stateDrawing(state: State, index: number, { cell, caption }: Captioned): string {
+  const middle = cell.width * (index + 0.5);
+  const lines = linesOf(caption, index, cell);
   return group(
     { class: 'state' },
+    cell.scale === 1
+      ? ovenAbove(state, middle)
+      : element(
+          'g',
+          { transform: `scale(${cell.scale.toFixed(3)})` },
+          ovenAbove(state, middle / cell.scale),
+        ),
+    ...lines.map((text, line) =>
+      words({
+        x: middle,
+        y: (FOOT + 16) * cell.scale + line * cell.row,
+        text,
+        size: cell.size,
+        bold: index > 0,
+        anchor: 'middle',
+      }),
+    ),
+  );
+}
+
+function ovenAbove({ oven, lid, moved }: State, x: number): string {
+  return [
     ears(x, oven),
     circle(x, CENTRE_Y, OVEN, { fill: ink.sheet, stroke: ink.ink, 'stroke-width': 5 }),
     wedge(x, oven),
@@ -74,17 +124,7 @@ function stateDrawing({ oven, lid, moved }: State, index: number, caption: strin
     handle(x, lid),
     dot(x, lid),
     moved === undefined ? '' : arrow(x, moved.what === 'oven' ? OVEN + 15 : LID - 13, moved),
-    ...lines.map((text, line) =>
-      words({
-        x,
-        y: 198 + line * CAPTION_ROW,
-        text,
-        size: CAPTION,
-        bold: index > 0,
-        anchor: 'middle',
-      }),
-    ),
-  );
+  ].join('');
 }
 
 /** A point at an angle clockwise from north. */

@@ -11,15 +11,16 @@ export function cutBlocks({ bake, coals }: LoadPlan, say: Say): readonly Block[]
   const { inside, minutes } = bake;
   if (inside === undefined || inside.cuts.length === 0) return [];
   const alt = altOf({ bake }, say);
-  const svg = cutDrawing({
+  const drawing = {
     inside,
     done: minutes,
     words: { minutes: say.minutes, degrees: say.degrees, length: say.length },
     alt,
-  });
+  };
+  const [svg, phone] = [cutDrawing(drawing), cutDrawing(drawing, 'phone')];
   return [
     { type: 'heading', text: 'Inside the bread', half: true },
-    { type: 'drawing', wide: true, svg, alt },
+    { type: 'drawing', wide: true, svg, phone, alt },
     { type: 'paragraph', parts: [{ text: burnPhrase({ bake }, say) }] },
     ...(coals.answer === 'first' ? [firstAnswer] : []),
   ];

@@ -120,7 +120,7 @@ function side({ plan, dish, part, say }: OvenPart, oven: CampOven, wood: boolean
     hearth: HEARTH[hearth],
   };
   const alt = `Oven cut open from the side on ${HEARTH[hearth].toLowerCase()}. ${Object.values(labels).join('. ')}. ${CUT}`;
-  const svg = sideDrawing({
+  const view = {
     oven,
     load,
     fuel: coals.fuel,
@@ -130,8 +130,8 @@ function side({ plan, dish, part, say }: OvenPart, oven: CampOven, wood: boolean
     isLined: isLined(dish),
     labels,
     alt,
-  });
-  return { svg, alt };
+  };
+  return { svg: sideDrawing(view), phone: sideDrawing(view, 'phone'), alt };
 }
 
 const RESTS_ON: Readonly<Partial<Record<FloorContact, string>>> = {
@@ -194,25 +194,27 @@ function curvePart({ plan, dish, part, say }: OvenPart): readonly Block[] {
   const wanted = `${say.oven(coals.wanted.low)} to ${say.oven(coals.wanted.high)}`;
   const events = happenings(plan, dish, part, say);
   const alt = `Temperature in the oven over ${say.minutes(coals.outMinute)} from coals on, wanted ${wanted}. ${events.map(({ minute, brief }) => `${say.minutes(minute)} ${brief}`).join('; ')}.`;
+  const drawing = {
+    coals,
+    measures: say.measures,
+    // A job of the day sheet may slip a minute past the last point of the curve.
+    events: events.map(({ minute, brief }) => ({
+      minute: Math.min(minute, coals.outMinute),
+      text: `${say.minutes(minute)}  ${brief}`,
+    })),
+    clockAt: (minute: number) =>
+      moments.zero === undefined ? '' : axisClock(moments.zero + minute, say.clock),
+    words: { axis: `Oven, ${unit}`, wanted: `wanted ${wanted}`, band: 'eight times in ten' },
+    alt,
+  };
   return [
     { type: 'heading', text: 'Temperature in the oven', half: true },
     {
       type: 'drawing',
       wide: true,
       alt,
-      svg: curveDrawing({
-        coals,
-        measures: say.measures,
-        // A job of the day sheet may slip a minute past the last point of the curve.
-        events: events.map(({ minute, brief }) => ({
-          minute: Math.min(minute, coals.outMinute),
-          text: `${say.minutes(minute)}  ${brief}`,
-        })),
-        clockAt: (minute) =>
-          moments.zero === undefined ? '' : axisClock(moments.zero + minute, say.clock),
-        words: { axis: `Oven, ${unit}`, wanted: `wanted ${wanted}`, band: 'eight times in ten' },
-        alt,
-      }),
+      svg: curveDrawing(drawing),
+      phone: curveDrawing(drawing, 'phone'),
     },
     ...(coals.answer === undefined ? [] : [belowWanted]),
   ];

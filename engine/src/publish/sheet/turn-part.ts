@@ -22,7 +22,8 @@ export function turnBlocks(coals: CoalPlan, say: Say): readonly Block[] {
 /** Handle, chalk mark and ears as witnesses; the wedge is the food. */
 export function turnPicture(turn: Pick<Turn, 'kind' | 'angle'>) {
   const alt = `${turnPhrase(turn)} The wedge beside the lid shows which way the food lies.`;
-  return { alt, svg: turnDrawing({ turn, captions: turnCaptions(turn), alt }) };
+  const drawing = { turn, captions: turnCaptions(turn), alt };
+  return { alt, svg: turnDrawing(drawing), phone: turnDrawing(drawing, 'phone') };
 }
 
 /** Less than this can't be seen on a crust (ours, no source). */
