@@ -1,80 +1,43 @@
 import { describe, expect, it } from 'vitest';
+import { madeDough, madeFormula, madeIngredient, madeRecipe } from '../../validation/bake/made.ts';
 import {
-  madeAir,
-  madeDish,
-  madeDough,
-  madeFormula,
-  madeIngredient,
-  madeRecipe,
-} from '../../validation/bake/made.ts';
-import practice from '../../validation/bake/practice-times.json' with { type: 'json' };
-import { layIn } from '../menu/lay.ts';
-import type { OvenLoad } from '../menu/load.ts';
-import { nominalOven } from '../menu/nominal-oven.ts';
-import { fromUnit } from '../quantity/convert.ts';
-import { fromFahrenheit, grams } from '../quantity/unit.ts';
+  hotLoaf,
+  practiceAsked,
+  practiceMinutes,
+  practiceRows,
+  usualLoaf,
+} from '../../validation/bake/practice-times.ts';
+import { grams } from '../quantity/unit.ts';
 import { bakeFor } from './bake-for.ts';
 import type { BakeRequest } from './bake-request.ts';
 
-type Row = readonly [string, number, number, number, number, number, number];
-const rows = practice.rows as unknown as readonly Row[];
-
-/** As menu/ lays it, in an oven that stands at this heat. */
-const asked = ([, inches, mass, count, heat]: Row): BakeRequest => {
-  const oven = nominalOven(fromUnit(inches, 'inch'));
-  const recipe = madeRecipe();
-  const lying = layIn(oven, {
-    dish: madeDish(),
-    recipe,
-    lie: count === 1 ? 'round' : 'pieces',
-    mass: grams(mass),
-    portions: 8,
-    count,
-    inOven: { contact: count === 1 ? 'paper' : 'iron', lid: 'cold', pieces: 'touching' },
-  });
-  const load: OvenLoad = {
-    ...lying,
-    id: 'bread-1',
-    dish: 'bread',
-    oven: 'A',
-    mass: grams(mass),
-    portions: 8,
-  };
-  return {
-    load,
-    recipe,
-    formula: madeFormula(),
-    air: madeAir(),
-    wanted: fromFahrenheit(heat),
-    ovenDiameter: oven.diameter,
-  };
-};
-
-const minutesOf = (row: Row) => bakeFor(asked(row)).minutes;
-
 describe('loaves and rolls as menu/ lays them', () => {
   it('bake rolls in the 15 to 25 min of common practice, no source', () => {
-    for (const row of rows.filter(([name]) => name.startsWith('rolls'))) {
-      expect(minutesOf(row), `${row[0]}, ${row[4]} F`).toBeGreaterThanOrEqual(row[5] - 0.5);
-      expect(minutesOf(row), `${row[0]}, ${row[4]} F`).toBeLessThanOrEqual(row[6]);
+    for (const row of practiceRows.filter(({ name }) => name.startsWith('rolls'))) {
+      expect(practiceMinutes(row), `${row.name}, ${row.fahrenheit} F`).toBeGreaterThanOrEqual(
+        row.least - 0.5,
+      );
+      expect(practiceMinutes(row), `${row.name}, ${row.fahrenheit} F`).toBeLessThanOrEqual(
+        row.most,
+      );
     }
   });
 
   it('bake a round of 900 g within 15 % of 40 to 55 min, one of 700 g not a third sooner (common practice, no source)', () => {
-    for (const row of rows.filter(([name]) => name.startsWith('round'))) {
-      const bound = row[2] === 700 ? 0.3 : 0.15;
-      expect(1 - minutesOf(row) / row[5], row[0]).toBeLessThan(bound);
-      expect(minutesOf(row), row[0]).toBeLessThanOrEqual(row[6]);
+    for (const row of practiceRows.filter(({ name }) => name.startsWith('round'))) {
+      const bound = row.massGrams === 700 ? 0.3 : 0.15;
+      expect(1 - practiceMinutes(row) / row.least, row.name).toBeLessThan(bound);
+      expect(practiceMinutes(row), row.name).toBeLessThanOrEqual(row.most);
     }
   });
 });
 
 describe('a bread that comes out otherwise than wished', () => {
   const codes = (own: Partial<BakeRequest>) =>
-    bakeFor({ ...asked(rows[1]!), ...own }).notices.map(({ code }) => code);
+    bakeFor({ ...practiceAsked(hotLoaf), ...own }).notices.map(({ code }) => code);
 
   it('says that a face is dark, and looks for dark where it says so', () => {
-    const plan = bakeFor(asked(rows[2]!));
+    const plan = bakeFor(practiceAsked(usualLoaf));
     const dark = plan.notices.filter(({ code }) => code === 'BAKE_FACE_DARK');
     expect(dark.length).toBeGreaterThan(0);
     for (const { values } of dark) expect(plan.done[values.face as 'top' | 'bottom']).toBe('dark');
@@ -94,7 +57,7 @@ describe('a bread that comes out otherwise than wished', () => {
 
   it('says that a dough with the water of a batter will not stand, and how much would (battersAndDoughs)', () => {
     expect(codes(wetter(860))).toContain('BAKE_TOO_WET_TO_STAND');
-    const wet = bakeFor({ ...asked(rows[1]!), ...wetter(860) });
+    const wet = bakeFor({ ...practiceAsked(hotLoaf), ...wetter(860) });
     const said = wet.notices.find(({ code }) => code === 'BAKE_TOO_WET_TO_STAND');
     const most = Number(said?.values.mostGrams);
     expect(most).toBeGreaterThan(400);

@@ -1,6 +1,7 @@
 // The inside of a load beside what was measured and printed, badly fitting rows too.
 
 import { type Compared, publishedTimes, rms, smallLoaf, tinLoaf } from './inside-series.ts';
+import { practiceMinutes, practiceRows } from './practice-times.ts';
 
 const figures = (all: readonly Compared[], digits: number) =>
   all.map(({ measured, ours }) => `${measured.toFixed(digits)}/${ours.toFixed(digits)}`).join(' ');
@@ -34,6 +35,15 @@ export function bakeReport(): string {
       (row) =>
         `   ${row.name.padEnd(40)} ${`${row.least}-${row.most}`.padStart(7)} ${row.through.toFixed(0).padStart(8)} ${row.brown.toFixed(0).padStart(6)} ${row.done.toFixed(0).padStart(5)} ${(100 * row.loss).toFixed(1).padStart(4)} %`,
     ),
+    '',
+    'd. Loaves and rolls as menu/ lays them, in an oven that stands at its heat (common practice, no source).',
+    '   The rounds come out short: 900 g by a tenth or so, 700 g by a quarter. In a cold oven, over coals,',
+    '   900 g take about 50 min.',
+    ...practiceRows.map(
+      (row) =>
+        `   ${`${row.name}, ${row.inches} in, ${row.fahrenheit} F`.padEnd(40)} ${`${row.least}-${row.most}`.padStart(7)} ${practiceMinutes(row).toFixed(0).padStart(22)}`,
+    ),
+    '',
     '   Weight loss of bread is 9 to 10 % (a: 9.1 %; a bakery page: 10 %); ours is lower where crumb and colour',
     '   are reached soon, since no cook waits and nothing falls dry at the sides.',
   ].join('\n');
