@@ -136,6 +136,7 @@ function planCommand(shell: Shell, end: (code: ExitCode) => void): Command {
       .option('--hand <id>', "only this person's jobs")
       .option('--sheets <folder>', 'write every sheet as a page to print, with an index')
       .option('--now <time>', 'plan from this time on: nothing starts before it')
+      .option('--why', 'why each job stands where it stands, how late it may begin, how sure it is')
       .option('--json', 'print the whole plan for other programs'),
   )
     .addHelpText('after', `\n${PLAN_EXAMPLES}\n\n${EXIT_HELP}\n`)

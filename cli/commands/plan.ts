@@ -28,6 +28,7 @@ interface PlanCommandOptions extends ReaderOptions {
   readonly sheets?: string;
   readonly now?: string;
   readonly json?: true;
+  readonly why?: true;
 }
 
 export function plan(path: string, options: PlanCommandOptions, shell: Shell): ExitCode {
@@ -64,9 +65,11 @@ function printPlan(
   print(mealSummary(meal, say));
   for (const notice of read.notices) shell.out(`Note: ${noticeText(notice, say, fileWords)}\n`);
   if (read.notices.length > 0) shell.out('\n');
-  print(daySheet(meal, say));
+  print(daySheet(meal, say, { hasReasons: options.why === true }));
   const ids = meal.menu.dishes.map(({ id }) => id).join(', ');
-  shell.out(`Next: --dish for one card (${ids}), --sheets <folder> for pages to print.\n`);
+  shell.out(
+    `Next: --dish for one card (${ids}), --why for the reason of each time, --sheets <folder> for pages to print.\n`,
+  );
 }
 
 function dishIn(meal: MealPlan, id: string): string {

@@ -26,15 +26,8 @@ export * from './timetable/index.ts';
 export * from './provisions/index.ts';
 // A finished plan, and how it is made
 export type * from './meal.ts';
-export {
-  advisedPlan,
-  type PlannedTonight,
-  type PlanOptions,
-  planMeal,
-  planTonight,
-  type Stage,
-  timetableRequestOf,
-} from './plan.ts';
+export { advisedPlan, type PlanOptions, planMeal, type Stage, timetableRequestOf } from './plan.ts';
+export { type PlannedTonight, planTonight } from './plan-tonight.ts';
 // How it is said and drawn
 export * from './publish/index.ts';
 

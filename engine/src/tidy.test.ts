@@ -39,6 +39,7 @@ const ORDER = [
   'publish',
   'like-loads.ts',
   'plan.ts',
+  'plan-tonight.ts',
   'codes.ts',
   'index.ts',
 ];

@@ -17,7 +17,12 @@ import { servedBlocks } from './served.ts';
 import { linesBlocks } from './serving-part.ts';
 import { withoutUnfit } from './unfit.ts';
 
-export function daySheet(plan: MealPlan, say: Say): SheetDocument {
+/** `hasReasons`: why each job stands there, and how sure it is, folded at the end of the list. */
+export function daySheet(
+  plan: MealPlan,
+  say: Say,
+  { hasReasons = true }: { readonly hasReasons?: boolean } = {},
+): SheetDocument {
   const { daySheet: day } = plan;
   return {
     kind: 'day-sheet',
@@ -45,7 +50,7 @@ export function daySheet(plan: MealPlan, say: Say): SheetDocument {
           jobRow(each, plan, say, { isNamed: plan.camp.hands.length > 1, isBrief: true }),
         ),
       },
-      ...reasonBlocks(plan, say),
+      ...(hasReasons ? reasonBlocks(plan, say) : []),
       ...noticeBlocks(
         withoutUnfit(day.notices).filter(({ level }) => level === 'doubt' || level === 'note'),
         say,
