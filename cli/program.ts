@@ -13,6 +13,7 @@ import { fitsCommand } from './fits-door.ts';
 import { formulaCommand } from './formula-door.ts';
 import { readInCommand } from './read-in-door.ts';
 import { GROUNDS } from './reading.ts';
+import { replanCommand } from './replan-door.ts';
 import type { Shell } from './shell.ts';
 import { stackCommand } from './stack-door.ts';
 
@@ -26,6 +27,7 @@ export function program(shell: Shell, end: (code: ExitCode) => void): Command {
     .addHelpText('after', `\n${FIRST_STEPS}\n\n${EXIT_HELP}\n`);
   const makes = [tonightCommand, planCommand, lookOverCommand, demoCommand, recipesCommand];
   for (const make of makes) all.addCommand(make(shell, end));
+  all.addCommand(replanCommand(shell, end));
   all.addCommand(readInCommand(shell, end));
   all.addCommand(formulaCommand(shell, end));
   for (const door of doorCommands(shell, end)) all.addCommand(door);
@@ -64,7 +66,8 @@ Or with a recipe as somebody wrote it:
 Or with a whole camp:
   emberwright demo harrow-saddle camp.json
   emberwright plan camp.json
-  emberwright plan camp.json --sheets sheets`;
+  emberwright plan camp.json --sheets sheets
+  emberwright replan camp.json --now 17:10 --slip "20 min behind"`;
 
 const readers = (command: Command) =>
   command

@@ -35,6 +35,7 @@ export { assumedOfBread, leavenSheet, type OneBread, riseSheet } from './sheet/o
 export { pocketCards } from './sheet/pocket-cards.ts';
 export { provisionsSheet } from './sheet/provisions-sheet.ts';
 export { recipeReadSheet } from './sheet/recipe-read-sheet.ts';
+export { type ReplanShown, replanSheet } from './sheet/replan-sheet.ts';
 export { type StackAsked, stackSheet } from './sheet/stack-sheet.ts';
 export { turnPicture } from './sheet/turn-part.ts';
 export { usualFood } from './sheet/usual-food.ts';
