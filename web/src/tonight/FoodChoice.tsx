@@ -1,16 +1,16 @@
 // What goes in: a ready recipe, or a dough of one's own by kind, thickness and amount.
 
-import { useEffect, useState } from 'react';
+import { lazy, Suspense, useEffect, useState } from 'react';
 import { Link } from 'wouter';
 import { Choice } from '../parts/Choice.tsx';
-import { Field } from '../parts/Field.tsx';
-import { readDecimal, writeNumber } from '../parts/read-text.ts';
 import { ask } from '../planning/planner.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
-import type { OwnKind, ReadyRecipe, TonightAmount, TonightFood } from '../worker/messages.ts';
+import type { ReadyRecipe, TonightAmount } from '../worker/messages.ts';
 import { AmountStep } from './AmountStep.tsx';
-import { RecipeFromCamp } from './RecipeFromCamp.tsx';
+import { usualOwn } from './own-food.ts';
 import type { OpenWish, WishChange } from './wish.ts';
+
+const OwnFoodPart = lazy(() => import('./OwnFoodPart.tsx'));
 
 interface ChoiceProps {
   readonly wish: OpenWish;
@@ -18,18 +18,6 @@ interface ChoiceProps {
 }
 
 const OWN = 'own';
-type OwnFood = Extract<TonightFood, { kind: OwnKind }>;
-
-const INCH_METRES = 0.0254;
-const OUNCE_GRAMS = 28.349523125;
-
-/** Common practice, no source: a dough that rises within a regular 12-inch oven. */
-const usualOwn = (isUs: boolean): OwnFood => ({
-  kind: 'yeast-bread',
-  thicknessMetres: isUs ? INCH_METRES : 0.025,
-  massGrams: isUs ? 28 * OUNCE_GRAMS : 800,
-});
-
 interface FoodChoiceProps extends ChoiceProps {
   /** How much is planned now; undefined where nothing is. */
   readonly planned: TonightAmount | undefined;
@@ -62,13 +50,9 @@ export function FoodChoice({ wish, change, planned }: FoodChoiceProps) {
       </p>
       {what === undefined || 'readyRecipe' in what ? null : (
         <div className="own-dough">
-          {'kind' in what ? (
-            <OwnDough own={what} onChange={(own) => change({ what: own })} />
-          ) : null}
-          <RecipeFromCamp
-            chosen={'camp' in what ? what : undefined}
-            onChoose={(recipe) => change({ what: recipe ?? usualOwn(isUs) })}
-          />
+          <Suspense fallback={<p className="field-hint">Opening</p>}>
+            <OwnFoodPart what={what} onChange={(own) => change({ what: own })} />
+          </Suspense>
         </div>
       )}
       {what === undefined || 'kind' in what ? null : (
@@ -77,62 +61,3 @@ export function FoodChoice({ wish, change, planned }: FoodChoiceProps) {
     </div>
   );
 }
-
-const kinds = [
-  { value: 'yeast-bread', label: 'Yeast bread' },
-  { value: 'quick-bread', label: 'Quick bread' },
-  { value: 'biscuit', label: 'Biscuits' },
-  { value: 'corn-bread', label: 'Corn bread' },
-] as const;
-
-interface OwnDoughProps {
-  readonly own: OwnFood;
-  readonly onChange: (own: OwnFood) => void;
-}
-
-function OwnDough({ own, onChange }: OwnDoughProps) {
-  const isUs = useReader().reader.measures === 'us';
-  const length = isUs ? { unit: 'inch', inMetres: INCH_METRES } : { unit: 'cm', inMetres: 0.01 };
-  const mass = isUs ? { unit: 'oz', inGrams: OUNCE_GRAMS } : { unit: 'g', inGrams: 1 };
-  const thick = { lowest: writeLimit(0.005, length), highest: writeLimit(0.15, length) };
-  const heavy = isUs ? { lowest: 4, highest: 350 } : { lowest: 100, highest: 10_000 };
-  return (
-    <>
-      <Choice
-        legend="Kind"
-        isSmall
-        value={own.kind}
-        options={kinds}
-        onChoose={(kind) => onChange({ ...own, kind })}
-      />
-      <div className="field-row">
-        <Field
-          label="Thick as it goes in"
-          value={own.thicknessMetres}
-          write={(metres) => writeNumber(metres / length.inMetres, 2)}
-          read={(text) => scaled(readDecimal(text, thick), length.inMetres)}
-          onChange={(thicknessMetres) => onChange({ ...own, thicknessMetres })}
-          takes={`a number from ${thick.lowest} to ${thick.highest}`}
-          unit={length.unit}
-          inputMode="decimal"
-        />
-        <Field
-          label="Dough in all"
-          value={own.massGrams}
-          write={(grams) => writeNumber(grams / mass.inGrams, isUs ? 1 : 0)}
-          read={(text) => scaled(readDecimal(text, heavy), mass.inGrams)}
-          onChange={(massGrams) => onChange({ ...own, massGrams })}
-          takes={`a number from ${heavy.lowest} to ${heavy.highest}`}
-          unit={mass.unit}
-          inputMode="decimal"
-        />
-      </div>
-    </>
-  );
-}
-
-const writeLimit = (metres: number, { inMetres }: { readonly inMetres: number }) =>
-  Math.round((metres / inMetres) * 10) / 10;
-
-const scaled = (reading: ReturnType<typeof readDecimal>, by: number) =>
-  reading.ok ? { ok: true as const, value: reading.value * by } : reading;
