@@ -8,11 +8,28 @@ import type { DaySheet, DishWork, LoadWork, TimetableRequest } from '../day-shee
 import type { Slip } from './slip.ts';
 
 export interface Changed {
+  /** With all that was planned: what is lost keeps its place in the order. */
   readonly request: TimetableRequest;
+  readonly lost: Lost;
   readonly asks: readonly Notice[];
   /** By dish: so much later it is wanted now. */
   readonly later: ReadonlyMap<string, number>;
 }
+
+/** What is not cooked to its end. */
+export interface Lost {
+  readonly loads: ReadonlySet<string>;
+  /** All of whose loads are lost. */
+  readonly dishes: ReadonlySet<string>;
+}
+
+/** The request without what is lost: what the rest of the day is judged by. */
+export const withoutLost = (request: TimetableRequest, lost: Lost): TimetableRequest => ({
+  ...request,
+  dishes: request.dishes
+    .filter(({ dish }) => !lost.dishes.has(dish.id))
+    .map((work) => ({ ...work, loads: work.loads.filter(({ load }) => !lost.loads.has(load.id)) })),
+});
 
 export function changedRequest(
   { request, sheet, now }: { request: TimetableRequest; sheet: DaySheet; now: ClockMinutes },
@@ -33,8 +50,8 @@ export function changedRequest(
   };
   const manned = withoutHands(waited, slips, now);
   const dropped = slips.flatMap((slip) => (slip.kind === 'oven-dropped' ? [slip.oven] : []));
-  const { request: moved, asks } = withoutOvens(manned, dropped, { sheet, now });
-  return { request: moved, asks, later };
+  const { request: moved, asks, lost } = withoutOvens(manned, dropped, { sheet, now });
+  return { request: moved, asks, lost, later };
 }
 
 /** What is served already is served. */
@@ -86,31 +103,39 @@ function withoutOvens(
   request: TimetableRequest,
   dropped: readonly string[],
   day: Day,
-): { readonly request: TimetableRequest; readonly asks: readonly Notice[] } {
-  if (dropped.length === 0) return { request, asks: [] };
+): Omit<Changed, 'later'> {
   const asks: Notice[] = [];
-  const dishes = request.dishes.flatMap((work): readonly DishWork[] => {
-    const loads = work.loads.flatMap((each): readonly LoadWork[] => {
-      if (!dropped.includes(each.load.oven) || isOut(day, each)) return [each];
+  const lost = new Set<string>();
+  const dishes = request.dishes.map((work): DishWork => {
+    const loads = work.loads.map((each): LoadWork => {
+      if (!dropped.includes(each.load.oven) || isOut(day, each)) return each;
       const about = { dish: work.dish.id, oven: each.load.oven };
       if (isIn(day, each)) {
         asks.push(notice('TIMETABLE_REPLAN_LOAD_LOST', 'stop', about));
-        return [];
+        lost.add(each.load.id);
+        return each;
       }
       const other = otherOven(request, dropped, each, day);
       if (other === undefined) {
         asks.push(notice('TIMETABLE_REPLAN_NO_OVEN', 'stop', about));
-        return [];
+        lost.add(each.load.id);
+        return each;
       }
       const values = { other: other.id };
       asks.push(notice('TIMETABLE_REPLAN_OTHER_OVEN', 'doubt', about, values));
       const load = { ...each.load, oven: other.id };
-      return [{ ...each, load, coals: { ...each.coals, oven: other.id } }];
+      return { ...each, load, coals: { ...each.coals, oven: other.id } };
     });
-    const isLost = work.loads.length > 0 && loads.length === 0;
-    return isLost ? [] : [{ ...work, loads }];
+    return { ...work, loads };
   });
-  return { request: { ...request, dishes }, asks };
+  const lostDishes = dishes.flatMap(({ dish, loads }) =>
+    loads.length > 0 && loads.every(({ load }) => lost.has(load.id)) ? [dish.id] : [],
+  );
+  return {
+    request: { ...request, dishes },
+    asks,
+    lost: { loads: lost, dishes: new Set(lostDishes) },
+  };
 }
 
 const begins = ({ sheet }: Day, { load }: LoadWork, kind: 'load' | 'take-out') =>

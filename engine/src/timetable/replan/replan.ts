@@ -10,7 +10,7 @@ import { searchPlan } from '../../solver/search.ts';
 import type { DaySheet, TimetableRequest } from '../day-sheet.ts';
 import { RUNS } from '../doubt/doubt.ts';
 import { type DayWork, dayWork } from '../work.ts';
-import { type Changed, changedRequest, unpinned } from './changed-request.ts';
+import { type Changed, changedRequest, unpinned, withoutLost } from './changed-request.ts';
 import { changeCost, movesBetween } from './moves.ts';
 import { namedAs, washedBefore } from './named-as.ts';
 import { type RestOfDay, restOfDay } from './rest-of-day.ts';
@@ -74,17 +74,18 @@ interface Ground {
   readonly state: DayState;
   readonly later: Changed['later'];
   readonly isEased: boolean;
+  readonly lost: Changed['lost'];
 }
 
-function offersFor(asked: ReplanAsked, { request, later }: Changed): readonly Offer[] {
+function offersFor(asked: ReplanAsked, { request, later, lost }: Changed): readonly Offer[] {
   const wish = { isFreeFromFirst: isFreeFromFirst(asked.sheet), isLoose: true };
   const bare = dayWork(request, wish);
   const washFirst = washedBefore(asked.sheet, bare);
   const day = washFirst.size === 0 ? bare : dayWork(request, { ...wish, washFirst });
   const sheet = namedAs(day, asked.sheet);
   const groundWith = (isEased: boolean): Ground => {
-    const state = dayState({ ...asked, sheet }, day, isEased);
-    return { asked, request, day, sheet, state, later, isEased };
+    const state = dayState({ ...asked, sheet }, day, { isEased, lost });
+    return { asked, request, day, sheet, state, later, lost, isEased };
   };
   const strict = groundWith(false);
   const lit = litNow(strict);
@@ -138,7 +139,7 @@ function candidatesWith(ground: Ground, lit: ReadonlySet<string>): readonly Cand
 }
 
 const restWith = (
-  { day, state, sheet, request, asked, isEased }: Ground,
+  { day, state, sheet, request, asked, isEased, lost }: Ground,
   lit: ReadonlySet<string>,
   kept: ReadonlySet<number>,
 ): RestOfDay =>
@@ -152,6 +153,7 @@ const restWith = (
     kept,
     lit,
     isEased,
+    lost,
   });
 
 function shiftWith(
@@ -187,11 +189,13 @@ function candidate(
   made: { readonly how: Offer['how']; readonly rest: RestOfDay; readonly lit: ReadonlySet<string> },
   plan: Plan,
 ): Candidate {
-  const { asked, request, sheet: old, state } = ground;
+  const { asked, sheet: old, state, lost } = ground;
+  const request = withoutLost(ground.request, lost);
   const sheet = wholeDay(
     {
       ...made,
-      request,
+      request: ground.request,
+      lost,
       sheet: old,
       state,
       now: asked.now,

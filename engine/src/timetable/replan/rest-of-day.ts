@@ -8,6 +8,7 @@ import type { Job, Lighting } from '../day-sheet.ts';
 import * as habits from '../habits.ts';
 import { visitId } from '../round.ts';
 import type { DayWork } from '../work.ts';
+import type { Lost } from './changed-request.ts';
 import type { DayState } from './state.ts';
 
 export interface RestAsked {
@@ -21,6 +22,7 @@ export interface RestAsked {
   readonly kept: ReadonlySet<number>;
   /** What is done may wait longer for what comes than the rules of the house say. */
   readonly isEased: boolean;
+  readonly lost: Lost;
   /** Lightings whose coals are to be had. */
   readonly lit: ReadonlySet<string>;
 }
@@ -77,11 +79,17 @@ export function restOfDay(asked: RestAsked): RestOfDay {
 
 /** A round goes from oven to oven: its task begins with the first and has the people of all. */
 function heldTasks(asked: RestAsked): ReadonlyMap<number, Held> {
-  const { day, state, kept } = asked;
+  const { day, state, kept, lost, now } = asked;
   const { problem } = day;
   const held = new Map<number, Held>();
   problem.tasks.forEach((task, index) => {
     const known = state.get(task.id);
+    const { kind, dish } = day.meanings[index]!;
+    const isLost = known?.state === 'lost' || (kind === 'served' && lost.dishes.has(dish ?? ''));
+    if (isLost) {
+      held.set(index, { start: known?.start ?? now, minutes: 0, crew: [], isPast: true });
+      return;
+    }
     if (known === undefined) return;
     const isPast = known.state !== 'open';
     if (!isPast && !kept.has(task.group)) return;

@@ -3,11 +3,13 @@
 
 import type { Job } from '../day-sheet.ts';
 import type { DayWork } from '../work.ts';
+import type { Lost } from './changed-request.ts';
 import type { JobWord, ReplanAsked, Slip } from './slip.ts';
 
 export interface JobState {
   readonly job: Job;
-  readonly state: 'done' | 'running' | 'open';
+  /** 'lost': begun or not, it is not gone on with. */
+  readonly state: 'done' | 'running' | 'open' | 'lost';
   /** As it was, is, or was planned. */
   readonly start: number;
   readonly end: number;
@@ -17,7 +19,11 @@ export interface JobState {
 export type DayState = ReadonlyMap<string, JobState>;
 
 /** `isEased`: hands are washed again before anything that is still to come. */
-export function dayState(asked: ReplanAsked, day: DayWork, isEased: boolean): DayState {
+export function dayState(
+  asked: ReplanAsked,
+  day: DayWork,
+  { isEased, lost }: { readonly isEased: boolean; readonly lost: Lost },
+): DayState {
   const { sheet, known = [] } = asked;
   const words = new Map(known.map((each) => [each.job, each]));
   const states = new Map(
@@ -25,8 +31,16 @@ export function dayState(asked: ReplanAsked, day: DayWork, isEased: boolean): Da
   );
   reopened(states, day);
   washedAgain(states, day, isEased ? Number.POSITIVE_INFINITY : asked.now);
+  for (const [id, each] of states) {
+    const isLost = lost.loads.has(each.job.load ?? '') || isOfLost(each, lost);
+    if (isLost && each.state !== 'done') states.set(id, { ...each, state: 'lost' });
+  }
   return states;
 }
+
+/** Dough that is shared with another dish is still mixed. */
+const isOfLost = ({ job }: JobState, { dishes }: Lost) =>
+  dishes.has(job.dish ?? '') && job.values.with === undefined;
 
 /** Hands that were washed too long ago for the work that is still to come. */
 function washedAgain(states: Map<string, JobState>, day: DayWork, before: number): void {

@@ -8,6 +8,7 @@ import { dayDoubt } from '../doubt/doubt.ts';
 import { layOut } from '../lay-out.ts';
 import { litCoals } from '../lit-coals.ts';
 import { planNotices } from '../plan-notices.ts';
+import type { Lost } from './changed-request.ts';
 import type { RestOfDay } from './rest-of-day.ts';
 import type { DayState } from './state.ts';
 
@@ -17,21 +18,27 @@ export interface WholeAsked {
   readonly state: DayState;
   readonly rest: RestOfDay;
   readonly lit: ReadonlySet<string>;
+  readonly lost: Lost;
   readonly now: number;
   readonly seed: number;
   readonly doubtRuns: number;
 }
 
 export function wholeDay(asked: WholeAsked, plan: Plan): DaySheet {
-  const { request, rest, sheet, state, now } = asked;
+  const { request, rest, sheet, state, now, lost } = asked;
   const { day, held } = rest;
   const crews = plan.crews.map((crew, task) => held.get(task)?.crew ?? crew);
   const merged: Plan = { ...plan, crews };
   const laid = layOut(request, day, merged);
   const past = [...state.values()].flatMap(({ job, state: is, start, end }) =>
-    is === 'open' ? [] : [{ ...job, start: clockMinutes(start), end: clockMinutes(end) }],
+    is === 'open' || is === 'lost'
+      ? []
+      : [{ ...job, start: clockMinutes(start), end: clockMinutes(end) }],
   );
-  const pastIds = new Set(past.map(({ id }) => id));
+  const pastIds = new Set(
+    [...state.values()].flatMap(({ job, state: is }) => (is === 'open' ? [] : [job.id])),
+  );
+  const servings = laid.servings.filter(({ dish }) => !lost.dishes.has(dish));
   const renamed = newLightings(asked, laid.lightings, merged);
   const coming = laid.jobs.flatMap((job): readonly Job[] => {
     if (pastIds.has(job.id) && !renamed.has(job.id)) return [];
@@ -44,14 +51,14 @@ export function wholeDay(asked: WholeAsked, plan: Plan): DaySheet {
   );
   const first = Math.min(...lightings.map(({ at }) => at));
   const known = new Set([...held].flatMap(([task, { isPast }]) => (isPast ? [task] : [])));
-  const isLate = laid.servings.some(({ lateBy }) => lateBy > 0) || plan.broken.length > 0;
+  const isLate = servings.some(({ lateBy }) => lateBy > 0) || plan.broken.length > 0;
   return {
     status: isLate ? 'late' : 'planned',
     jobs,
-    spans: laid.spans,
+    spans: laid.spans.filter(({ load }) => !lost.loads.has(load)),
     lightings,
     lit: litCoals(request, jobs, lightings),
-    servings: laid.servings,
+    servings,
     ...(lightings.length === 0
       ? sheet.firstFire === undefined
         ? {}
@@ -72,7 +79,7 @@ export function wholeDay(asked: WholeAsked, plan: Plan): DaySheet {
         request,
         day,
         plan: merged,
-        servings: laid.servings,
+        servings,
         jobs,
         unwashed: left,
       }),
