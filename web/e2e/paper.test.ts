@@ -7,6 +7,10 @@ import { describeApp, desk, freshPage, openSheet, settledSheet } from './harness
 /** Most pages of one sheet of the larger demo camp. Ours; a bread with two checks runs to four. */
 const MOST_PAGES = [
   ['Day sheet', 7],
+  ['Fire chief', 1],
+  ['Wall list', 3],
+  ['Hands side by side', 2],
+  ['Pocket cards', 2],
   ['Provisions', 3],
   ['Mountain round loaf', 3],
   ['Blue-cord cornbread', 4],

@@ -20,9 +20,13 @@ import { bagLabels } from './sheet/bag-labels.ts';
 import { daySheet } from './sheet/day-sheet.ts';
 import { dishCard } from './sheet/dish-card.ts';
 import { fireAndCareSheet } from './sheet/fire-and-care.ts';
+import { fireChiefSheet } from './sheet/fire-chief.ts';
+import { handColumns } from './sheet/hand-columns.ts';
 import { handSheet } from './sheet/hand-sheet.ts';
 import { mealSummary } from './sheet/meal-summary.ts';
+import { pocketCards } from './sheet/pocket-cards.ts';
 import { provisionsSheet } from './sheet/provisions-sheet.ts';
+import { wallList } from './sheet/wall-list.ts';
 import { sayFor } from './speak.ts';
 
 /** A busy camp of six dishes, four ovens and three pairs of hands, so that a day needs strips. */
@@ -99,6 +103,10 @@ function sheetsOf(plan: MealPlan, say: Say): readonly SheetDocument[] {
     ...plan.menu.dishes.map(({ id }) => dishCard(plan, id, say)),
     ...plan.camp.hands.map(({ id }) => handSheet(plan, id, say)),
     fireAndCareSheet(plan, say),
+    fireChiefSheet(plan, say),
+    wallList(plan, say),
+    handColumns(plan, say),
+    pocketCards(plan, say),
     provisionsSheet(plan, say),
     bagLabels(plan, say),
   ];

@@ -57,7 +57,7 @@ const AT_THE_FIRE: ReadonlySet<Job['kind']> = new Set([
 
 /** Whole coals that these jobs take. */
 export const coalsOf = (jobs: readonly Job[]): number =>
-  jobs.reduce((sum, { values }) => sum + Number(values.above) + Number(values.below), 0);
+  jobs.reduce((sum, { values }) => sum + Number(values.above ?? 0) + Number(values.below ?? 0), 0);
 
 /** The same in shovels, for wood coals. */
 export const shovelsOf = (jobs: readonly Job[]): number =>

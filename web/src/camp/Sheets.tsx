@@ -16,9 +16,10 @@ interface SheetEntry {
   readonly note?: string;
 }
 
-const mealEntries: readonly SheetEntry[] = [
+const mealEntries = ({ boards }: MealSheets): readonly SheetEntry[] => [
   { path: '', label: 'The meal' },
   { path: 'day', label: 'Day sheet' },
+  ...boards.map(({ path, sheet }) => ({ path, label: sheet.title })),
   { path: 'provisions', label: 'Provisions' },
   { path: 'print', label: 'All, to print' },
 ];
@@ -50,7 +51,7 @@ export function SheetChooser(props: SheetsProps) {
 function SheetList({ sheets, root }: SheetsProps) {
   return (
     <div className="sheet-list-wide">
-      <SheetLinks entries={mealEntries} root={root} />
+      <SheetLinks entries={mealEntries(sheets)} root={root} />
       <h2>Dishes</h2>
       <SheetLinks entries={dishEntries(sheets)} root={root} />
     </div>
@@ -93,7 +94,7 @@ function SheetBox({ sheets, root }: SheetsProps) {
         value={current}
         onChange={(event) => go(addressOf(root, event.target.value))}
       >
-        <SheetOptions entries={mealEntries} />
+        <SheetOptions entries={mealEntries(sheets)} />
         <optgroup label="Dishes">
           <SheetOptions entries={dishEntries(sheets)} />
         </optgroup>
@@ -109,14 +110,29 @@ const SheetOptions = ({ entries }: Pick<SheetLinksProps, 'entries'>) =>
     </option>
   ));
 
-export function Sheets({ sheets }: Pick<SheetsProps, 'sheets'>) {
+export function Sheets({ sheets, root }: SheetsProps) {
   const current = useSheetPath();
   if (current === 'print') return <AllSheets sheets={sheets} />;
-  if (current === 'day') return <DocumentView document={sheets.daySheet} level={2} />;
+  if (current === 'day') return <DaySheetView sheets={sheets} root={root} />;
   if (current === 'provisions') return <DocumentView document={sheets.provisions} level={2} />;
+  const board = sheets.boards.find(({ path }) => current === path);
+  if (board !== undefined) return <DocumentView document={board.sheet} level={2} />;
   const card = sheets.dishCards.find(({ dish }) => current === `dish/${dish}`);
   if (card !== undefined) return <DocumentView document={card.card} level={2} />;
   return <DocumentView document={sheets.summary} level={2} isHeadQuiet />;
+}
+
+function DaySheetView({ sheets, root }: SheetsProps) {
+  return (
+    <>
+      <p className="no-print">
+        <Link className="button" href={`/slip${root}`}>
+          Something slipped
+        </Link>
+      </p>
+      <DocumentView document={sheets.daySheet} level={2} />
+    </>
+  );
 }
 
 function AllSheets({ sheets }: Pick<SheetsProps, 'sheets'>) {

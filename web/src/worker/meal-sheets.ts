@@ -3,17 +3,22 @@
 
 import {
   type Assumption,
+  advisedPlan,
   type Camp,
   daySheet,
   dishCard,
+  fireChiefSheet,
+  handColumns,
   type MealPlan,
   type Menu,
   mealSummary,
   noticeText,
   planMeal,
+  pocketCards,
   provisionsSheet,
   type Say,
   sayFor,
+  wallList,
 } from '#engine';
 import type { MealSheets, PinWord, Voice } from './messages.ts';
 
@@ -22,14 +27,17 @@ export interface MealWish {
   readonly menu: Menu;
   readonly assumed: readonly Assumption[];
   readonly voice: Voice;
+  readonly isAdvised?: boolean;
 }
 
 /** Every sheet of the meal, in the order in which a cook reads them. */
-export function mealSheets({ camp, menu, assumed, voice }: MealWish): MealSheets {
-  const plan = plannedBefore(camp, menu, assumed);
+export function mealSheets({ camp, menu, assumed, voice, isAdvised }: MealWish): MealSheets {
+  const found = plannedBefore(camp, menu, assumed);
+  const plan = isAdvised ? advisedBefore(found) : found;
   const say = sayFor({ ...voice, plan });
   return {
     title: camp.title,
+    isAdvicePending: plan.daySheet.isAdvicePending === true,
     summary: mealSummary(plan, say),
     dishCards: menu.dishes.map(({ id, name }) => ({
       dish: id,
@@ -39,8 +47,19 @@ export function mealSheets({ camp, menu, assumed, voice }: MealWish): MealSheets
       card: dishCard(plan, id, say),
     })),
     daySheet: daySheet(plan, say),
+    boards: boardsOf(plan, say),
     provisions: provisionsSheet(plan, say),
   };
+}
+
+function boardsOf(plan: MealPlan, say: Say): MealSheets['boards'] {
+  const boards = [
+    { path: 'wall', sheet: wallList(plan, say) },
+    { path: 'hands', sheet: handColumns(plan, say) },
+    { path: 'pocket', sheet: pocketCards(plan, say) },
+  ];
+  const fire = { path: 'fire-chief', sheet: fireChiefSheet(plan, say) };
+  return plan.daySheet.lightings.length === 0 ? boards : [fire, ...boards];
 }
 
 function whereAndWhen(plan: MealPlan, id: string, say: Say) {
@@ -69,8 +88,15 @@ function pinWords(plan: MealPlan, id: string, say: Say): readonly PinWord[] {
 
 let last: { readonly key: string; readonly plan: MealPlan } | undefined;
 
-function plannedBefore(camp: Camp, menu: Menu, assumed: readonly Assumption[]): MealPlan {
+/** Without advice: a late day is shown first. */
+export function plannedBefore(camp: Camp, menu: Menu, assumed: readonly Assumption[]): MealPlan {
   const key = JSON.stringify([camp, menu, assumed]);
-  if (last?.key !== key) last = { key, plan: planMeal(camp, menu, { assumed }) };
+  if (last?.key !== key) last = { key, plan: planMeal(camp, menu, { assumed, advice: 'later' }) };
   return last.plan;
+}
+
+function advisedBefore(plan: MealPlan): MealPlan {
+  const advised = advisedPlan(plan);
+  if (last !== undefined) last = { ...last, plan: advised };
+  return advised;
 }

@@ -13,6 +13,7 @@ import type {
 import type { BenchAnswer, BenchQuestion } from './bench-messages.ts';
 import type { BreadAnswer, BreadQuestion } from './bread-messages.ts';
 import type { PasteAnswer, PasteQuestion } from './paste-messages.ts';
+import type { ReplanAnswer, ReplanQuestion } from './replan-messages.ts';
 
 /** How the sheets are to be spoken. */
 export interface Voice {
@@ -24,7 +25,13 @@ export type Question =
   | { readonly ask: 'ready-recipes' }
   | { readonly ask: 'demos'; readonly today: string }
   | { readonly ask: 'open'; readonly text: string }
-  | { readonly ask: 'meal'; readonly file: string; readonly voice: Voice }
+  | {
+      readonly ask: 'meal';
+      readonly file: string;
+      readonly voice: Voice;
+      /** What would help a late day is looked for too: asked once the day itself is shown. */
+      readonly isAdvised?: boolean;
+    }
   | { readonly ask: 'tonight'; readonly wish: TonightWish; readonly voice: Voice }
   | { readonly ask: 'grow'; readonly wish: TonightWish }
   | { readonly ask: 'ready-recipe'; readonly id: string }
@@ -36,7 +43,8 @@ export type Question =
     }
   | BenchQuestion
   | BreadQuestion
-  | PasteQuestion;
+  | PasteQuestion
+  | ReplanQuestion;
 
 export interface Answers {
   readonly 'ready-recipes': readonly ReadyRecipe[];
@@ -53,6 +61,7 @@ export interface Answers {
   readonly bench: BenchAnswer;
   readonly bread: BreadAnswer;
   readonly paste: PasteAnswer;
+  readonly replan: ReplanAnswer;
 }
 
 export type AnswerTo<Asked extends Question> = Answers[Asked['ask']];
@@ -87,6 +96,8 @@ export type Opened =
 
 export interface MealSheets {
   readonly title: string;
+  /** The day is late and what would help was not looked for yet. */
+  readonly isAdvicePending: boolean;
   readonly summary: SheetDocument;
   readonly dishCards: readonly {
     readonly dish: string;
@@ -99,6 +110,8 @@ export interface MealSheets {
     readonly card: SheetDocument;
   }[];
   readonly daySheet: SheetDocument;
+  /** For the board and the pocket: the same day as each who works in it looks at it. */
+  readonly boards: readonly { readonly path: string; readonly sheet: SheetDocument }[];
   readonly provisions: SheetDocument;
 }
 

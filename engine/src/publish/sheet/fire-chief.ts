@@ -22,7 +22,12 @@ export function fireChiefSheet(plan: MealPlan, say: Say): SheetDocument {
     blocks: [
       ...(quarters.length === 0
         ? [{ type: 'lead', parts: [{ text: 'No fire in this plan.' }] } as const]
-        : [leadBlock(plan, quarters, say), ...figures(plan), watchTable(plan, quarters, say)]),
+        : [
+            leadBlock(plan, quarters, say),
+            ...figures(plan),
+            howToRead(plan),
+            watchTable(plan, quarters, say),
+          ]),
       ...stripBlocks(plan, say),
     ],
   };
@@ -65,6 +70,17 @@ function figures(plan: MealPlan): readonly Block[] {
   ];
 }
 
+const howToRead = (plan: MealPlan): Block => ({
+  type: 'paragraph',
+  parts: [
+    {
+      text: isWoodCamp(plan)
+        ? 'Feed the fire so that the next quarter hour finds its coals in the bed.'
+        : 'Coals are for all the ovens of a line together; the dish card says how they lie. Standing by: the most that wait at once, lit and ashed over.',
+    },
+  ],
+});
+
 function watchTable(plan: MealPlan, quarters: readonly Quarter[], say: Say): Block {
   const isWood = isWoodCamp(plan);
   const rows = quarters.map((quarter, index) => [
@@ -79,9 +95,7 @@ function watchTable(plan: MealPlan, quarters: readonly Quarter[], say: Say): Blo
   ]);
   return {
     type: 'table',
-    caption: isWood
-      ? 'Feed the fire so that the next quarter hour finds its coals in the bed.'
-      : 'Coals are for all the ovens of a line together; the dish card says how they lie. Standing by: the most that wait at once, lit and ashed over.',
+    caption: '',
     head: [
       'from',
       'light',

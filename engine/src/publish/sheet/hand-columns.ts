@@ -25,10 +25,13 @@ export function handColumns(plan: MealPlan, say: Say): SheetDocument {
     title: 'Hands side by side',
     camp: plan.camp.title,
     eyebrow: plan.camp.date,
-    blocks: tables.flatMap((hands, index): readonly Block[] => [
-      ...(index > 0 ? [{ type: 'page-break' } as const] : []),
-      tableOf(hands, jobs, plan, say),
-    ]),
+    blocks: [
+      { type: 'paragraph', parts: [{ text: 'Minutes past the hour stand before each job.' }] },
+      ...tables.flatMap((hands, index): readonly Block[] => [
+        ...(index > 0 ? [{ type: 'page-break' } as const] : []),
+        tableOf(hands, jobs, plan, say),
+      ]),
+    ],
   };
 }
 
@@ -42,7 +45,7 @@ function tableOf(
   const quarters = [...new Set(own.flat().map(({ job }) => quarterOf(job.start)))];
   return {
     type: 'table',
-    caption: 'Minutes past the hour stand before each job.',
+    caption: '',
     head: ['', ...hands.map((hand) => sentenceCase(say.hand(hand).replace(/^the /i, '')))],
     rows: quarters
       .sort((one, other) => one - other)

@@ -31,8 +31,16 @@ export function linesBlocks(plan: MealPlan, say: Say): readonly Block[] {
   return [
     { type: 'heading', text: found.lines === 1 ? 'Serving line' : 'Serving lines' },
     {
+      type: 'paragraph',
+      parts: [
+        {
+          text: `${mouths} mouths, ${found.lines} ${found.lines === 1 ? 'line' : 'lines'}: the last is served about 20 minutes after the call. What is kept stays shut for those who come late.`,
+        },
+      ],
+    },
+    {
       type: 'table',
-      caption: `${mouths} mouths, ${found.lines} ${found.lines === 1 ? 'line' : 'lines'}: the last is served about 20 minutes after the call. What is kept stays shut for those who come late.`,
+      caption: '',
       head: ['', ...lines, 'kept for latecomers'],
       rows,
       numeric: [],

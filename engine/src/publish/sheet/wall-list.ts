@@ -35,7 +35,8 @@ export function wallList(plan: MealPlan, say: Say): SheetDocument {
   });
   return {
     kind: 'wall-list',
-    title: plan.camp.title,
+    title: 'Wall list',
+    camp: plan.camp.title,
     eyebrow: `${plan.camp.place.name} · ${plan.camp.date}`,
     blocks:
       rows.length === 0
