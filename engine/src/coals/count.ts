@@ -53,11 +53,12 @@ export const recounted = (
 ): Counted => {
   const before = counted.counts.above + counted.counts.below;
   const all = counts.above + counts.below;
-  const share = all > 0 ? counts.above / all : counted.need.shareAbove;
+  const sized = counts === counted.counts ? counted.feed.sized : counts;
+  const share = all > 0 ? sized.above / (sized.above + sized.below) : counted.need.shareAbove;
   const hold = (counted.feed.need.hold * all) / Math.max(1, before);
   const need = { ...counted.need, hold, heatUp: hold, shareAbove: share };
   const { loadMinute } = counted.feed;
-  const feed = feedWish(request, setting, { need, counts, sized: counts, loadMinute });
+  const feed = feedWish(request, setting, { need, counts, sized, loadMinute });
   const start = startMoment({
     ironKelvin: request.ironAtStart,
     coals: laidFirst(counts, feed),

@@ -32,7 +32,8 @@ export const firstSet = (request: CoalRequest, setting: RunSetting, need: HeatNe
   if (pins.above !== undefined && pins.below !== undefined)
     return { wished, loadMinute: loadMinuteFor(request, setting, { need, wished }) };
   const calm = inCalmAir(setting);
-  const calmNeed = heatNeedFor(request, calm);
+  const isCalm = setting.outside.windMetresPerSecond === 0;
+  const calmNeed = isCalm ? need : heatNeedFor(request, calm);
   const start = { need: calmNeed, wished: firstCoals(request, calm, calmNeed), handful: FRACTION };
   const loadMinute = loadMinuteFor(request, calm, start);
   const settled = settledInCalm(request, calm, { ...start, loadMinute });
