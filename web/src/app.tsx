@@ -18,6 +18,7 @@ const BreadPage = lazy(() => import('./bread/BreadPage.tsx'));
 const CampPage = lazy(() => import('./camp/CampPage.tsx'));
 const FirePage = lazy(() => import('./fire/FirePage.tsx'));
 const PastePage = lazy(() => import('./paste/PastePage.tsx'));
+const ReplanPage = lazy(() => import('./replan/ReplanPage.tsx'));
 const CampsPage = lazy(() => import('./camps/CampsPage.tsx'));
 
 export function App() {
@@ -60,6 +61,15 @@ function Screens() {
         {({ shelf, id, recipe }) =>
           shelf === 'camp' || shelf === 'demo' ? (
             <BenchPage key={`${shelf}/${id}/${recipe}`} shelf={shelf} id={id} recipe={recipe} />
+          ) : (
+            <NothingHere />
+          )
+        }
+      </Route>
+      <Route path="/slip/:shelf/:id">
+        {({ shelf, id }) =>
+          shelf === 'camp' || shelf === 'demo' ? (
+            <ReplanPage key={`${shelf}/${id}`} shelf={shelf} id={id} />
           ) : (
             <NothingHere />
           )

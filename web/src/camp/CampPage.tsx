@@ -50,14 +50,14 @@ function OpenCamp({ draft, root }: OpenCampProps) {
   const { reader } = useReader();
   const { measures, clock } = reader;
   const question = useMemo(
-    (): Extract<Question, { ask: 'meal' }> => ({
+    (): MealQuestion => ({
       ask: 'meal',
       file: JSON.stringify(draft.file),
       voice: { measures, clock },
     }),
     [draft.file, measures, clock],
   );
-  const { answer, isStale, failure } = useAnswer(question);
+  const { answer, isStale, failure } = useMeal(question);
   const sheets = useLastSheets(answer);
   const form: DraftForm = { ...draft, troubles: answer?.troubles ?? [] };
   const isSettled = failure === undefined || isStale;
@@ -93,7 +93,7 @@ function OpenCamp({ draft, root }: OpenCampProps) {
             <>
               <PinPart form={form} sheets={sheets} />
               <BenchWord file={draft.file} root={root} />
-              <Sheets sheets={sheets} />
+              <Sheets sheets={sheets} root={root} />
             </>
           )}
         </div>
@@ -101,6 +101,20 @@ function OpenCamp({ draft, root }: OpenCampProps) {
       <CampActions file={draft.file} isOwn={draft.isKept} />
     </Page>
   );
+}
+
+type MealQuestion = Extract<Question, { ask: 'meal' }>;
+
+/** The day first; where it is late, what would help after it. */
+function useMeal(first: MealQuestion) {
+  const [advised, setAdvised] = useState<MealQuestion>();
+  const isAsked = advised?.file === first.file && advised.voice === first.voice;
+  const answered = useAnswer(isAsked ? advised : first);
+  const { answer, isStale } = answered;
+  const isPending = answer?.sheets?.isAdvicePending === true;
+  if (!isStale && isPending && !isAsked) setAdvised({ ...first, isAdvised: true });
+  // A day that is shown is no old answer while only advice is still looked for.
+  return { ...answered, isStale: isStale && !(isAsked && isPending) };
 }
 
 const titleOf = (file: DraftFile) => String(file.title ?? '').trim() || 'A camp without a name';

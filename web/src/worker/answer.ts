@@ -17,6 +17,8 @@ export async function answerTo(question: Question): Promise<Answers[Question['as
       return (await import('./paste.ts')).pasteAnswer(question);
     case 'bread':
       return (await import('./bread.ts')).breadAnswer(question, await recipeOf(question.what));
+    case 'replan':
+      return (await import('./replan.ts')).replanAnswer(question);
     case 'bench':
       return (await import('./bench.ts')).benchAnswer(question);
     default:

@@ -26,7 +26,7 @@ import { plannedTonight } from './tonight.ts';
 
 type CampQuestion = Exclude<
   Question,
-  { ask: 'ready-recipes' | 'tonight' | 'fire' | 'bench' | 'bread' }
+  { ask: 'ready-recipes' | 'tonight' | 'fire' | 'bench' | 'bread' | 'paste' | 'replan' }
 >;
 
 export function campAnswer(question: CampQuestion): Answers[CampQuestion['ask']] {
@@ -36,7 +36,7 @@ export function campAnswer(question: CampQuestion): Answers[CampQuestion['ask']]
     case 'open':
       return opened(question.text);
     case 'meal':
-      return mealAnswer(question.file, question.voice);
+      return mealAnswer(question.file, question.voice, question.isAdvised === true);
     case 'grow':
       return grown(question.wish);
     case 'ready-recipe':
@@ -56,11 +56,11 @@ function opened(text: string): Opened {
   return read.ok ? { ok: true, camp: entryOf(read) } : { ok: false, troubles: read.troubles };
 }
 
-function mealAnswer(file: string, voice: Voice): MealAnswer {
+function mealAnswer(file: string, voice: Voice, isAdvised: boolean): MealAnswer {
   const read = readCampFile(file);
   if (!read.ok) return { troubles: read.troubles };
   const { camp, menu, assumed } = read;
-  const sheets = mealSheets({ camp, menu, assumed, voice });
+  const sheets = mealSheets({ camp, menu, assumed, voice, isAdvised });
   return { troubles: [], sheets, foodWords: foodWordsOf(read, voice) };
 }
 
