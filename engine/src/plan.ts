@@ -326,7 +326,7 @@ function planLoad(wish: LoadWish): OrRefusal<LoadPlan> {
     if (dish.pins.bakeMinutes !== undefined && !(isJudged && round === 0)) break;
     air = airOver(wish, stay);
     stage('coals');
-    const judge = isJudged && chosen === undefined ? bakeIn.judge(air, bake) : undefined;
+    const judge = isJudged && round < JUDGED_DRAFTS ? bakeIn.judge(air, bake) : undefined;
     const draft = draftCoals(coalRequest({ ...wish, air, stay, bake, chosen, judge }));
     if (isRefusal(draft)) return draft;
     if (judge !== undefined) chosen = draft.counts;
@@ -334,7 +334,7 @@ function planLoad(wish: LoadWish): OrRefusal<LoadPlan> {
     bake = bakeIn(air, draft, true);
     const isSettled = Math.abs(bake.minutes - stay) <= CLOSE_ENOUGH_MINUTES;
     stay = dish.pins.bakeMinutes ?? bake.minutes;
-    if (isSettled) break;
+    if (isSettled && (judge === undefined || JUDGED_DRAFTS <= round + 1)) break;
   }
   let tendedFor: Minutes | undefined;
   let coals: CoalPlan | undefined;
@@ -357,6 +357,8 @@ function planLoad(wish: LoadWish): OrRefusal<LoadPlan> {
 }
 
 const MOST_DRAFTS = 3;
+/** Judged as it takes heat in a still oven, then once more as it does over the coals that were chosen. */
+const JUDGED_DRAFTS = 2;
 /** In full, until the bake along their curve agrees with the stay that they were laid for. */
 const MOST_LAYINGS = 3;
 /** A first answer is a quick one. */

@@ -53,7 +53,7 @@ export interface CoalRequest {
   readonly chartLoad?: Load;
   /** How a bake comes out of an oven's curve: coals are then laid so that it comes out best. */
   readonly judge?: BakeJudge;
-  /** Counts that a judge has chosen before, kept; the pins win. */
+  /** Counts that a judge has chosen before: kept, or where the next judge begins; the pins win. */
   readonly chosen?: { readonly above: number; readonly below: number };
   /** What a logbook learnt of this cook's coals, oven and camp; left out, the prior. */
   readonly beliefs?: FactorBeliefs;

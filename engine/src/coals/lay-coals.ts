@@ -66,7 +66,8 @@ export type CoalDraft = Pick<CoalPlan, 'loadInMinute' | 'outMinute' | 'curve' | 
 const chosenFrom = (request: CoalRequest, setting: RunSetting, first: Counted): Counted => {
   const { pins, chosen, judge } = request;
   if (pins.above !== undefined || pins.below !== undefined) return first;
-  if (chosen !== undefined) return recounted(request, setting, first, chosen);
+  if (chosen !== undefined && judge === undefined)
+    return recounted(request, setting, first, chosen);
   return judge === undefined ? first : settled(request, setting, first, judge);
 };
 

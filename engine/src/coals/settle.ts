@@ -28,7 +28,7 @@ export interface BakeVerdict {
   readonly faces?: { readonly top: number; readonly bottom: number };
 }
 
-/** The counts of which the judge thinks best, run. */
+/** The counts of which the judge thinks best, run; from those chosen before, where there are some. */
 export const settled = (
   request: CoalRequest,
   setting: RunSetting,
@@ -37,14 +37,21 @@ export const settled = (
 ): Counted => {
   const search = searchOf({ request, setting, first, judge });
   const all = first.counts.above + first.counts.below;
-  const spread = SHARES.map((share) => {
-    const above = inHandfuls(request, all * share);
-    return search.tryOut({ above, below: inHandfuls(request, all) - above });
-  });
-  let best = bestOf([search.tryOut(first.counts), ...spread]);
+  const { chosen } = request;
+  const starts = chosen === undefined ? startsFrom(request, first.counts) : [chosen];
+  let best = bestOf(starts.map(search.tryOut));
   for (const step of [coarseStep(request, all), handfulOf(request)])
     best = walked(search, best, step);
   return best.counted;
+};
+
+const startsFrom = (request: CoalRequest, counts: Counts): readonly Counts[] => {
+  const all = counts.above + counts.below;
+  const spread = SHARES.map((share) => {
+    const above = inHandfuls(request, all * share);
+    return { above, below: inHandfuls(request, all) - above };
+  });
+  return [counts, ...spread];
 };
 
 /** Shares above that are looked at first; charts and pages put 58 to 75 % there (splitByMethod). */
@@ -54,8 +61,11 @@ const SHARES = [0.62, 0.72, 0.82] as const;
  * over a thin batter, as camp practice has it, is up to a third more. Each has its price, below.
  */
 const TOTALS = { least: 0.8, most: 1.35 } as const;
-/** Fewer than a coal to every four places of its ring leave a floor cold between them. Judged. */
-const LEAST_OF_RING = 1 / 4;
+/**
+ * Fewer below than two fifths of a ring heat the floor in spots: each that lacks must be worth as many
+ * minutes. Fewer than a quarter are never laid. Judged.
+ */
+const EVEN_RING = { least: 1 / 4, usual: 2 / 5, minutes: 1 } as const;
 /** A coal more must be worth as many minutes. */
 const COAL_PRICE_MINUTES = 0.15;
 /** Layouts that are run for one load at most; it takes about half of them. */
@@ -102,8 +112,9 @@ const judged = ({ request, setting, first, judge }: Judged, counts: Counts): Tri
     curve: curveOf(request.load, counted.run.moments, []),
     loadInMinute: foodInMinute(counted),
   });
-  const score = fault + COAL_PRICE_MINUTES * (counts.above + counts.below);
-  return { counts, counted, score, faces };
+  const lacking = Math.max(0, EVEN_RING.usual * first.need.room.floorRing - counts.below);
+  const price = COAL_PRICE_MINUTES * (counts.above + counts.below) + EVEN_RING.minutes * lacking;
+  return { counts, counted, score: fault + price, faces };
 };
 
 const bestOf = (all: readonly Tried[]): Tried =>
@@ -192,7 +203,7 @@ const boundsOf = ({ request, first }: Judged): ((counts: Counts) => Counts) => {
   const down = (coals: number) => Math.floor(coals / handful) * handful;
   const lid = down(room.lidAll);
   const ring = Math.max(handful, down(room.floorRing));
-  const least = Math.min(ring, Math.max(handful, inHandfuls(request, LEAST_OF_RING * ring)));
+  const least = Math.min(ring, Math.max(handful, inHandfuls(request, EVEN_RING.least * ring)));
   return (counts) => {
     const below = Math.min(ring, Math.max(least, counts.below));
     const fewest = Math.ceil((TOTALS.least * all - below) / handful) * handful;
