@@ -182,7 +182,7 @@ describeApp('what may be left out', (app) => {
     await settledSheet(page);
     await page.getByLabel('The coals were lit').selectOption('50');
     const old = await settledSheet(page);
-    await page.locator('details.more > summary').tap();
+    await page.locator('details.more > summary', { hasText: 'another age' }).tap();
     await page.getByRole('button', { name: 'Add coals of another age' }).tap();
     await page.locator('.sheet-title', { hasText: '21 above and 10 below' }).waitFor();
     expect(await settledSheet(page)).not.toBe(old);
@@ -192,12 +192,12 @@ describeApp('what may be left out', (app) => {
     const cold = await settledSheet(page);
     const iron = page.getByLabel('The oven itself is at');
     await iron.fill('warm');
-    await page.getByText(/this takes a heat from/).waitFor();
+    await page.getByText(/this takes -40 °F to/).waitFor();
     await iron.fill('330');
     await expect.poll(() => settledSheet(page)).not.toBe(cold);
     await page.reload();
     await page.locator('.sheet-title', { hasText: '22 above and 10 below' }).waitFor();
-    await page.locator('details.more > summary').tap();
+    await page.locator('details.more > summary', { hasText: 'another age' }).tap();
     expect(await page.getByLabel('The oven itself is at').inputValue()).toBe('330 °F');
     await page.getByRole('button', { name: 'Take out set 2' }).tap();
     await page.locator('.sheet-title', { hasText: '17 above and 8 below' }).waitFor();
@@ -257,7 +257,7 @@ describeApp('what may be left out', (app) => {
     }
     const fire = await open('/fire/layout', phone);
     await settledSheet(fire);
-    await fire.locator('details.more > summary').tap();
+    await fire.locator('details.more > summary', { hasText: 'another age' }).tap();
     await fire.getByRole('button', { name: 'Add coals of another age' }).tap();
     await settledSheet(fire);
     await shoot(fire, 'fire');
