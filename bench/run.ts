@@ -3,6 +3,7 @@
 
 import { spawnSync } from 'node:child_process';
 import { bakeLoafBench } from './bake-loaf.ts';
+import { bigFeedBench } from './big-feed.ts';
 import { formulaEditBench } from './formula-edit.ts';
 import { ovenRunBench } from './oven-run.ts';
 import { planCampBench } from './plan-camp.ts';
@@ -15,6 +16,7 @@ const benches: Readonly<Record<string, () => void>> = {
   'bake-loaf': bakeLoafBench,
   'oven-run': ovenRunBench,
   'plan-camp': planCampBench,
+  'big-feed': bigFeedBench,
   plates: platesBench,
   projects: projectsBench,
   settle: settleBench,
