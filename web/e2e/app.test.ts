@@ -94,8 +94,9 @@ describeApp('the app', (app) => {
       const page = await openDemo(/trail crew/i, options);
       await openSheet(page, 'Day sheet');
       const topOf = async (part: string) => (await page.locator(part).first().boundingBox())!.y;
-      expect((await topOf('.sheet-steps')) < (await topOf('.is-lanes'))).toBe(isListFirst);
-      const label = page.locator('.is-lanes svg text').first();
+      const lanes = isListFirst ? '.is-narrow' : '.is-lanes';
+      expect((await topOf('.sheet-steps')) < (await topOf(lanes))).toBe(isListFirst);
+      const label = page.locator(`${lanes} svg text`).first();
       expect((await label.boundingBox())!.height).toBeGreaterThan(10);
     }
   });
