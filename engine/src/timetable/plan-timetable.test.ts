@@ -202,7 +202,7 @@ describe('wishes that can not be met', () => {
     expect(sheet.servings).toHaveLength(1);
   });
 
-  it('one cook and two breads at the same minute: late, with advice that comes from plans', () => {
+  it('one cook and two breads out at the same minute: 4 min of work in 2, with advice from plans', () => {
     const of = (id: string, oven: string) =>
       make.work(
         { ...biscuits, id },
@@ -213,7 +213,8 @@ describe('wishes that can not be met', () => {
     const camp = make.camp({ hands: [steady], ovens: [make.oven('A', 12), make.oven('B', 12)] });
     const request = make.request(camp, [of('first', 'A'), of('second', 'B')]);
     const sheet = planTimetable(request);
-    expect(sheet.status).toBe('late');
+    expect(sheet.status).toBe('impossible');
+    expect(sheet.proven?.map(({ code }) => code)).toEqual(['TIMETABLE_HOURS_TOO_SHORT']);
     expect(checkTimetable(request, sheet)).toEqual([]);
     const help = sheet.advice.find((each) => each.change === 'one-more-hand');
     expect(help?.lateBy).toBe(0);

@@ -123,5 +123,7 @@ function coalsTooLate(day: DayWork, served: number, serveAt: number): number | u
     uses.has(index) ? { ...task, release: problem.from } : task,
   );
   const lit: Problem = { ...problem, tasks };
-  return soonestStarts(lit)[served]! <= serveAt ? Math.min(...releases) : undefined;
+  return soonestStarts(lit, { isDueFixed: false })[served]! <= serveAt
+    ? Math.min(...releases)
+    : undefined;
 }

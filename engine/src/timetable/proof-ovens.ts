@@ -2,9 +2,7 @@
 // other, whichever goes first.
 
 import { type Refusal, refusal } from '../notice/notice.ts';
-import { latestOnTime } from '../solver/temporal.ts';
 import type { ProofDay } from './proof.ts';
-import { soonestStarts } from './soonest.ts';
 
 interface Stay {
   readonly dish: string;
@@ -14,15 +12,8 @@ interface Stay {
   readonly begun: number;
 }
 
-export function ovenProofs({ day }: ProofDay): readonly Refusal[] {
-  // Which goes first is our own order; a proof must hold for either.
-  const wipes = new Set(
-    day.meanings.flatMap(({ kind }, task) => (kind === 'wipe-oven' ? [task] : [])),
-  );
-  const lags = day.problem.lags.filter(({ from, to }) => !wipes.has(from) && !wipes.has(to));
-  const problem = { ...day.problem, lags };
-  const soonest = soonestStarts(problem);
-  const latest = latestOnTime(problem, 0);
+export function ovenProofs({ day, soonest, latest }: ProofDay): readonly Refusal[] {
+  const { problem } = day;
   return problem.pools.flatMap((pool, index) => {
     const oven = /^oven (.+)$/.exec(pool.id)?.[1];
     if (oven === undefined || pool.capacity !== 1) return [];

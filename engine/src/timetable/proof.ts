@@ -18,9 +18,8 @@ import { type DayWork, dayWork } from './work.ts';
 export interface ProofDay {
   readonly request: TimetableRequest;
   readonly day: DayWork;
-  /** By task. */
+  /** Soonest and latest start of each task with everything on time. */
   readonly soonest: Float64Array;
-  /** Latest start with everything on time. */
   readonly latest: Float64Array;
 }
 
@@ -29,18 +28,32 @@ export function provenTrouble(request: TimetableRequest): readonly Refusal[] {
   const past = servingsPast(request);
   if (past.length > 0) return past;
   const easy = easiest(request);
-  const day = dayWork(easy, { isFreeFromFirst: false, isLoose: true, isByOven: true });
+  const day = inAnyOrder(dayWork(easy, { isFreeFromFirst: false, isLoose: true, isByOven: true }));
   const clash = contradictionIn(day.problem, { isDueFixed: false });
-  const soonest = soonestStarts(day.problem);
+  const soonest = soonestStarts(day.problem, { isDueFixed: false });
   const inTime = timeProofs({ request: easy, day, clash, soonest });
   if (inTime.length > 0) return inTime;
-  const room = { request: easy, day, soonest, latest: latestOnTime(day.problem, 0) };
+  const room = {
+    request: easy,
+    day,
+    soonest: soonestStarts(day.problem, { isDueFixed: true }),
+    latest: latestOnTime(day.problem, 0),
+  };
   const proofs = [ovenProofs, coalProofs, energyProofs];
   for (const prove of proofs) {
     const found = prove(room);
     if (found.length > 0) return found;
   }
   return [];
+}
+
+/** Which load goes first into an oven is our own order; a proof must hold for either. */
+function inAnyOrder(day: DayWork): DayWork {
+  const wipes = new Set(
+    day.meanings.flatMap(({ kind }, task) => (kind === 'wipe-oven' ? [task] : [])),
+  );
+  const lags = day.problem.lags.filter(({ from, to }) => !wipes.has(from) && !wipes.has(to));
+  return { ...day, problem: { ...day.problem, lags } };
 }
 
 function easiest(request: TimetableRequest): TimetableRequest {

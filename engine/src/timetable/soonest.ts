@@ -4,12 +4,20 @@
 import type { Problem } from '../solver/problem.ts';
 
 /**
- * Soonest start by task; work that may be left binds nothing. Serving times are not heeded.
+ * Soonest start by task; work that may be left binds nothing.
  * A contradiction in the lags ends it early (contradictionIn proves that).
+ *
+ * @param isDueFixed  what is due is not done before its time either, so that all is fresh for it
  */
-export function soonestStarts(problem: Problem): Float64Array {
+export function soonestStarts(
+  problem: Problem,
+  { isDueFixed }: { readonly isDueFixed: boolean },
+): Float64Array {
   const { tasks, groups, lags, from } = problem;
-  const soonest = Float64Array.from(tasks, (task) => task.fixed ?? task.release ?? from);
+  const soonest = Float64Array.from(tasks, (task) => {
+    const due = isDueFixed ? (task.due ?? from) : from;
+    return task.fixed ?? Math.max(due, task.release ?? from);
+  });
   const isFirm = (task: number) => !groups[tasks[task]!.group]!.mayBeLeft;
   const firm = lags.filter((lag) => isFirm(lag.from) && isFirm(lag.to));
   for (let round = 0; round <= tasks.length; round += 1) {
