@@ -21,7 +21,7 @@ export const spot = (command: Command, examples: string) =>
     .requiredOption('--oven <size>', 'its diameter: "12 in"')
     .option('--deep', 'it is a deep one')
     .option('--air <heat>', 'frost, cold, mild, hot, or "45 F"')
-    .option('--wind <sign>', '"leaves rustle", "ash drifts" … or "3 m/s"')
+    .option('--wind <sign>', '"leaves rustle", "ash drifts" …, "Beaufort 3" or "3 m/s"')
     .option('--screen', 'a wind screen stands on the wind side')
     .option('--height <height>', 'above the sea: "2100 m", or by the boil: "boils at 198 F"')
     .option('--fuel <kind>', 'briquettes or wood')

@@ -94,7 +94,7 @@ function tonightCommand(shell: Shell, end: (code: ExitCode) => void): Command {
         '"500 g" of dough, "2 cups" of flour, "8 portions", or how thick: "1 in"',
       )
       .option('--air <heat>', 'frost, cold, mild, hot, or "45 F"')
-      .option('--wind <sign>', '"leaves rustle", "ash drifts" … or "3 m/s"')
+      .option('--wind <sign>', '"leaves rustle", "ash drifts" …, "Beaufort 3" or "3 m/s"')
       .option('--wind-from <point>', 'where the wind comes from: west, SW or 225°')
       .option('--height <height>', 'above the sea: "2100 m", or by the boil: "boils at 198 F"')
       .option('--fuel <kind>', 'briquettes or wood')

@@ -10,9 +10,11 @@ import {
   type Kelvin,
   type Measures,
   type Metres,
+  MOST_BEAUFORT,
   metres,
   type SayOptions,
   type WindSign,
+  windFromForce,
   windFromSign,
   windSigns,
 } from '#engine';
@@ -95,7 +97,7 @@ export function quantityOf(
 export function countOf(where: string, text: string): number {
   const number = Number(text);
   if (!/^\d{1,4}$/.test(text.trim())) {
-    throw wrongUse(where, `"${text}"`, 'a whole number', `Write ${where} 8.`);
+    throw wrongUse(where, `"${text}"`, 'a whole number, none is 0', `Write ${where} 8.`);
   }
   return number;
 }
@@ -111,15 +113,22 @@ export function minutesOf(where: string, text: string | undefined, usual: number
   return read;
 }
 
-/** `leaves rustle`, `leaves-rustle` or `3 m/s`. */
+/** `leaves rustle`, `leaves-rustle`, `Beaufort 3` or `3 m/s`. */
 export function windOf(text: string): number {
   const sign = text.trim().toLowerCase().replaceAll(/\s+/g, '-');
   const found = windSigns.find((each) => each === sign);
   if (found !== undefined) return windFromSign(found as WindSign).wind;
+  const force = /^(?:beaufort|bft|force)-?(\d{1,2})$/.exec(sign)?.[1];
+  if (force !== undefined && Number(force) <= MOST_BEAUFORT) return windFromForce(Number(force));
   const read = readQuantity('speed', text);
   if (read === undefined || read < 0) {
     const signs = windSigns.map((each) => `"${each.replaceAll('-', ' ')}"`).join(', ');
-    throw wrongUse('--wind', `"${text}"`, `one of ${signs}, or a speed`, 'Write --wind "3 m/s".');
+    throw wrongUse(
+      '--wind',
+      `"${text}"`,
+      `one of ${signs}, "Beaufort 3", or a speed`,
+      'Write --wind "3 m/s".',
+    );
   }
   return read;
 }

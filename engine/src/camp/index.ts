@@ -26,10 +26,12 @@ export {
   airFromWord,
   airWords,
   beaufortOf,
+  MOST_BEAUFORT,
   usualCamp,
   usualWeather,
   type WindSense,
   type WindSign,
+  windFromForce,
   windFromSign,
   windSigns,
 } from './senses.ts';

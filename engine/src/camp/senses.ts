@@ -60,6 +60,24 @@ export function windFromSign(sign: WindSign): WindSense {
   };
 }
 
+/** The same for force 8 … 11; 12 has no upper end. */
+const STORMS_METRES_PER_SECOND = [
+  [17.2, 20.7],
+  [20.8, 24.4],
+  [24.5, 28.4],
+  [28.5, 32.6],
+  [32.7, 32.7],
+] as const;
+
+export const MOST_BEAUFORT = 12;
+
+/** Wind at 10 m in the middle of a Beaufort force, 0 … 12. @source wmo306 code table 1100 */
+export function windFromForce(force: number): MetresPerSecond {
+  const ends = [...BEAUFORT_METRES_PER_SECOND, ...STORMS_METRES_PER_SECOND][force];
+  if (ends === undefined) throw new RangeError(`no Beaufort force ${force}`);
+  return metresPerSecond((ends[0] + ends[1]) / 2);
+}
+
 /** Beaufort force of a wind at 10 m, 0 … 8 (8 stands for all that is stronger). */
 export function beaufortOf(wind: MetresPerSecond): number {
   const force = BEAUFORT_METRES_PER_SECOND.findIndex(([, highest]) => wind < highest + 0.05);

@@ -9,7 +9,8 @@ const INCH = 0.0254; // m, exact
 
 /** What the charts and the model cover; outside it we refuse or say so. */
 export const COALS_RANGE = {
-  diameter: { lowest: 7.9 * INCH, highest: 16.1 * INCH },
+  /** 8 to 16 inches, and the 20 and 41 cm that a metric cook calls them. */
+  diameter: { lowest: 0.2 - 1e-9, highest: 0.41 + 1e-9 },
   depth: { lowest: 2 * INCH, highest: 9 * INCH },
   massGrams: { lowest: 2500, highest: 30_000 },
   airKelvin: { lowest: 253.15, highest: 318.15 },

@@ -3,23 +3,24 @@
 import table from '../../data/ovens.json' with { type: 'json' };
 import type { CampOven } from '../camp/camp.ts';
 import { fromUnit, inUnit } from '../quantity/convert.ts';
-import { type Metres, metres } from '../quantity/unit.ts';
+import type { Metres } from '../quantity/unit.ts';
 
 type OvenRow = (typeof table.rows)[number];
 
-const LEAST_INCHES = 8;
-const MOST_INCHES = 16;
+/** 8 and 16 inches, and what a metric cook calls them: 20 and 41 cm. */
+const LEAST_METRES = 0.2;
+const MOST_METRES = 0.41;
+const ROUNDING = 1e-9;
 
 export const isKnownSize = (diameterMetres: number) =>
-  LEAST_INCHES - 0.1 <= inUnit(metres(diameterMetres), 'inch') &&
-  inUnit(metres(diameterMetres), 'inch') <= MOST_INCHES + 0.1;
+  LEAST_METRES - ROUNDING <= diameterMetres && diameterMetres <= MOST_METRES + ROUNDING;
 
 /**
  * An oven as usually made. Between two sizes of the table it is drawn straight; a style that the
  * table does not go up to is taken from the largest of that style, scaled by area.
  *
  * @param diameter  nominal                      [m]   0.2 … 0.41
- * @throws          RangeError — outside 8 … 16 inches: ask isKnownSize first
+ * @throws          RangeError — outside 0.2 … 0.41 m: ask isKnownSize first
  * @source          ovenSizing (grade B, D where the table says so)
  */
 export function nominalOven(diameter: Metres, style: CampOven['style'] = 'regular'): CampOven {
@@ -28,7 +29,7 @@ export function nominalOven(diameter: Metres, style: CampOven['style'] = 'regula
   const row = rowAt(inches, style);
   return {
     id: 'A',
-    name: `${Math.round(inches * 10) / 10}-inch ${style}`,
+    name: `${sizeName(diameter)} ${style}`,
     diameter,
     depth: fromUnit(row.depthInches, 'inch'),
     style,
@@ -36,6 +37,15 @@ export function nominalOven(diameter: Metres, style: CampOven['style'] = 'regula
     mass: fromUnit(row.massPounds, 'pound'),
     keptFreeOf: [],
   };
+}
+
+/** As it was most likely said: `12-inch`, or `30-cm` where only the centimetres are whole. */
+function sizeName(diameter: Metres): string {
+  const inches = inUnit(diameter, 'inch');
+  const isWhole = (number: number) => Math.abs(number - Math.round(number)) < 0.01;
+  return isWhole(100 * diameter) && !isWhole(4 * inches)
+    ? `${Math.round(100 * diameter)}-cm`
+    : `${Math.round(inches * 10) / 10}-inch`;
 }
 
 function rowAt(inches: number, style: CampOven['style']): Omit<OvenRow, 'style' | 'grade'> {

@@ -11,10 +11,11 @@ export interface TextOptions {
 
 export function renderText(document: SheetDocument, { width }: TextOptions): string {
   const room = Math.max(40, width);
+  const title = [document.title, document.flag].filter((text) => text !== undefined).join('  ·  ');
   const head = [
     [document.camp, document.eyebrow].filter((text) => text !== undefined).join(' · '),
-    [document.title, document.flag].filter((text) => text !== undefined).join('  ·  '),
-    '='.repeat(Math.min(room, document.title.length + 4)),
+    title,
+    '='.repeat(Math.min(room, title.length)),
   ].filter((text) => text !== '');
   const body = document.blocks.map((block) => textBlock(block, room));
   return `${[head.join('\n'), ...body].filter((text) => text !== '').join('\n\n')}\n`.replaceAll(

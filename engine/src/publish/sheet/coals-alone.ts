@@ -97,7 +97,6 @@ function stepRows(
   const wood = isWood(coals);
   const isLate = coals.loadInMinute > 0;
   const rows: readonly Deed[] = [
-    ...(lighting === undefined ? [] : lightingDeeds(needsOf(coals), { lighting, wood }, say)),
     [0, isLate ? 'Coals on, oven still empty' : 'Coals on, food in'],
     ...(isLate ? [[coals.loadInMinute, 'Food in'] as const] : []),
     ...coals.turns.map((turn) => [turn.minute, sentenceCase(turnBrief(turn))] as const),
@@ -109,6 +108,8 @@ function stepRows(
         ] as const,
     ),
     [coals.outMinute, 'Food out'],
+    // Last: what is done at the oven itself is not hidden behind it.
+    ...(lighting === undefined ? [] : lightingDeeds(needsOf(coals), { lighting, wood }, say)),
   ];
   return visitRows(rows, say);
 }

@@ -16,8 +16,9 @@ export interface CoalsLeftAsked {
 
 export function coalsLeftSheet(asked: CoalsLeftAsked, say: Say): SheetDocument {
   const { door, pieces, possibilities } = asked;
-  const much = coalsWord(pieces, door.fuel);
-  const title = `With ${much}${door.fuel === 'wood-coals' ? '' : ' coals'} left`;
+  const much = pieces === 0 ? 'no' : coalsWord(pieces, door.fuel);
+  const isCounted = pieces === 0 || door.fuel !== 'wood-coals';
+  const title = `With ${much}${isCounted ? ' coals' : ''} left`;
   const [oven, wait] = asked.isHot ? ['the oven as hot as it is', 5] : ['a cold oven', 15];
   const from = `From now; each way starts with ${oven}, baked food goes in after ${say.minutes(wait)}.`;
   const blocks = [

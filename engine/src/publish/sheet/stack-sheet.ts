@@ -176,7 +176,7 @@ function stepRows(asked: StackAsked, say: Say): readonly StepRow[] {
     ...additionRows(asked, lowerAdditions, upperAdditions),
     ...outRows(outMinute),
   ];
-  return visitRows([...lightingRows(asked, say), ...rows], say);
+  return visitRows([...rows, ...lightingRows(asked, say)], say);
 }
 
 function lightingRows(asked: StackAsked, say: Say): readonly Deed[] {

@@ -102,7 +102,9 @@ function causeWord({ cause, coals }: CountReason, plan: CoalPlan): string {
   if (isWood(plan) && cause === 'rounding') return 'rounding to half shovels';
   if (cause === 'load') return isPot ? TO_BOIL : coals < 0 ? LESS_THAN_CHART : MORE_THAN_CHART;
   if (cause === 'bake') return coals < 0 ? BAKE_FEWER : BAKE_MORE;
-  if (cause === 'first-set') return coals < 0 ? FIRST_FEWER : FIRST_MORE;
+  if (cause === 'first-set')
+    return coals < 0 ? FIRST_FEWER : `coals fade while ${WHILE[plan.method]}`;
+  if (cause === 'cold' && coals < 0) return 'warm air';
   return CAUSE[cause];
 }
 
@@ -116,7 +118,15 @@ const MORE_IN = 'more in the oven than a full floor of dough';
 const BAKE_MORE = "the dough's own heat, and colour on both faces by the time it is done";
 const BAKE_FEWER = 'core and both colours are done together with fewer';
 const FIRST_FEWER = 'young coals are stronger, and more come later';
-const FIRST_MORE = 'coals fade while it bakes';
+const WHILE: Readonly<Record<CoalPlan['method'], string>> = {
+  bake: 'it bakes',
+  roast: 'it roasts',
+  simmer: 'it simmers',
+  boil: 'it boils',
+  fry: 'it fries',
+  'keep-warm': 'it is kept warm',
+  none: 'it stands',
+};
 
 const chartPhrase = ({ above, below, oven }: ChartCount, say: Say) =>
   `${above} above, ${below} below at ${say.oven(oven)}`;

@@ -1,7 +1,7 @@
 // Sentences for the codes of coals/: what happens with the heat, and what to do.
 
 import type { NoticeValues } from '../../notice/notice.ts';
-import type { Sentence, Words } from '../say.ts';
+import type { Say, Sentence, Words } from '../say.ts';
 import { layoutCool, layoutDoes, layoutFades, layoutHot, overfills } from './layout.ts';
 
 const number = (values: NoticeValues, key: string): number => Number(values[key] ?? 0);
@@ -12,6 +12,10 @@ const counts = (values: NoticeValues): string =>
 /** A sentence may begin with the name of an oven. */
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** A speed without its name: the names are of the wind ten metres up. */
+const speed = (values: NoticeValues, say: Say): string =>
+  say.wind(number(values, 'windMetresPerSecond')).replace(/^[^,]*, /, '');
+
 const gives: Sentence = (values, about, say) =>
   `${capital(say.ovenName(about.oven ?? ''))}: expect about ${say.oven(number(values, 'meanKelvin'))} ` +
   `where ${say.oven(number(values, 'wantedKelvin'))} is wanted.`;
@@ -21,18 +25,18 @@ const noFire: Sentence = (values, about, say) => {
   const wait = say.minutes(number(values, 'minutes'));
   const light = wood
     ? `Feed the fire now: its first shovels come in about ${wait}.`
-    : `Light ${number(values, 'coals')} now; they have ashed over in about ${wait}.`;
+    : `Light ${number(values, 'coals')} now; they have ashed over in about ${wait}, to lay ` +
+      `${counts(values)}.`;
   const [from, to] = [number(values, 'ovenKelvin'), number(values, 'thenKelvin')];
   const falls =
     Math.abs(from - to) < 3
       ? `${capital(say.ovenName(about.oven ?? ''))} is cold.`
       : `Till then ${say.ovenName(about.oven ?? '')} falls from ${say.oven(from)} to ${say.oven(to)}: lid on.`;
-  const laid = wood ? 'With them on' : `With ${counts(values)}`;
   const again =
     values.minute === undefined
       ? ''
-      : ` ${laid} it is at ${say.oven(number(values, 'wantedKelvin'))} ` +
-        `${say.minutes(number(values, 'minute'))} later.`;
+      : ` From coals on it is at ${say.oven(number(values, 'wantedKelvin'))} after ` +
+        `${say.minutes(number(values, 'minute'))} more.`;
   return `There is no fire to work with. ${light} ${falls}${again}`;
 };
 
@@ -91,10 +95,10 @@ export const coalsWords: Words = {
     `About ${say.mass(number(values, 'massGrams'))} of water leaves ` +
     `${say.ovenName(about.oven ?? '')} as steam: look when you add coals, and top up with hot water.`,
   COALS_WIND_STRONG: (values, about, say) =>
-    `Wind at ${say.ovenName(about.oven ?? '')} (${say.wind(number(values, 'windMetresPerSecond'))}) ` +
-    'burns coals up in half their time: screen it and have coals ready often.',
+    `About ${speed(values, say)} of the wind reaches ${say.ovenName(about.oven ?? '')}, near the ` +
+    'ground: it burns coals up in half their time. Screen it and have coals ready often.',
   COALS_WIND_GALE: (values, about, say) =>
-    `Wind at ${say.ovenName(about.oven ?? '')}, ${say.wind(number(values, 'windMetresPerSecond'))}` +
+    `About ${speed(values, say)} of the wind reaches ${say.ovenName(about.oven ?? '')}, near the ground` +
     (values.screened === 'yes'
       ? ' even behind the screen: move into the lee, or do not bake in this.'
       : ': screen it, or do not bake in this. Sparks fly, and coals last a third of their time.'),
@@ -129,7 +133,7 @@ export const coalsWords: Words = {
     `${say.length(number(values, 'depthMetres'))} deep and ${say.mass(number(values, 'massGrams'))}: ` +
     `coals can be planned for ovens of ${say.length(0.203)} to ${say.length(0.406)} across only.`,
   COALS_WIND_OUTSIDE_RANGE: (values, _about, say) =>
-    `Wind at the oven, ${say.wind(number(values, 'windMetresPerSecond'))}: do not light a fire.`,
+    `Wind at the oven, ${speed(values, say)}: do not light a fire.`,
   COALS_HEAT_OUT_OF_REACH: (values, about, say) =>
     `${say.ovenName(about.oven ?? '')} can not reach ${say.oven(number(values, 'wantedKelvin'))}: ` +
     `full of coals it gives about ${say.oven(number(values, 'nearestKelvin'))}.` +
