@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import {
+  assumedAge,
   fromFahrenheit,
   isRefusal,
   judgeLayout,
@@ -44,6 +45,7 @@ const held = <Answer>(answer: OrRefusal<Answer>): Answer => {
 const UNSAYABLE = /NaN|undefined|Infinity|\[object|not known|no words yet/;
 const TWELVE = ['--oven', '12 in'] as const;
 const LAID = ['--above', '17', '--below', '8'] as const;
+const LAID_WORDS: ReadonlySet<string> = new Set(LAID);
 const WOOD = ['--fuel', 'wood'] as const;
 const SHOVELS = ['--above', '2 1/2 shovels', '--below', '1 shovel'] as const;
 
@@ -285,10 +287,12 @@ describe('emberwright left', () => {
 
 describe('emberwright what-now', () => {
   it('prints the engine’s moves in their order, each with its effect and wait, for every symptom', () => {
+    const usual = assumedAge('what-now', twelve(), 15);
     for (const symptom of SYMPTOMS) {
       const state = {
         ...twelve(),
-        coals: lying(50),
+        coals: lying(usual.minutes),
+        agesAssumed: usual.how,
         loadInMinutesAgo: minutes(15),
       };
       const { moves } = held(rescue({ symptom, state }));
@@ -303,6 +307,49 @@ describe('emberwright what-now', () => {
         from = found + 1;
       }
       expect(flat).not.toMatch(UNSAYABLE);
+    }
+  });
+
+  it('takes coals that were counted as burning, and asks how they look (common practice, no source)', () => {
+    for (const [symptom, method, inside] of [
+      ['raw-middle', 'bake', '30'],
+      ['bottom-dark', 'bake', '45'],
+      ['top-pale', 'roast', '90'],
+      ['late', 'simmer', '60'],
+      ['coals-dying', 'bake', '30'],
+    ] as const) {
+      const asked = ['what-now', '--symptom', symptom, '--method', method, '--minutes-in', inside];
+      for (const wind of ['0 m/s', '2 m/s', '8 m/s']) {
+        const { flat } = command(...asked, ...TWELVE, ...LAID, '--wind', wind);
+        expect(flat).not.toMatch(/no fire/i);
+        expect(flat).toMatch(/ 1 [A-Z]/);
+      }
+      expect(command(...asked, ...TWELVE, ...LAID).flat).toMatch(/How do the coals look\?/);
+    }
+    const late = ['what-now', '--symptom', 'raw-middle', ...TWELVE, ...LAID, '--minutes-in', '30'];
+    const judged = command('layout', ...TWELVE, ...LAID, '--minutes-in', '60').flat;
+    expect(judged).not.toMatch(/no fire/i);
+    for (const said of [
+      ['--age', '120'],
+      ['--coals', '17/8@120'],
+    ]) {
+      const words = said[0] === '--coals' ? late.filter((each) => !LAID_WORDS.has(each)) : late;
+      expect(command(...words, ...said).flat).toMatch(/There is no fire to work with/);
+    }
+    expect(command(...late, '--looks', 'small').flat).not.toMatch(/How do the coals look/);
+  });
+
+  it('counts a new fire as the door of the counts does, at the heat that is wanted', () => {
+    for (const heat of ['325 F', '375 F', '425 F']) {
+      const laid = /(\d+) above.*? (\d+) below/.exec(
+        command('coals', ...TWELVE, '--heat', heat).flat,
+      );
+      const { flat } = command('layout', ...TWELVE, ...LAID, '--age', '120', '--heat', heat);
+      expect(flat).toContain(`to lay ${laid?.[1]} above and ${laid?.[2]} below`);
+      const [degrees] = heat.split(' ');
+      expect(flat).toMatch(
+        new RegExp(`Laid then, they bring it to ${degrees} °F in \\d+ min more`),
+      );
     }
   });
 

@@ -1,6 +1,9 @@
 // Coals as they lie now, of one age or of several, and the oven as hot as it is.
 
 import {
+  type AssumedAge,
+  assumedAge,
+  assumedAgePhrase,
   COAL_LOOK_WORDS,
   coalLooks,
   coalsLying,
@@ -11,7 +14,7 @@ import {
   type LyingSet,
   litMinutesOfLook,
   minutes,
-  usualLitMinutes,
+  type Say,
 } from '#engine';
 import { wrongUse } from './exit.ts';
 import type { Fire, FireOptions } from './fire.ts';
@@ -44,10 +47,12 @@ export interface Lying {
 /** Minutes since the coals were lit, and what has to be said of how that is known. */
 export interface Age {
   readonly minutes: number;
-  readonly assumed: readonly string[];
+  readonly assumed: (say: Say) => readonly string[];
+  /** Where neither age nor look was said of coals that lie there. */
+  readonly usual?: AssumedAge;
 }
 
-type AskedDoor = Parameters<typeof usualLitMinutes>[0];
+type AskedDoor = Parameters<typeof assumedAge>[0];
 
 /** As it was said, or as the coals look, or what is usual at this door. */
 export function ageOf(
@@ -59,16 +64,18 @@ export function ageOf(
   const said = options.age ?? options.lit;
   const where = options.age === undefined && options.lit !== undefined ? '--lit' : '--age';
   if (options.looks === undefined) {
-    const usual = usualLitMinutes(door, camp.fuel.kind, minutesIn);
-    const assumed = said === undefined && !isAgeSaid(options) ? [`coals lit ${usual} min ago`] : [];
-    return { minutes: minutesOf(where, said, usual), assumed };
+    const usual = assumedAge(door, { fuel: camp.fuel, air }, minutesIn);
+    const age = minutesOf(where, said, usual.minutes);
+    return said === undefined && !isAgeSaid(options)
+      ? { minutes: age, assumed: (say) => [assumedAgePhrase(usual, say)], usual }
+      : { minutes: age, assumed: () => [] };
   }
   if (said !== undefined)
     throw wrongUse('--looks', `${where} beside it`, 'one of the two', 'Leave one of the two out.');
   const look = oneOf('--looks', options.looks, coalLooks);
   const age = litMinutesOfLook(look, { fuel: camp.fuel, air });
   const told = `coals that are ${COAL_LOOK_WORDS[look]}: lit about ${age} min ago in this wind`;
-  return { minutes: age, assumed: [told] };
+  return { minutes: age, assumed: () => [told] };
 }
 
 const isAgeSaid = ({ coals }: { readonly coals?: unknown }): boolean =>
@@ -120,3 +127,6 @@ function setOf(text: string, fuel: Fuel['kind'], usual: number): LyingSet {
 /** The oven as a thermometer reads it now; left out, as hot as these coals made it. */
 export const ironOf = ({ iron }: Pick<StateOptions, 'iron'>): { readonly ironNow?: Kelvin } =>
   iron === undefined ? {} : { ironNow: kelvin(quantityOf('--iron', iron, 'temperature', '300 F')) };
+
+/** That nobody said how old the coals are, for the fire to reckon with. */
+export const agesOf = ({ usual }: Age) => (usual === undefined ? {} : { agesAssumed: usual.how });

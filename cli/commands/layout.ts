@@ -15,7 +15,7 @@ import {
 } from '#engine';
 import { type ExitCode, wrongUse } from '../exit.ts';
 import { fireOf, refuse, tell } from '../fire.ts';
-import { ageOf, ironOf, lyingOf, type StateOptions } from '../lying.ts';
+import { ageOf, agesOf, ironOf, lyingOf, type StateOptions } from '../lying.ts';
 import { minutesOf, oneOf, quantityOf } from '../reading.ts';
 import type { Shell } from '../shell.ts';
 
@@ -48,6 +48,7 @@ export function layout(options: LayoutOptions, shell: Shell): ExitCode {
     method,
     coals,
     ...ironOf(options),
+    ...agesOf(age),
     load: usualLoad(fire, method),
     ...(inside === undefined
       ? { loadInMinute: minutes(wait) }
@@ -60,13 +61,13 @@ export function layout(options: LayoutOptions, shell: Shell): ExitCode {
   const alsoAssumed = (say: Say) => [
     usualFood(fire, method, say),
     ...(options.heat === undefined ? [`${say.oven(wanted)} wanted`] : []),
-    ...age.assumed,
+    ...age.assumed(say),
     ...(isTold ? [] : [inPhrase(wait)]),
     ...(options.minutes === undefined ? [`looked at for ${ahead} min`] : []),
   ];
   const asked = (say: Say) => ({
     door: { ...door, alsoAssumed: alsoAssumed(say) },
-    ...{ above, below, wanted, judgement, method },
+    ...{ above, below, wanted, judgement, method, ageAssumed: age.usual },
   });
   return tell((say) => layoutSheet(asked(say), say), fire, { options, shell });
 }

@@ -1,10 +1,10 @@
 // `emberwright left`: I have so many coals left; what can I do?
 
-import { coalsLeftSheet, isRefusal, minutes, whatCanIDoWith } from '#engine';
+import { coalsLeftSheet, isRefusal, minutes, type Say, whatCanIDoWith } from '#engine';
 import type { ExitCode } from '../exit.ts';
 import { fireOf, refuse, tell } from '../fire.ts';
 import { coalsOf } from '../fuel-reading.ts';
-import { type AgeOptions, ageOf, ironOf } from '../lying.ts';
+import { type AgeOptions, ageOf, agesOf, ironOf } from '../lying.ts';
 import type { Shell } from '../shell.ts';
 
 interface LeftOptions extends AgeOptions {
@@ -28,9 +28,13 @@ export function left(options: LeftOptions, shell: Shell): ExitCode {
     pieces,
     litMinutesAgo: minutes(age.minutes),
     ...ironOf(options),
+    ...agesOf(age),
   });
   if (isRefusal(possibilities)) return refuse(possibilities, oven, { options, shell });
   const isHot = options.iron !== undefined;
-  const asked = { door: { ...door, alsoAssumed: age.assumed }, pieces, possibilities, isHot };
-  return tell((say) => coalsLeftSheet(asked, say), fire, { options, shell });
+  const asked = (say: Say) => ({
+    door: { ...door, alsoAssumed: age.assumed(say) },
+    ...{ pieces, possibilities, isHot },
+  });
+  return tell((say) => coalsLeftSheet(asked(say), say), fire, { options, shell });
 }

@@ -14,7 +14,7 @@ import {
 } from '#engine';
 import type { ExitCode } from '../exit.ts';
 import { fireOf, refuse, tell } from '../fire.ts';
-import { ageOf, ironOf, lyingOf, type StateOptions } from '../lying.ts';
+import { ageOf, agesOf, ironOf, lyingOf, type StateOptions } from '../lying.ts';
 import { minutesOf, oneOf } from '../reading.ts';
 import type { Shell } from '../shell.ts';
 
@@ -53,6 +53,7 @@ export function whatNow(options: WhatNowOptions, shell: Shell): ExitCode {
       method,
       coals,
       ...ironOf(options),
+      ...agesOf(age),
       load: usualLoad(fire, method),
       loadInMinutesAgo: minutes(inside),
     },
@@ -60,12 +61,12 @@ export function whatNow(options: WhatNowOptions, shell: Shell): ExitCode {
   if (isRefusal(found)) return refuse(found, oven, { options, shell });
   const alsoAssumed = (say: Say) => [
     usualFood(fire, method, say),
-    ...age.assumed,
+    ...age.assumed(say),
     ...(options.minutesIn === undefined ? [`food in for ${USUAL_INSIDE_MINUTES} min`] : []),
   ];
   const asked = (say: Say) => ({
     door: { ...door, alsoAssumed: alsoAssumed(say) },
-    ...{ above, below, rescue: found },
+    ...{ above, below, rescue: found, ageAssumed: age.usual },
   });
   return tell((say) => whatNowSheet(asked(say), say), fire, { options, shell });
 }

@@ -14,7 +14,7 @@ import {
   squareMetres,
   watts,
 } from '../quantity/unit.ts';
-import { LAID_AGE_MINUTES, LAID_BURNT } from './burn.ts';
+import { LAID_AGE_MINUTES, LAID_BURNT, MID_LIFE_BURNT } from './burn.ts';
 import type { CoalRequest } from './coal-plan.ts';
 import type { SiteConditions } from './conditions.ts';
 import { beliefsFor, believed, type FactorBeliefs } from './factors.ts';
@@ -30,6 +30,7 @@ import {
   withLoadIn,
 } from './run.ts';
 import { siteFor } from './site.ts';
+import { isPotMethod } from './split.ts';
 
 /** Coals as a cook tells them: how many, where, lit about when. */
 export interface LyingCoals {
@@ -52,6 +53,11 @@ export interface FireState {
   readonly load?: Load;
   /** Undefined: it is not in yet. */
   readonly loadInMinutesAgo?: Minutes;
+  /**
+   * Nobody said how old the coals are: they burn, since they were counted. 'made-up': before the oldest
+   * of them others lay there, mid-life, and kept the oven as it is.
+   */
+  readonly agesAssumed?: 'laid' | 'made-up';
   readonly beliefs?: FactorBeliefs;
   /** Rain, sun, wet ground, a riser, the oven weighed; left out, none of it. */
   readonly conditions?: SiteConditions;
@@ -136,11 +142,16 @@ const laidAgo = ({ litMinutesAgo }: LyingCoals): number =>
 const momentNow = (state: FireState, setting: RunSetting): OvenMoment => {
   const { coals, ironNow, loadInMinutesAgo } = state;
   const loadAgo = loadInMinutesAgo === undefined ? -1 : Math.round(loadInMinutesAgo);
-  const past = Math.min(MOST_PAST_MINUTES, Math.max(0, loadAgo, ...coals.map(laidAgo)));
+  const oldest = Math.max(0, ...coals.map(laidAgo));
+  const before = coalsBefore(state, oldest);
+  const heated = before.length > 0 && loadAgo >= 0 ? loadAgo + heatedMinutes(state) : loadAgo;
+  const past = Math.min(MOST_PAST_MINUTES, Math.max(0, heated, oldest));
   const air = state.air.temperature;
   let moment: OvenMoment = { ...startMoment({ ironKelvin: air, coals: [] }), minute: -past };
   while (true) {
     const ago = -moment.minute;
+    if (before.length > 0 && ago >= oldest)
+      moment = { ...moment, coals: ago > oldest ? before : [] };
     const now = coals.filter((each) => laidAgo(each) === ago);
     if (now.length > 0)
       moment = withCoals(
@@ -153,6 +164,17 @@ const momentNow = (state: FireState, setting: RunSetting): OvenMoment => {
   }
   return ironNow === undefined ? moment : withIron(moment, ironNow);
 };
+
+const HEATED_MINUTES = 15; // as usual-fire.ts; a pot starts cold
+const heatedMinutes = ({ method }: FireState) => (isPotMethod(method) ? 0 : HEATED_MINUTES);
+
+/** What lay there before coals that were made up: as many, kept at their mid-life. */
+const coalsBefore = ({ agesAssumed, coals }: FireState, oldest: number): readonly CoalGroup[] =>
+  agesAssumed !== 'made-up'
+    ? []
+    : coals
+        .filter((each) => laidAgo(each) === oldest)
+        .map(({ place, pieces }) => ({ place, count: pieces, burnt: MID_LIFE_BURNT }));
 
 /** Older coals than the past that is run have burned on before it. */
 const groupOf = (coals: LyingCoals, setting: RunSetting): CoalGroup => {

@@ -38,6 +38,8 @@ export { isPotMethod } from './split.ts';
 export { type StackPlan, type StackRequest, type StackSets, stackOvens } from './stack.ts';
 export {
   type AgedDoor,
+  type AssumedAge,
+  assumedAge,
   type FireMethod,
   fireMethods,
   USUAL_INSIDE_MINUTES,

@@ -60,7 +60,7 @@ export const judgeLayout = (question: LayoutQuestion): OrRefusal<LayoutJudgement
     runOn(changed, moment, ahead),
   );
   const counted = countedMoments(moments, ahead);
-  const out = noFire(question, now);
+  const out = noFire(question, now, question.wanted);
   return {
     curve: curveOf(request.load, moments, runs),
     factorRuns: runs.map(({ factor, moments: moved }) => ({

@@ -31,12 +31,18 @@ const WIDTH_LEFT: Readonly<Record<Exclude<CoalLook, 'glow'>, number>> = {
  *
  * @source  coalsBurnNotes: mass left (1 - t/tb)^1.5, so width left (1 - t/tb)^0.5  (grade D)
  */
-export const litMinutesOfLook = (
-  look: CoalLook,
-  { fuel, air }: { readonly fuel: Fuel; readonly air: Pick<Air, 'wind' | 'pressure'> },
-): Minutes => {
+export const litMinutesOfLook = (look: CoalLook, { fuel, air }: BurnSpot): Minutes => {
   if (look === 'glow') return minutes(LAID_AGE_MINUTES);
-  const burnt = 1 - WIDTH_LEFT[look] ** 2;
+  return litMinutesOfBurnt(1 - WIDTH_LEFT[look] ** 2, { fuel, air });
+};
+
+export interface BurnSpot {
+  readonly fuel: Fuel;
+  readonly air: Pick<Air, 'wind' | 'pressure'>;
+}
+
+/** Minutes since coals were lit of which this part of the burning time is over. @source coalsBurnNotes */
+export const litMinutesOfBurnt = (burnt: number, { fuel, air }: BurnSpot): Minutes => {
   const burnout = burnoutMinutes(fuelPiece(fuel), {
     windMetresPerSecond: air.wind,
     pressurePascals: air.pressure,

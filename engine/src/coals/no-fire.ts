@@ -1,17 +1,17 @@
 // Nothing glows any more: no move helps, another fire does. What to light, how long it takes, and
 // what the oven loses meanwhile. Sources: lighting.ts (minutes to ash over), run.ts.
-// Weak spot: what the food wants is not known here; a usual bake, or a boil, stands in.
+// Counted as layCoals counts a fire that is laid anew (count.ts), so that both doors say one number.
 
 import { type Notice, type NoticeValues, notice } from '../notice/notice.ts';
-import { fromFahrenheit, type Kelvin, kelvin } from '../quantity/unit.ts';
+import type { Kelvin } from '../quantity/unit.ts';
 import { strengthAt } from './burn.ts';
 import { laid } from './coals-ahead.ts';
+import { countCoals } from './count.ts';
 import { type FireNow, type FireState, runOn } from './fire-state.ts';
-import { coalsToHold } from './hold.ts';
 import { ashOverMinutes } from './lighting.ts';
-import { holdCaseFor, roomOf, spilled } from './need.ts';
 import { type OvenMoment, type RunSetting, withCoals } from './run.ts';
-import { isPotMethod, shareAboveFor, WANTED_HALF_RANGE } from './split.ts';
+import { isBaked, WANTED_HALF_RANGE } from './split.ts';
+import { usualStay, wantedAtFire } from './usual-fire.ts';
 
 /** Less than one young coal's heat: no fire to work with. */
 const LEAST_COALS = 1;
@@ -22,11 +22,13 @@ const glowing = ({ coals }: OvenMoment): number =>
 
 /**
  * COALS_NO_FIRE where nothing is left to work with: coals to light, when they have ashed over, how
- * far the oven falls till then and when it is at heat again. Else undefined.
+ * far the oven falls till then and when it is at heat again. Else undefined; so too where nobody
+ * said how old the coals are that were counted.
  */
-export const noFire = (state: FireState, now: FireNow): Notice | undefined => {
+export const noFire = (state: FireState, now: FireNow, said?: Kelvin): Notice | undefined => {
+  if (state.agesAssumed !== undefined && state.coals.some(({ pieces }) => pieces > 0)) return;
   if (glowing(now.moment) >= LEAST_COALS) return;
-  const wanted = isPotMethod(state.method) ? kelvin(state.air.boiling + 4) : USUAL_HEAT;
+  const wanted = wantedAtFire(state.method, state.air, said);
   const counts = countsFor(state, now, wanted);
   const wait = waitMinutes(state);
   const cooling = runOn(now.setting, now.moment, { minutes: wait });
@@ -37,6 +39,7 @@ export const noFire = (state: FireState, now: FireNow): Notice | undefined => {
     { oven: state.oven.id },
     {
       fuel: state.fuel.kind,
+      method: state.method,
       coals: Math.ceil((counts.above + counts.below) * (1 + LOST_SHARE)),
       ...counts,
       minutes: wait,
@@ -48,7 +51,6 @@ export const noFire = (state: FireState, now: FireNow): Notice | undefined => {
   );
 };
 
-const USUAL_HEAT = fromFahrenheit(350); // what most recipes and all charts ask for
 /** Of each chimneyful a few break or roll away; common practice, as provisions count. */
 const LOST_SHARE = 0.05;
 const LOOKED_MINUTES = 60;
@@ -58,15 +60,17 @@ const waitMinutes = ({ fuel, place, air }: FireState): number =>
     ? fuel.lead
     : ashOverMinutes({ elevation: place.elevation, wind: air.wind });
 
-/** What holds the heat, as layCoals shares it, as far as it fits. */
-const countsFor = ({ method }: FireState, { request, setting }: FireNow, wanted: Kelvin) => {
-  const share = shareAboveFor(method);
-  const room = roomOf(request, setting.body);
-  const asked = { ...request, wish: { ...request.wish, wanted } };
-  const held = coalsToHold(holdCaseFor(asked, setting, share));
-  const all = Math.min(room.lidAll + room.floorAll, Math.max(1, Math.ceil(held)));
-  const { above, below } = spilled({ below: all - Math.round(all * share), all }, room);
-  return { above: Math.min(above, room.lidAll), below };
+/** As many as the door of the counts lays for this heat and a usual stay, from cold. */
+const countsFor = (
+  { method, air }: FireState,
+  { request, setting }: FireNow,
+  wanted: Kelvin,
+): { readonly above: number; readonly below: number } => {
+  const stay = usualStay(method === 'none' ? 'bake' : method);
+  const wish = { method, wanted, minutes: stay, preheat: isBaked(method) };
+  const ironAtStart = method === 'keep-warm' ? wanted : air.temperature;
+  const { above, below } = countCoals({ ...request, wish, ironAtStart }, setting).counts;
+  return { above, below };
 };
 
 const againAt = (setting: RunSetting, from: OvenMoment, wanted: Kelvin): NoticeValues => {

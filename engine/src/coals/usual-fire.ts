@@ -1,6 +1,7 @@
 // What stands in at the fire where a cook says nothing: one list for the app and the command line.
 // Source: chimneyMinutes (ashed over in 15 to 25 min), chartReprinted (350 F, the most asked heat);
-// minutes by method and what lies there are common practice, no source.
+// minutes by method and what lies there are common practice, no source; so is it that coals which a
+// cook still counts are not ash (looks.ts for their width).
 
 import type { Air, Fuel } from '../camp/camp.ts';
 import type { HeatMethod } from '../menu/recipe.ts';
@@ -12,6 +13,7 @@ import {
   type Minutes,
   minutes,
 } from '../quantity/unit.ts';
+import { type BurnSpot, litMinutesOfBurnt } from './looks.ts';
 import { isBaked, isPotMethod } from './split.ts';
 
 /** The methods that a question at the fire knows. */
@@ -59,7 +61,7 @@ export const usualStay = (method: FireMethod): Minutes => minutes(STAY_MINUTES[m
 /** Minutes that food is in when something goes wrong. */
 export const USUAL_INSIDE_MINUTES = 15;
 /** An empty oven is hot after so long. */
-const PREHEAT_MINUTES = 15;
+export const PREHEAT_MINUTES = 15;
 const ASHED_MINUTES = 20;
 
 /** Wood coals are raked out ready, and live half as long (woodCoalLife). */
@@ -77,6 +79,22 @@ export const usualLitMinutes = (
   if (fuel === 'wood-coals') return minutes(inside === undefined ? WOOD_LIT.empty : WOOD_LIT.full);
   if (door === 'left') return minutes(LEFT_MINUTES);
   return minutes(inside === undefined ? ASHED_MINUTES : ASHED_MINUTES + PREHEAT_MINUTES + inside);
+};
+
+/** Coals that are counted still burn: no more than this of their time is over, ours. */
+const MOST_ASSUMED_BURNT = 0.65; // a little over half as wide as new
+
+export interface AssumedAge {
+  readonly minutes: Minutes;
+  /** 'made-up': the usual age were ash in this wind, so these lie where others lay before. */
+  readonly how: 'laid' | 'made-up';
+}
+
+/** The age of live coals of which nobody said how old they are, nor how they look. */
+export const assumedAge = (door: AgedDoor, spot: BurnSpot, minutesIn?: number): AssumedAge => {
+  const usual = usualLitMinutes(door, spot.fuel.kind, minutesIn);
+  const most = litMinutesOfBurnt(MOST_ASSUMED_BURNT, spot);
+  return usual <= most ? { minutes: usual, how: 'laid' } : { minutes: most, how: 'made-up' };
 };
 
 /** When food goes into an empty oven, and how far a layout is looked at. A pot starts cold. */

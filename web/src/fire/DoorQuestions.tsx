@@ -127,22 +127,22 @@ const looks = coalLooks.map((look) => [`${LOOK}${look}`, COAL_LOOK_WORDS[look]] 
 /** By the clock, or by what they look like. */
 function Age({ door, wish, answers, change }: QuestionsProps) {
   const lit = isAged(door) ? litFor(door, answers, wish.fuel) : 0;
-  const all = [...new Set([...ages, lit])].sort((one, other) => one - other);
+  const isSaid = answers.litMinutes !== undefined;
+  const all = [...new Set([...ages, ...(isSaid ? [lit] : [])])].sort((one, other) => one - other);
   const words = all.map((age): readonly [string, string] => [
     String(age),
     age === 20 ? '20 min ago: fresh' : `${age} min ago`,
   ]);
   const choose = (value: string) => {
     const look = coalLooks.find((each) => value === `${LOOK}${each}`);
-    change(
-      look === undefined ? { litMinutes: Number(value), look } : { litMinutes: undefined, look },
-    );
+    const isAge = look === undefined && value !== '';
+    change({ litMinutes: isAge ? Number(value) : undefined, look });
   };
   return (
     <Pick
       label="The coals were lit"
-      words={[...words, ...looks]}
-      value={answers.look === undefined ? String(lit) : `${LOOK}${answers.look}`}
+      words={[['', 'not said'], ...words, ...looks]}
+      value={answers.look === undefined ? String(isSaid ? lit : '') : `${LOOK}${answers.look}`}
       onChoose={choose}
     />
   );

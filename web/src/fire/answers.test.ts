@@ -33,7 +33,10 @@ describe('answers at the fire', () => {
       });
     expect(fireWish('left', answers, { ovenInches: 12 })).toEqual({
       ...{ door: 'left', coals: 22, litMinutes: 30 },
-      ironKelvin: 439,
+      ...{ ironKelvin: 439, isAgeAssumed: true },
+    });
+    expect(fireWish('left', { ...answers, litMinutes: 40 }, { ovenInches: 12 })).toEqual({
+      ...{ door: 'left', coals: 22, litMinutes: 40, ironKelvin: 439 },
     });
     expect(fireWish('layout', { ...answers, others: [] }, { ovenInches: 12 })).not.toHaveProperty(
       'others',

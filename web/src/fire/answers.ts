@@ -79,6 +79,7 @@ export function fireWish(
   const iron = {
     ...(ironKelvin === undefined ? {} : { ironKelvin }),
     ...(look === undefined ? {} : { look }),
+    ...(look === undefined && answers.litMinutes === undefined ? ASSUMED : {}),
   };
   const more = { ...iron, ...(others.length === 0 ? {} : { others }) };
   switch (door) {
@@ -108,6 +109,8 @@ export function fireWish(
     }
   }
 }
+
+const ASSUMED = { isAgeAssumed: true } as const;
 
 const KEY = 'emberwright.fire';
 const SHAPE = 2;

@@ -2,9 +2,13 @@
 // when the first of them is asked.
 
 import {
+  type AgedDoor,
   type Air,
+  type AssumedAge,
   type Assumption,
   airAt,
+  assumedAge,
+  assumedAgePhrase,
   type Camp,
   type CampOven,
   COAL_LOOK_WORDS,
@@ -176,12 +180,29 @@ const ironOf = ({ ironKelvin }: LaidMore) =>
 const wantedOf = (heatKelvin: number, method: FireMethod, { air }: Fire): Kelvin =>
   wantedAtFire(method, air, isPotMethod(method) ? undefined : kelvin(heatKelvin));
 
-/** Coals by what they look like, and how that was taken. */
-const lookOf = ({ look }: LaidMore, { camp, air }: Fire) => {
-  if (look === undefined) return { lit: {}, told: [] };
+interface Aged {
+  readonly lit: { readonly litMinutes?: number };
+  readonly told: readonly string[];
+  readonly ageAssumed?: AssumedAge;
+  readonly ages: { readonly agesAssumed?: AssumedAge['how'] };
+}
+
+/** Coals by what they look like, or as old as is usual, and how that was taken. */
+const lookOf = (
+  { look, isAgeAssumed }: LaidMore,
+  { camp, air }: Fire,
+  asked: { readonly door: AgedDoor; readonly minutesIn?: number | undefined; readonly say: Say },
+): Aged => {
+  if (look === undefined && isAgeAssumed) {
+    const ageAssumed = assumedAge(asked.door, { fuel: camp.fuel, air }, asked.minutesIn);
+    const told = [assumedAgePhrase(ageAssumed, asked.say)];
+    const lit = { litMinutes: ageAssumed.minutes };
+    return { lit, told, ageAssumed, ages: { agesAssumed: ageAssumed.how } };
+  }
+  if (look === undefined) return { lit: {}, told: [], ages: {} };
   const litMinutes = litMinutesOfLook(look, { fuel: camp.fuel, air });
   const told = `coals that are ${COAL_LOOK_WORDS[look]}: lit about ${litMinutes} min ago in this wind`;
-  return { lit: { litMinutes }, told: [told] };
+  return { lit: { litMinutes }, told: [told], ages: {} };
 };
 
 const requestOf = (
@@ -212,7 +233,7 @@ function coalsAlone(wish: Of<'coals'>, fire: Fire, say: Say): OrRefusal<SheetDoc
 
 function layout(wish: Of<'layout'>, fire: Fire, say: Say): OrRefusal<SheetDocument> {
   const { method, minutesIn } = wish;
-  const { lit, told } = lookOf(wish, fire);
+  const { lit, told, ages, ageAssumed } = lookOf(wish, fire, { door: 'layout', minutesIn, say });
   const { coals, above, below } = lyingOf({ ...wish, ...lit }, fire);
   const wanted = wantedOf(wish.heatKelvin, method, fire);
   const { wait, minutes: ahead } = usualLook(method);
@@ -221,6 +242,7 @@ function layout(wish: Of<'layout'>, fire: Fire, say: Say): OrRefusal<SheetDocume
     method,
     coals,
     ...ironOf(wish),
+    ...ages,
     load: usualLoad(fire, method),
     ...(minutesIn === undefined
       ? { loadInMinute: minutes(wait) }
@@ -238,17 +260,18 @@ function layout(wish: Of<'layout'>, fire: Fire, say: Say): OrRefusal<SheetDocume
     `looked at for ${ahead} min`,
   ];
   const door = { ...fire.door, alsoAssumed };
-  return layoutSheet({ door, above, below, wanted, judgement, method }, say);
+  return layoutSheet({ door, above, below, wanted, judgement, method, ageAssumed }, say);
 }
 
 function left(wish: Of<'left'>, fire: Fire, say: Say): OrRefusal<SheetDocument> {
   const pieces = piecesOf(wish.coals, fire);
-  const { lit, told } = lookOf(wish, fire);
+  const { lit, told, ages } = lookOf(wish, fire, { door: 'left', say });
   const possibilities = whatCanIDoWith({
     ...placeOf(fire),
     pieces,
     litMinutesAgo: minutes(lit.litMinutes ?? wish.litMinutes),
     ...ironOf(wish),
+    ...ages,
   });
   if (isRefusal(possibilities)) return possibilities;
   const isHot = wish.ironKelvin !== undefined;
@@ -260,7 +283,7 @@ function left(wish: Of<'left'>, fire: Fire, say: Say): OrRefusal<SheetDocument> 
 
 function whatNow(wish: Of<'what-now'>, fire: Fire, say: Say): OrRefusal<SheetDocument> {
   const { symptom, method, minutesIn } = wish;
-  const { lit, told } = lookOf(wish, fire);
+  const { lit, told, ages, ageAssumed } = lookOf(wish, fire, { door: 'what-now', minutesIn, say });
   const { coals, above, below } = lyingOf({ ...wish, ...lit }, fire);
   const found = rescue({
     symptom,
@@ -269,13 +292,14 @@ function whatNow(wish: Of<'what-now'>, fire: Fire, say: Say): OrRefusal<SheetDoc
       method,
       coals,
       ...ironOf(wish),
+      ...ages,
       load: usualLoad(fire, method),
       loadInMinutesAgo: minutes(minutesIn),
     },
   });
   if (isRefusal(found)) return found;
   const door = { ...fire.door, alsoAssumed: [usualFood(fire, method, say), ...told] };
-  return whatNowSheet({ door, above, below, rescue: found }, say);
+  return whatNowSheet({ door, above, below, rescue: found, ageAssumed }, say);
 }
 
 function stack(

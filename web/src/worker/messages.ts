@@ -228,6 +228,8 @@ export interface LaidMore {
   readonly ironKelvin?: number;
   /** What they look like, in place of their age. */
   readonly look?: CoalLook;
+  /** Nobody said how old they are: as old as is usual, so that they still burn. */
+  readonly isAgeAssumed?: true;
 }
 
 /** Questions about coals that need no camp and no recipe. */
@@ -251,7 +253,7 @@ export type FireWish =
       readonly door: 'left';
       readonly coals: number;
       readonly litMinutes: number;
-    } & Pick<LaidMore, 'ironKelvin' | 'look'>)
+    } & Pick<LaidMore, 'ironKelvin' | 'look' | 'isAgeAssumed'>)
   | ({
       readonly door: 'what-now';
       readonly symptom: Symptom;

@@ -2,11 +2,13 @@
 
 import type { LayoutJudgement } from '../../coals/judge-layout.ts';
 import { isPotMethod } from '../../coals/split.ts';
+import type { AssumedAge } from '../../coals/usual-fire.ts';
 import type { HeatMethod } from '../../menu/recipe.ts';
 import type { Kelvin } from '../../quantity/unit.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import { noticeText } from '../notice-text.ts';
 import type { Say } from '../say.ts';
+import { lookQuestion } from './assumed-age.ts';
 import { curveTable, type Door, doorSheet, laidPhrase, wideLine } from './door.ts';
 
 export interface LayoutAsked {
@@ -17,6 +19,8 @@ export interface LayoutAsked {
   readonly judgement: LayoutJudgement;
   /** Left out, a bake. */
   readonly method?: HeatMethod;
+  /** Where nobody said how old the coals are. */
+  readonly ageAssumed?: AssumedAge | undefined;
 }
 
 export function layoutSheet(asked: LayoutAsked, say: Say): SheetDocument {
@@ -28,6 +32,7 @@ export function layoutSheet(asked: LayoutAsked, say: Say): SheetDocument {
       type: 'lead',
       parts: verdict === undefined ? [] : [{ text: noticeText(verdict, say), strong: true }],
     },
+    ...lookQuestion(asked.ageAssumed, say),
     {
       type: 'facts',
       rows: [

@@ -3,9 +3,11 @@
 import type { Move } from '../../coals/coal-plan.ts';
 import { shovelsFor } from '../../coals/fuel.ts';
 import type { Feels, Rescue, RescueMove, Symptom, WhyNot } from '../../coals/rescue.ts';
+import type { AssumedAge } from '../../coals/usual-fire.ts';
 import { degrees, minutes } from '../../quantity/unit.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import type { Say } from '../say.ts';
+import { lookQuestion } from './assumed-age.ts';
 import { type Door, doorSheet, laidPhrase, paragraph } from './door.ts';
 import { guessPhrase, moveWords, sentenceCase, shovelsWord, turnPhrase } from './phrases.ts';
 
@@ -14,6 +16,8 @@ export interface WhatNowAsked {
   readonly above: number;
   readonly below: number;
   readonly rescue: Rescue;
+  /** Where nobody said how old the coals are. */
+  readonly ageAssumed?: AssumedAge | undefined;
 }
 
 export function whatNowSheet(asked: WhatNowAsked, say: Say): SheetDocument {
@@ -27,6 +31,7 @@ export function whatNowSheet(asked: WhatNowAsked, say: Say): SheetDocument {
           paragraph(
             rescue.moves.length > 1 ? `${laid} Try them in this order, and wait between.` : laid,
           ),
+          ...lookQuestion(asked.ageAssumed, say),
           ...movesBlocks(rescue, door, say),
         ];
   const title = LOOKS[rescue.symptom];

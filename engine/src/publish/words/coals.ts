@@ -35,7 +35,7 @@ const noFire: Sentence = (values, about, say) => {
   const again =
     values.minute === undefined
       ? ''
-      : ` From coals on it is at ${say.oven(number(values, 'wantedKelvin'))} after ` +
+      : ` Laid then, they bring it to ${say.oven(number(values, 'wantedKelvin'))} in ` +
         `${say.minutes(number(values, 'minute'))} more.`;
   return `There is no fire to work with. ${light} ${falls}${again}`;
 };
