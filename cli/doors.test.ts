@@ -299,11 +299,12 @@ describe('emberwright what-now', () => {
       const { exit, flat } = command('what-now', '--symptom', symptom, ...TWELVE, ...LAID);
       expect(exit).toBe(0);
       let from = 0;
-      for (const { effect, after } of moves) {
-        const felt = `about ${says('us').difference(Math.abs(effect))} `;
+      for (const { effect, after, sides } of moves) {
+        const much = says('us').difference(Math.abs(sides?.before ?? effect));
+        const felt = `about ${much} `;
         const found = flat.indexOf(felt, from);
         expect(found, `${symptom}: ${felt}`).toBeGreaterThan(from);
-        expect(flat.slice(found, found + 60)).toContain(`in ${after} min`);
+        expect(flat.slice(found, found + 90)).toContain(`in ${after} min`);
         from = found + 1;
       }
       expect(flat).not.toMatch(UNSAYABLE);

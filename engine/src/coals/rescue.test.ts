@@ -67,3 +67,19 @@ describe('what can be done now', () => {
     expect(behind.leftOut).toContainEqual({ do: 'screen-wind', why: 'screened' });
   });
 });
+
+describe('a hot side', () => {
+  it('is told by how far the sides differ before and after, a turn only changing them over (geometry)', () => {
+    for (const wind of [0, 1]) {
+      const { moves } = found('one-side-hot', [17, 8], { wind });
+      for (const { sides, effect, feels, do: move } of moves) {
+        expect(sides === undefined).toBe(feels !== 'side');
+        if (sides === undefined) continue;
+        expect(sides.before).toBeGreaterThan(0);
+        expect(sides.after - sides.before).toBeCloseTo(effect, 6);
+        // The mean after a half turn is never further apart than the mirror of what was.
+        if (move === 'turn') expect(sides.after).toBeGreaterThan(-sides.before - 1);
+      }
+    }
+  });
+});

@@ -61,11 +61,13 @@ export interface RescueMove {
   readonly shovels?: number;
   /**
    * Where the effect is felt. 'load': mean of food. 'side': hot side less cool side on the food's worse
-   * face, a mean over the next 20 minutes; a half turn takes twice what there was, the sides change.
+   * face, a mean over the next 20 minutes. It is a change of a difference: no side gets cooler by it.
    */
   readonly feels: Feels;
   /** Change against doing nothing, at its largest within 20 minutes. */
   readonly effect: KelvinDifference;
+  /** 'side': by how much the hot side is hotter than the cool one; below zero they have changed. */
+  readonly sides?: { readonly before: KelvinDifference; readonly after: KelvinDifference };
   /** 'side': the hot side's top browns so many minutes less in the next 20. */
   readonly browning?: Minutes;
   /** Minutes until most of it is felt. */
@@ -310,7 +312,7 @@ const sideMoves = (
   const evening = [...(isNoticed(turned) ? [{ do: 'turn' } as const] : []), ...shift]
     .map((move) => ({ move, effect: sideEffect(sight, move) }))
     .filter(({ effect }) => isNoticed(effect))
-    .map(({ move, effect }) => sideMove(move, effect, state));
+    .map(({ move, effect }) => sideMove(move, effect, sight));
   const screen = screenMove(sight, state, now, usual);
   const moves = 'why' in screen ? evening : [...evening, screen];
   return { moves, leftOut: [...leftOut, ...('why' in screen ? [screen] : [])] };
@@ -327,7 +329,7 @@ const screenMove = (
   const wind = state.air.wind * screenShare();
   const move = { do: 'screen-wind', windMetresPerSecond: wind } as const;
   const effect = sideEffect(sight, move);
-  if (isNoticed(effect)) return sideMove(move, effect, state);
+  if (isNoticed(effect)) return sideMove(move, effect, sight);
   const heat = tried({ move: 'screen-wind', feels: 'oven', coals }, state, now, usual);
   return isWorthIt(heat) ? { ...heat, evens: false } : { do: 'screen-wind', why: 'not-felt' };
 };
@@ -354,7 +356,9 @@ const leftOf = ({ lid, floor }: SideSight, { kelvins }: SideEffect): number =>
 const isNoticed = ({ kelvins, browningMinutes }: SideEffect): boolean =>
   kelvins <= -NOTICED.kelvins || browningMinutes >= NOTICED.minutes;
 
-const sideMove = (move: SideMove, effect: SideEffect, { fuel }: FireState): RescueMove => {
+const sideMove = (move: SideMove, effect: SideEffect, sight: SideSight): RescueMove => {
+  const { fuel } = sight.state;
+  const before = sight.worse === 'above' ? sight.lid.swing : sight.floor.swing;
   const coals = 'coals' in move ? move.coals : 0;
   return {
     do: move.do,
@@ -362,6 +366,10 @@ const sideMove = (move: SideMove, effect: SideEffect, { fuel }: FireState): Resc
     ...(fuel.kind === 'wood-coals' && coals > 0 ? { shovels: shovelsFor(coals) } : {}),
     feels: 'side',
     effect: kelvinDifference(effect.kelvins),
+    sides: {
+      before: kelvinDifference(before),
+      after: kelvinDifference(before + effect.kelvins),
+    },
     browning: minutes(effect.browningMinutes),
     after: minutes(effect.after),
   };

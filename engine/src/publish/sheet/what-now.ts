@@ -149,21 +149,35 @@ function effectPhrase(move: RescueMove, say: Say): string {
   const { feels, effect, after } = move;
   const much = say.difference(Math.abs(effect));
   const wait = say.minutes(after);
-  if (feels === 'side') {
-    const swap = move.do === 'turn' ? 'the sides change places; ' : '';
-    return `${swap}${laterPhrase(move)}the hot side about ${much} less hot in ${wait}`;
-  }
+  if (feels === 'side') return sidesPhrase(move, say);
   const way = effect < 0 ? 'cooler' : 'hotter';
   const uneven = move.evens === false ? '; for the heat only, it evens nothing' : '';
   return `${FELT[feels]} about ${much} ${way} in ${wait}${guessPhrase(move, say)}${uneven}`;
 }
+
+/** `sides differ by about 65 °F now, after the turn by about 40 °F the other way in 12 min`. */
+function sidesPhrase(move: RescueMove, say: Say): string {
+  const { sides = { before: move.effect, after: move.effect }, after } = move;
+  const much = (kelvins: number) => `about ${say.difference(Math.abs(kelvins))}`;
+  const then =
+    Math.abs(sides.after) < LEAST_KELVIN
+      ? 'hardly at all'
+      : `by ${much(sides.after)}${sides.after * sides.before < 0 ? ' the other way' : ''}`;
+  return (
+    `sides differ by ${much(sides.before)} now, ${THEN[move.do] ?? 'after that'} ${then} ` +
+    `in ${say.minutes(after)}${laterPhrase(move)}`
+  );
+}
+
+const LEAST_KELVIN = 1.5; // less is no step of what is printed
+const THEN: Partial<Record<RescueMove['do'], string>> = { turn: 'after the turn' };
 
 /** Of the top; less than a minute in twenty can't be told. */
 const laterPhrase = ({ browning = minutes(0) }: RescueMove) => {
   const later = Math.round(browning);
   if (later < 1) return '';
   const much = later === 1 ? 'a minute' : `about ${later} minutes`;
-  return `its top browns ${much} less in the next 20; `;
+  return `; the top on the hot side browns ${much} less in the next 20`;
 };
 
 const FELT: Readonly<Record<Exclude<Feels, 'side'>, string>> = {
