@@ -1,0 +1,87 @@
+// The command `replan`, and `plan --why`, end to end.
+
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { run } from './run.ts';
+import { realShell } from './shell.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'emberwright-'));
+const camp = join(folder, 'camp.json');
+
+function command(...words: readonly string[]) {
+  let out = '';
+  let error = '';
+  const exit = run(words, {
+    ...realShell(),
+    today: '2026-09-01',
+    nowMinutes: 12 * 60,
+    columns: 100,
+    out: (text) => {
+      out += text;
+    },
+    error: (text) => {
+      error += text;
+    },
+  });
+  return { exit, out, error };
+}
+
+const UNSAYABLE = /NaN|undefined|Infinity|\[object|not known|no words yet/;
+command('demo', 'pilcrow-creek', camp);
+
+describe('emberwright replan', () => {
+  it('says that the sheet still holds where nothing slipped', () => {
+    const { exit, out } = command('replan', camp, '--now', '11:00');
+    expect(exit).toBe(0);
+    expect(out).toContain('The sheet still holds');
+    expect(out).not.toMatch(UNSAYABLE);
+  });
+
+  it('serves half an hour later for guests who are half an hour late, and shows what moves', () => {
+    const { exit, out } = command('replan', camp, '--now', '9:00', '--slip', 'guests 30 min late');
+    expect(exit).toBe(0);
+    expect(out).toContain('13:30'); // wanted at 13:00
+    expect(out).toContain('What moves');
+    expect(out).not.toMatch(UNSAYABLE);
+  });
+
+  it('takes several slips, in US measures and a 12-hour clock, and ends with 1 where it is late', () => {
+    const { exit, out } = command(
+      'replan',
+      camp,
+      '--now',
+      '12:10',
+      '--slip',
+      'chimney 1 failed',
+      'bake of loaf 40 min longer',
+      '--measures',
+      'us',
+      '--clock',
+      '12',
+    );
+    expect(exit).toBe(1);
+    expect(out).toMatch(/pm/);
+    expect(out).not.toMatch(UNSAYABLE);
+  });
+
+  it('says what can slip where it can not read it', () => {
+    const { exit, error } = command('replan', camp, '--now', '11:00', '--slip', 'the dog ate it');
+    expect(exit).toBe(3);
+    expect(error).toContain('--slip: found "the dog ate it"');
+    const none = command('replan', camp, '--now', '11:00', '--slip', 'oven Z dropped');
+    expect(none.error).toContain('an oven of this camp');
+  });
+});
+
+describe('emberwright plan --why', () => {
+  it('has a reason and a latest start for each job, and a band for each dish', () => {
+    const { out } = command('plan', camp, '--why');
+    expect(out).toContain('Why then, and how late may it begin?');
+    expect(out).toContain('How sure are these times?');
+    expect(out).toMatch(/before mix/);
+    expect(out).not.toMatch(UNSAYABLE);
+    expect(command('plan', camp).out).not.toContain('Why then');
+  });
+});
