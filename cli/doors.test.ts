@@ -155,6 +155,21 @@ describe('words at the fire', () => {
     expect(metric.error).not.toMatch(/°F/);
   });
 
+  it('warn of a bottom that burns under a pin as under a layout, and tell two rings (splitByMethod, ringMethod)', () => {
+    const pinned = (below: string, ...more: readonly string[]) =>
+      command('coals', ...TWELVE, '--heat', '350 F', '--below', below, ...more).flat;
+    const burns = /a third below is usual for bread, or the bottom burns/;
+    expect(pinned('20')).toMatch(burns);
+    expect(pinned('12', '--above', '12')).toMatch(burns);
+    expect(command('layout', ...TWELVE, '--above', '12', '--below', '12').flat).toMatch(burns);
+    expect(pinned('8')).not.toMatch(burns);
+    expect(pinned('20', '--method', 'simmer')).not.toMatch(burns);
+    expect(pinned('20')).toContain('20 below: two rings under rim, middle empty');
+    expect(pinned('8')).toContain('8 below: ring under rim, middle empty');
+    expect(pinned('13')).toContain('two rings under rim'); // twelve touch between the legs
+    expect(pinned('12')).toContain('12 below: ring under rim');
+  });
+
   it('set the few coals of practice beside ours where a dish is kept warm (common practice, no source)', () => {
     const { flat } = command('coals', ...TWELVE, '--method', 'keep-warm');
     expect(flat).toMatch(/Common practice, no source: three or four on the lid/);

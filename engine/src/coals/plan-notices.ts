@@ -6,9 +6,10 @@ import { LAID_AGE_MINUTES } from './burn.ts';
 import type { CoalRequest } from './coal-plan.ts';
 import { boiledOffGrams, type Counted, coalsInAll, upMinute } from './count.ts';
 import { floorLimit } from './floor-limit.ts';
+import { MOST_BELOW_SHARE } from './layout-advice.ts';
 import { COALS_RANGE } from './range.ts';
 import type { RunSetting } from './run.ts';
-import { hasBareLid, isHeatedFirst } from './split.ts';
+import { hasBareLid, isBaked, isHeatedFirst } from './split.ts';
 import { whatCanIDoWith } from './with-these-coals.ts';
 
 /** The heat may leave the wanted step by as much again before it is worth a word. */
@@ -47,6 +48,8 @@ const countNotices = (request: CoalRequest, counted: Counted): readonly Notice[]
   const notices: Notice[] = [];
   if (pins.above !== undefined || pins.below !== undefined)
     notices.push(notice('COALS_PINNED_GIVES', 'note', about, values));
+  if (isPinnedLow(request, counts))
+    notices.push(notice('COALS_LAYOUT_BOTTOM_HEAVY', 'doubt', about, values));
   if ((pins.above ?? 0) > need.room.lidAll || (pins.below ?? 0) > need.room.floorAll)
     notices.push(
       notice('COALS_PIN_OVERFILLS', 'doubt', about, {
@@ -64,6 +67,12 @@ const countNotices = (request: CoalRequest, counted: Counted): readonly Notice[]
     notices.push(notice('COALS_FLOOR_FULL', 'doubt', about, values));
   return notices;
 };
+
+/** A bread on a pin that puts nearly half below: as a layout of the cook's own is told. */
+const isPinnedLow = ({ pins, wish }: CoalRequest, { above, below }: Counted['counts']): boolean =>
+  (pins.above !== undefined || pins.below !== undefined) &&
+  isBaked(wish.method) &&
+  below > MOST_BELOW_SHARE * (above + below);
 
 const floorNotices = (
   request: CoalRequest,

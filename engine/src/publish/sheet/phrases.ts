@@ -20,11 +20,22 @@ export const endsBrowning = ({ browning }: CoalPlan, { minute }: Addition) =>
 
 /** `13 on the rim, 4 inside`; short, since it stands as big as the dish's name. */
 export function layoutPhrase(set: CoalSet, where: Where): string {
-  const ring = where === 'above' ? 'on the rim' : 'in a ring under rim';
+  const isTwo = where === 'below' && hasTwoRings(set);
+  const under = isTwo ? 'in two rings under rim' : 'in a ring under rim';
+  const ring = where === 'above' ? 'on the rim' : under;
   if (set.ring === 0 && set.spread === 0) return where === 'above' ? 'none above' : 'none below';
-  if (set.spread === 0) return where === 'below' ? 'ring under rim, middle empty' : `all ${ring}`;
+  if (set.spread === 0) {
+    if (where === 'above') return `all ${ring}`;
+    return `${isTwo ? 'two rings' : 'ring'} under rim, middle empty`;
+  }
   if (set.ring === 0) return where === 'above' ? 'spread over the lid' : 'spread under the floor';
   return `${set.ring} ${ring}, ${set.spread} inside`;
+}
+
+/** Is some of the ring laid inside the first? */
+function hasTwoRings({ places, pieceWidth }: CoalSet): boolean {
+  const out = places.filter((place) => place.in === 'ring').map(({ x, y }) => Math.hypot(x, y));
+  return Math.max(0, ...out) - Math.min(...out) > pieceWidth / 2;
 }
 
 /** The same for wood coals: rings and shovels. */
