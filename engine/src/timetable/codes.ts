@@ -68,6 +68,11 @@ export const timetableCodes = {
     when: 'no plan was found that serves the dish in time; this does not prove that there is none',
     next: 'Look at the advice on the sheet, or serve later.',
   },
+  TIMETABLE_PAST_LATEST: {
+    kind: 'notice',
+    when: 'a dish comes out later than the latest that was given for it, or its turn-in window',
+    next: 'Begin it sooner, leave something else out, or ask for a later window.',
+  },
   TIMETABLE_NOT_KEPT: {
     kind: 'notice',
     when: 'a job stands where hands, oven or coals are not to be had',

@@ -23,6 +23,7 @@ export interface Planned {
 /** In the order in which they are told. */
 export const planNotices = (made: Planned): readonly Notice[] => [
   ...lateNotices(made.servings),
+  ...pastLatest(made.request, made.servings),
   ...brokenNotices(made.day, made.plan),
   ...leftNotices(made.day, made.plan),
   ...longWaits(made.request, made.servings),
@@ -36,6 +37,16 @@ function lateNotices(servings: readonly Serving[]): readonly Notice[] {
     if (lateBy <= 0) return [];
     const values = { lateMinutes: lateBy, servedClockMinutes: served };
     return [notice('TIMETABLE_LATE', 'stop', { dish }, values)];
+  });
+}
+
+/** The cook's own latest, or the minute at which a turn-in window closes. */
+function pastLatest({ dishes }: TimetableRequest, servings: readonly Serving[]): readonly Notice[] {
+  return servings.flatMap(({ dish, served }) => {
+    const latest = dishes.find((work) => work.dish.id === dish)?.dish.latestAt;
+    if (latest === undefined || served <= latest) return [];
+    const values = { latestAtClockMinutes: latest, servedClockMinutes: served };
+    return [notice('TIMETABLE_PAST_LATEST', 'stop', { dish }, values)];
   });
 }
 

@@ -26,8 +26,7 @@ function mealLine(
   const last =
     lastIfLate === undefined || inTime > 0.995 ? '' : `; if late, it is ${say.dish(lastIfLate)}`;
   const which = doubt.meals.length > 1 ? `What is wanted at ${say.clock(wanted)}` : 'All of it';
-  const grace = say.minutes(doubt.grace);
-  return `${which} is likely on the table ${band}, within ${grace} of its time ${times(inTime)}${last}.`;
+  return `${which} is likely on the table ${band}, in time ${times(inTime)}${last}.`;
 }
 
 /** `7 times in 10`; never surer than the runs are. */
@@ -65,7 +64,8 @@ export function doubtBlocks(plan: MealPlan, say: Say): readonly Block[] {
           text:
             `The day was run ${say.count(doubt.runs)} times with bakes, rises and coals as slow or ` +
             'quick as they may be, in the order of this sheet. Hands are taken to be as quick as ' +
-            'written.',
+            'written. In time is up to ' +
+            `${say.minutes(doubt.grace)} late, or up to a dish’s own latest.`,
         },
       ],
     },

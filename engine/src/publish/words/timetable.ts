@@ -112,6 +112,10 @@ export const timetableWords: Words = {
   TIMETABLE_LATE: (values, about, say) =>
     `${say.dish(about.dish ?? '')} is late by ${say.minutes(num(values, 'lateMinutes'))}, ready at ` +
     `${say.clock(num(values, 'servedClockMinutes'))}; that is the least found.`,
+  TIMETABLE_PAST_LATEST: (values, about, say) =>
+    `${say.dish(about.dish ?? '')} was to be there by ` +
+    `${say.clock(num(values, 'latestAtClockMinutes'))} at the latest and comes at ` +
+    `${say.clock(num(values, 'servedClockMinutes'))}.`,
   TIMETABLE_NOT_KEPT: (values, about, say) =>
     `${job(values)}${about.dish === undefined ? '' : ` for ${say.dish(about.dish)}`} at ` +
     `${say.clock(num(values, 'startClockMinutes'))}${more(values)}: ${missing(values)}.`,

@@ -4,7 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import * as make from '../../../validation/timetable/build-meal.ts';
 import { harrowSaddle, pilcrowCreek } from '../../../validation/timetable/demo-meals.ts';
-import { minutes } from '../../quantity/unit.ts';
+import { clockMinutes, minutes } from '../../quantity/unit.ts';
 import { tryEasing } from '../attempt.ts';
 import type { DishWork, TimetableRequest } from '../day-sheet.ts';
 import { planTimetable } from '../plan-timetable.ts';
@@ -67,6 +67,16 @@ describe('the chance of serving in time', () => {
     expect(doubtOf(request, 7, 400)).toEqual(doubtOf(request, 7, 400));
     const shares = [1, 2, 3].map((seed) => doubtOf(request, seed, 400).inTime);
     expect(Math.max(...shares) - Math.min(...shares)).toBeLessThan(0.12);
+  });
+
+  it('counts to the minute at which a turn-in window closes: z = 10 / 10 · 1.2816, 90 in 100', () => {
+    const open = oneBread([30, 50]);
+    const dishes = open.dishes.map((work) => ({
+      ...work,
+      dish: { ...work.dish, latestAt: clockMinutes(make.at('12:10')) },
+    }));
+    const doubt = doubtOf({ ...open, dishes, ashOver: minutes(0) });
+    expect(Math.abs(doubt.inTime - 0.9)).toBeLessThan(0.02);
   });
 
   it('names what would help most: begun ten minutes sooner, the one bread is in time more often', () => {

@@ -16,7 +16,8 @@ export type { DoubtSource } from './sources.ts';
 export interface DayDoubt {
   readonly seed: number;
   readonly runs: number;
-  /** Share of the runs in which every dish is on the table within `grace` of its time. */
+  /** Share of the runs in which every dish is on the table within `grace` of its time, or by its own
+   * latest (a turn-in window). */
   readonly inTime: number;
   /** So late is still in time [min]. */
   readonly grace: number;
@@ -147,6 +148,8 @@ interface Run {
 class DayRuns {
   readonly day: DayWork;
   readonly wanted: readonly number[];
+  /** Until when it is still in time: the cook's own latest, or a little past its time. */
+  readonly limits: readonly number[];
   readonly sources: readonly DoubtSource[];
   readonly #network: DayNetwork;
   readonly #drawn: readonly DrawnTask[];
@@ -156,6 +159,7 @@ class DayRuns {
   constructor(request: TimetableRequest, day: DayWork, plan: Plan, wish: DoubtWish) {
     this.day = day;
     this.wanted = day.dishes.map(({ work }) => work.dish.serveAt);
+    this.limits = day.dishes.map(({ work }) => work.dish.latestAt ?? work.dish.serveAt + GRACE);
     this.#network = networkOf(day, plan);
     this.#drawn = drawnTasks(request, day).filter(({ task }) => !wish.known?.has(task));
     this.#ashOver = plan.batches.length > 0 ? leadOf(day) * ASH_OVER_SHARE : 0;
@@ -241,8 +245,7 @@ function normals({ seed, runs }: DoubtWish, count: number): readonly Float64Arra
   return all.slice(0, runs);
 }
 
-const isInTime = (run: Run, at: number, { wanted }: DayRuns) =>
-  run.served[at]! <= wanted[at]! + GRACE;
+const isInTime = (run: Run, at: number, { limits }: DayRuns) => run.served[at]! <= limits[at]!;
 
 function shareInTime(
   runs: readonly Run[],
