@@ -35,7 +35,7 @@ export function layoutPhrase(set: CoalSet, where: Where): string {
 /** Is some of the ring laid inside the first? */
 function hasTwoRings({ places, pieceWidth }: CoalSet): boolean {
   const out = places.filter((place) => place.in === 'ring').map(({ x, y }) => Math.hypot(x, y));
-  return Math.max(0, ...out) - Math.min(...out) > pieceWidth / 2;
+  return Math.max(0, ...out) - Math.min(...out) > (pieceWidth ?? 0.02) / 2;
 }
 
 /** The same for wood coals: rings and shovels. */
