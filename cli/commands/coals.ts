@@ -14,6 +14,7 @@ import {
   type Say,
   usualFood,
   usualLoad,
+  usualLooks,
   usualStay,
   wantedAtFire,
   warmWithFew,
@@ -68,10 +69,11 @@ export function coals(options: CoalsOptions, shell: Shell): ExitCode {
     ...(options.minutes === undefined ? [`${say.minutes(stay)} in the oven`] : []),
   ];
   const lighting = fireLighting(camp, air);
+  const looks = usualLooks({ ...laid, wanted, oven, air });
   return tell(
     (say) =>
       coalsAloneSheet(
-        { door: { ...door, alsoAssumed: alsoAssumed(say) }, coals: laid, lighting, few },
+        { door: { ...door, alsoAssumed: alsoAssumed(say) }, coals: laid, lighting, few, looks },
         say,
       ),
     fire,
@@ -79,12 +81,12 @@ export function coals(options: CoalsOptions, shell: Shell): ExitCode {
   );
 }
 
-/** A pot is kept at its boil, a dish warm; every other food wants a heat that is said. */
+/** A pot is kept at its boil, a dish warm, fat hot; a bake and a roast want a heat that is said. */
 function heatOf(text: string | undefined, method: FireMethod, { air }: Fire): Kelvin {
   if (text !== undefined) return kelvin(quantityOf('--heat', text, 'temperature', '375 F'));
-  if (isPotMethod(method) || method === 'keep-warm') return wantedAtFire(method, air);
-  const wanted =
-    'the heat wanted in the oven (only a simmer, a boil or a keep-warm can leave it out)';
+  if (isPotMethod(method) || method === 'keep-warm' || method === 'fry')
+    return wantedAtFire(method, air);
+  const wanted = 'the heat wanted in the oven (only a bake or a roast needs it said)';
   throw wrongUse('--heat', 'nothing', wanted, 'Write --heat "375 F".');
 }
 

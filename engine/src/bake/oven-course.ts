@@ -70,11 +70,15 @@ const FLOOR_JOULES = 19_000;
 const FLOOR_FEED = 32;
 
 /** From the floor's iron into a load [W/(m2 K)]. */
-export const touchOf = (load: OvenLoad) =>
+export const touchOf = (load: Pick<OvenLoad, 'inOven'>) =>
   contactFigures(load.inOven?.contact ?? 'iron').conductance;
 
 /** The faces of a load on this floor, under this lid. */
-export function facesIn(course: OvenCourse, load: OvenLoad, ovenRadius?: number): FacesAt {
+export function facesIn(
+  course: OvenCourse,
+  load: Pick<OvenLoad, 'inOven' | 'planArea' | 'headroom'>,
+  ovenRadius?: number,
+): FacesAt {
   const conductance = touchOf(load);
   const lidShare =
     ovenRadius === undefined

@@ -9,7 +9,10 @@ import type { Load } from './load.ts';
 import { simpleLoad } from './simple-load.ts';
 import { isPotMethod } from './split.ts';
 
-/** A round of dough that leaves a finger to the wall; for a pot, stew to half its depth. */
+/**
+ * A round of dough that leaves a finger to the wall; for a pot, stew to half of what it holds: of a
+ * usual size what is published (ovenSizing, quarts to the rim), else what its owner says.
+ */
 export interface UsualAmount {
   readonly massGrams: number;
   /** Of a pot. */
@@ -19,7 +22,7 @@ export interface UsualAmount {
 export function usualAmount(oven: CampOven, method: HeatMethod): UsualAmount {
   const { mouthArea } = ovenBody(oven);
   if (!isPotMethod(method)) return { massGrams: BREAD_GRAMS * (mouthArea / 0.073) };
-  const volume = mouthArea * oven.depth * POT_FILL;
+  const volume = POT_FILL * oven.capacity;
   return { massGrams: volume * 1e6, volume: cubicMetres(volume) };
 }
 
@@ -35,7 +38,7 @@ export function usualLoad(
     heatCapacityJoulesPerGramKelvin: isPot ? 3.76 : 2.8, // stew, dough: as in bake/
     startKelvin: method === 'keep-warm' ? HOT_FOOD_KELVIN : air.temperature,
     boilKelvin: air.boiling,
-    planAreaSquareMetres: (isPot ? POT_WET_AREAS : BREAD_SHARE) * mouthArea,
+    planAreaSquareMetres: (isPot ? POT_WET_AREAS : USUAL_BREAD_SHARE) * mouthArea,
   });
 }
 
@@ -44,4 +47,5 @@ const POT_FILL = 0.5;
 /** Wetted iron takes 100 W/m2K (bake/), the simple load 40: so much more area, and no cap felt. */
 const POT_WET_AREAS = 4;
 const BREAD_GRAMS = 900; // a usual dough of a 12 inch oven
-const BREAD_SHARE = 0.5; // of the mouth, seen from above
+/** Of the mouth, seen from above. */
+export const USUAL_BREAD_SHARE = 0.5;

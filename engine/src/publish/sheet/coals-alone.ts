@@ -1,5 +1,6 @@
 // Coals only: how many for this oven and this heat, where they lie, when more come, and why so many.
 
+import type { UsualLooks } from '../../bake/index.ts';
 import type { CoalPlan } from '../../coals/coal-plan.ts';
 import { shovelsFor } from '../../coals/fuel.ts';
 import type { CoalNeed, FireLighting } from '../../coals/lighting-batches.ts';
@@ -34,10 +35,12 @@ export function coalsAloneSheet(
     readonly few?: WarmWithFew | undefined;
     /** Left out, nothing is drawn. */
     readonly spot?: Pick<FromAbovePart, 'oven' | 'air' | 'screened'>;
+    /** What a usual dough looks like along this curve; left out, looks go by the clock. */
+    readonly looks?: UsualLooks | undefined;
   },
   say: Say,
 ): SheetDocument {
-  const { coals, door, spot, lighting, few } = asked;
+  const { coals, door, spot, lighting, few, looks } = asked;
   const wood = isWood(coals);
   const hasPot = coals.method === 'simmer' || coals.method === 'boil';
   const blocks: readonly Block[] = [
@@ -59,9 +62,10 @@ export function coalsAloneSheet(
     paragraph(inAllPhrase(coals)),
     curveTable(coals.curve, { from: '"coals on"', hasPot }, say),
     ...wideLine(coals.curve, coals.factorRuns, wood),
-    ...checksHeading(coals),
+    ...checksHeading({ ...coals, ...(looks === undefined ? {} : { checks: looks.checks }) }),
+    ...looksLines(coals, looks, say),
     ...checksBlocks(
-      coals.checks,
+      looks?.checks ?? coals.checks,
       {
         wood,
         noun: 'food',
@@ -87,6 +91,34 @@ function checksHeading({ checks, method }: CoalPlan): readonly Block[] {
   if (checks.length > 0) return [heading];
   return method === 'fry' || method === 'keep-warm' ? [] : [heading, paragraph(NO_CHECK)];
 }
+
+/** What the looks rest on, and what this heat does to a usual dough where that is not a crust. */
+function looksLines(
+  { method }: CoalPlan,
+  looks: UsualLooks | undefined,
+  say: Say,
+): readonly Block[] {
+  if (looks === undefined) return [];
+  if (method === 'roast') return [paragraph(ROAST_LOOKS)];
+  if (method !== 'bake') return [];
+  const { burns, atEnd } = looks;
+  if (burns !== undefined)
+    return [
+      paragraph(
+        `Too hot for a usual dough: its top burns about ${say.minutes(burns)} after "coals on". Take it out before, or take coals off.`,
+      ),
+    ];
+  const pale = atEnd === 'pale' || atEnd === 'straw' ? [paragraph(PALE_LOOKS(atEnd))] : [];
+  return [...pale, paragraph(BOTTOM_LOOK)];
+}
+
+const ROAST_LOOKS =
+  'No colour is asked for: what meat looks like by the minute nobody has reckoned.';
+const PALE_LOOKS = (colour: string) =>
+  `The top of a usual dough is still ${colour} when it comes out: give it longer or hotter if it should be brown.`;
+const BOTTOM_LOOK =
+  'The top is looked for as a usual dough would be. At the last look lift an edge with a thin knife ' +
+  'too: the bottom no darker than the top. Its colour by the minute hangs on your dough.';
 
 /** All that is done at one minute is one entry: one visit, one lifting of the lid. */
 function stepRows(
