@@ -379,6 +379,52 @@ describe('emberwright what-now', () => {
   });
 });
 
+describe('a fry, lid off (splitByMethod: none above)', () => {
+  const fried = (...words: readonly string[]) =>
+    command(...words, ...TWELVE, '--method', 'fry').flat;
+
+  it('is judged by what lies below, and told that coals above do nothing', () => {
+    const heat = (text: string) => Number(/On the whole (\d+)/.exec(text)?.[1]);
+    const both = fried('layout', ...LAID);
+    expect(both).toMatch(/Too cool: about/);
+    expect(both).toMatch(/Coals above do nothing with the lid off.*Lay \d+ of them below/);
+    expect(both).not.toMatch(/lie flat|does at first/);
+    const bare = fried('layout', '--above', '0', '--below', '8');
+    expect(heat(bare)).toBe(heat(both));
+    expect(bare).not.toMatch(/Coals above/);
+    expect(fried('layout', '--above', '0', '--below', '40')).toMatch(/lie flat under .*too many/);
+  });
+
+  it('is never helped by the lid, whatever goes wrong', () => {
+    for (const symptom of SYMPTOMS) {
+      const words = ['what-now', '--symptom', symptom, '--above', '4', '--below', '14'];
+      const told = fried(...words);
+      expect(told).toMatch(/Coals above do nothing with the lid off/);
+      expect(told).not.toMatch(
+        /to the lid \([^t]|Add \d+ above|off the lid \([^t]|lid about|lid on,|its lid/,
+      );
+      if (symptom === 'top-pale') expect(told).toMatch(/Turn the food over/);
+    }
+  });
+
+  it('has one usual heat at every door', () => {
+    expect(fried('coals')).toMatch(/Coals for 375 °F.*375 °F wanted/);
+    expect(fried('layout', '--above', '0', '--below', '14')).toMatch(/375 °F wanted/);
+  });
+});
+
+describe('a boil that is late', () => {
+  it('is helped by coals on its lid, as its plan says (splitByMethod; run.ts)', () => {
+    const boil = ['--method', 'boil'] as const;
+    expect(command('coals', ...TWELVE, ...boil).flat).toMatch(/on its lid until it boils make it/);
+    const { flat } = command(
+      ...['what-now', '--symptom', 'late', ...TWELVE, ...boil, '--above', '0', '--below', '16'],
+    );
+    expect(flat).toMatch(/Add \d+ above \(food about \d+ °F hotter/);
+    expect(flat).not.toMatch(/add above \(it would/);
+  });
+});
+
 describe('every door', () => {
   it('names the place, what was found, what was wanted and what to write', () => {
     for (const [words, wanted] of [

@@ -108,6 +108,11 @@ export const coalsCodes = {
     when: 'Nearly half of a bread’s coals or more lie below.',
     next: 'Move some to the lid: a third below is usual, or the bottom burns.',
   },
+  COALS_ABOVE_IDLE: {
+    kind: 'notice',
+    when: 'Coals lie above while something is fried, lid off.',
+    next: 'Lay as many of them below as are said; keep the others for later.',
+  },
   COALS_SPENT: {
     kind: 'notice',
     when: 'Coals that the cook counts are older than they live here.',

@@ -30,7 +30,7 @@ import {
   withLoadIn,
 } from './run.ts';
 import { siteFor } from './site.ts';
-import { isPotMethod } from './split.ts';
+import { isOpenMethod, isPotMethod } from './split.ts';
 
 /** Coals as a cook tells them: how many, where, lit about when. */
 export interface LyingCoals {
@@ -88,8 +88,12 @@ export const fireNow = (
   const trouble = coalTrouble(request) ?? coalsTrouble(state);
   if (trouble) return trouble;
   const setting = believed(siteFor(request), beliefsFor(request));
-  return { request, setting, moment: momentNow(state, setting) };
+  return { request, setting, moment: momentNow({ ...state, coals: coalsAtWork(state) }, setting) };
 };
+
+/** Lid off, what lies on it heats nothing. */
+const coalsAtWork = ({ coals, method }: FireState): readonly LyingCoals[] =>
+  isOpenMethod(method) ? coals.filter(({ place }) => place === 'below') : coals;
 
 const requestOf = (state: FireState, wanted: Kelvin): CoalRequest => ({
   loadId: 'now',

@@ -9,11 +9,12 @@ import type { CurvePoint, FactorRun } from './coal-plan.ts';
 import { curveOf } from './curve.ts';
 import { beliefsFor } from './factors.ts';
 import { type FireNow, type FireState, fireNow, liveCoals, runOn } from './fire-state.ts';
+import { idleAbove } from './idle-above.ts';
 import { MOST_BELOW_SHARE } from './layout-advice.ts';
 import { countedMoments, layoutVerdict, meanOven } from './layout-verdict.ts';
-import { heatNeedFor } from './need.ts';
 import { noFire } from './no-fire.ts';
 import { COALS_RANGE, siteNotices } from './range.ts';
+import { coalWidth, roomFor } from './room.ts';
 import type { OvenMoment } from './run.ts';
 import { isBaked, WANTED_HALF_RANGE } from './split.ts';
 
@@ -92,11 +93,13 @@ const loadAt = ({ loadInMinute }: LayoutQuestion) =>
 const isHeld = (moment: OvenMoment, wanted: Kelvin) =>
   Math.abs(moment.ovenKelvin - wanted) <= WANTED_HALF_RANGE;
 
-const layoutNotices = (question: LayoutQuestion, { moment, request, setting }: FireNow) => {
-  const notices: Notice[] = [];
+const layoutNotices = (question: LayoutQuestion, now: FireNow) => {
+  const { moment, request, setting } = now;
+  const notices: Notice[] = [...idleAbove(question, now)];
   const about = { oven: question.oven.id };
   const [above, below] = [liveCoals(moment, 'above'), liveCoals(moment, 'below')];
-  const { room } = heatNeedFor(request, setting);
+  // What lies flat, whether or not the method would have it there.
+  const room = roomFor(setting.body, request.oven.diameter, coalWidth(request.fuel));
   const fits = { lidFits: room.lidAll, floorFits: room.floorAll };
   const values = { above, below, ...fits, fuel: request.fuel.kind };
   if (isBaked(question.method) && below > MOST_BELOW_SHARE * (above + below))

@@ -35,6 +35,9 @@ const LAST_SHARE = 1 / 3;
 const lastOf = (counted: readonly OvenMoment[]) =>
   counted.slice(Math.floor(counted.length * (1 - LAST_SHARE)));
 
+/** Held for less than this of its time, it does not do at first either; ours. */
+const AT_FIRST_SHARE = 0.25;
+
 const ovenVerdict = (run: RunLayout): Notice => {
   const { wanted } = run;
   const about = { oven: run.state.oven.id };
@@ -47,7 +50,9 @@ const ovenVerdict = (run: RunLayout): Notice => {
     meanOven(countedMoments(moments, run.ahead));
   const isKept = (moments: readonly OvenMoment[]) =>
     meanOven(lastOf(countedMoments(moments, run.ahead))) >= lowest;
-  if (hottest >= lowest && meanOven(lastOf(counted)) < lowest) {
+  const held = counted.filter((each) => each.ovenKelvin >= lowest).length;
+  const isAtFirst = hottest >= lowest && held >= AT_FIRST_SHARE * counted.length;
+  if (isAtFirst && meanOven(lastOf(counted)) < lowest) {
     const last = counted.findLast((each) => each.ovenKelvin >= lowest)?.minute ?? 0;
     const advice = adviceFor(run, { way: 1, minute: readyBy(last), holds: isKept });
     return notice('COALS_LAYOUT_FADES', 'doubt', about, { ...values, minute: last, ...advice });

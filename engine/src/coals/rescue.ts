@@ -16,6 +16,7 @@ import { standingRoom } from './coals-ahead.ts';
 import { beliefsFor, believed } from './factors.ts';
 import { type FireNow, type FireState, fireNow, liveCoals, runOn } from './fire-state.ts';
 import { shovelsFor } from './fuel.ts';
+import { idleAbove } from './idle-above.ts';
 import { farthest, momentAfter } from './moves.ts';
 import { noFire } from './no-fire.ts';
 import {
@@ -29,6 +30,7 @@ import { riserFactor } from './riser.ts';
 import { coalWidth, roomFor } from './room.ts';
 import type { CoalGroup, OvenMoment, RunSetting } from './run.ts';
 import { siteFor } from './site.ts';
+import { isOpenMethod, isPotMethod } from './split.ts';
 
 export type Symptom =
   | 'bottom-dark'
@@ -87,6 +89,7 @@ export type WhyNot =
   | 'screened'
   | 'calm'
   | 'no-food'
+  | 'lid-off'
   /** Run, and told by no thermometer of a camp; or for the worse. */
   | 'not-felt';
 
@@ -103,8 +106,10 @@ export interface Rescue {
   readonly moves: readonly RescueMove[];
   /** Where they are fewer than three: what was thought of and why it is not among them. */
   readonly leftOut?: readonly LeftOut[];
-  /** COALS_NO_FIRE, where no move can help. */
+  /** COALS_NO_FIRE, where no move can help; COALS_ABOVE_IDLE beside them. */
   readonly notices?: readonly Notice[];
+  /** The lid is off. */
+  readonly isOpen?: true;
 }
 
 type Try = readonly [RescueMove['do'], Feels];
@@ -146,6 +151,59 @@ const TRIES: Readonly<Record<Symptom, readonly Try[]>> = {
   ],
 };
 
+/** Lid off: only what lies below heats. */
+const OPEN_TRIES: Readonly<Record<Symptom, readonly Try[]>> = {
+  'bottom-dark': [
+    ['take-below', 'floor'],
+    ['raise-oven', 'floor'],
+  ],
+  'top-pale': [['wait', 'load']], // and turn the food over
+  'one-side-hot': [],
+  'coals-dying': [
+    ['knock-ash', 'floor'],
+    ['add-below', 'floor'],
+    ['screen-wind', 'floor'],
+  ],
+  'raw-middle': [
+    ['take-below', 'floor'],
+    ['wait', 'load'],
+    ['raise-oven', 'floor'],
+  ],
+  late: [
+    ['add-below', 'floor'],
+    ['screen-wind', 'floor'],
+    ['knock-ash', 'floor'],
+    ['wait', 'load'],
+  ],
+};
+
+/** A pot that is late is late to boil: what counts is its water, and a lid of coals helps too. */
+const LATE_POT: readonly Try[] = [
+  ['add-above', 'load'],
+  ['add-below', 'load'],
+  ['screen-wind', 'load'],
+  ['wait', 'load'],
+];
+
+const triesFor = (symptom: Symptom, { method }: FireState): readonly Try[] => {
+  if (isOpenMethod(method)) return OPEN_TRIES[symptom];
+  return symptom === 'late' && isPotMethod(method) ? LATE_POT : TRIES[symptom];
+};
+
+const ON_THE_LID: ReadonlySet<RescueMove['do']> = new Set([
+  'take-above',
+  'add-above',
+  'below-to-above',
+]);
+
+/** What is usual for this trouble, and is not where the lid is off. */
+const withoutLid = (symptom: Symptom, { method }: FireState): readonly LeftOut[] =>
+  isOpenMethod(method)
+    ? TRIES[symptom]
+        .filter(([move]) => ON_THE_LID.has(move))
+        .map(([move]) => ({ do: move, why: 'lid-off' }))
+    : [];
+
 const MOVES = 3;
 const WATCH_MINUTES = 20;
 const FELT_SHARE = 0.8;
@@ -166,10 +224,16 @@ export const rescue = (asked: {
   const out = noFire(state, now);
   if (out) return { symptom, moves: [], notices: [out] };
   const usual = runOn(now.setting, now.moment, { minutes: WATCH_MINUTES });
-  if (symptom === 'one-side-hot') return { symptom, ...sideMoves(state, now, usual) };
+  const idle = idleAbove(state, now);
+  const beside = {
+    symptom,
+    ...(idle.length > 0 ? { notices: idle } : {}),
+    ...(isOpenMethod(state.method) ? { isOpen: true as const } : {}),
+  };
+  if (symptom === 'one-side-hot') return { ...beside, ...sideMoves(state, now, usual) };
   const moves: RescueMove[] = [];
-  const leftOut: LeftOut[] = [];
-  for (const [move, feels] of TRIES[symptom]) {
+  const leftOut: LeftOut[] = [...withoutLid(symptom, state)];
+  for (const [move, feels] of triesFor(symptom, state)) {
     if (moves.length === MOVES) break;
     const coals = coalsFor(move, state, now);
     if (coals === undefined) {
@@ -180,7 +244,7 @@ export const rescue = (asked: {
     if (isWorthIt(found)) moves.push(found);
     else leftOut.push({ do: move, why: 'not-felt' });
   }
-  return { symptom, moves, ...(moves.length < MOVES ? { leftOut } : {}) };
+  return { ...beside, moves, ...(moves.length < MOVES ? { leftOut } : {}) };
 };
 
 /** What stands in the way of a move that can't be made. */
@@ -216,6 +280,8 @@ const coalsFor = (move: RescueMove['do'], state: FireState, now: FireNow): numbe
   if (move === 'take-above') return some(Math.min(MOST_MOVED, live('above') / 3));
   if (move === 'below-to-above')
     return some(Math.min(MOST_MOVED, live('below') / 3, free('above')));
+  // A boil is brought up with its whole lid, as its plan says (floor-limit.ts).
+  if (move === 'add-above' && state.method === 'boil') return some(free('above'));
   if (move === 'add-above') return some(Math.min(MOST_MOVED, added, free('above')));
   if (move === 'add-below') return some(Math.min(MOST_MOVED, added, free('below')));
   if (move === 'screen-wind')

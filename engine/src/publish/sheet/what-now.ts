@@ -25,7 +25,7 @@ export function whatNowSheet(asked: WhatNowAsked, say: Say): SheetDocument {
   const { notices = [] } = rescue;
   const laid = `With ${laidPhrase(asked, door.fuel)}.`;
   const blocks: readonly Block[] =
-    notices.length > 0
+    notices.length > 0 && rescue.moves.length === 0
       ? [paragraph(laid)]
       : [
           paragraph(
@@ -52,13 +52,16 @@ function movesBlocks(rescue: Rescue, { fuel }: Door, say: Say): readonly Block[]
   const wood = fuel === 'wood-coals';
   const rows = moves.map((move, index) => ({
     when: String(index + 1),
-    what: sentenceCase(rescueWords(move, wood)),
+    what: sentenceCase((rescue.isOpen && OPEN_WORDS[move.do]) || rescueWords(move, wood)),
     note: effectPhrase(move, say),
   }));
   const isEvened = moves.some(({ evens }) => evens !== false);
   const more = symptom === 'one-side-hot' ? ANOTHER_CAUSE[isEvened ? 'again' : 'instead'] : '';
-  const instead = moves.length === 0 && symptom !== 'one-side-hot' ? INSTEAD[symptom] : '';
-  const fewer = [leftOutPhrase(rescue, say), more, instead].filter((part) => part !== '').join(' ');
+  const instead =
+    moves.length === 0 && !rescue.isOpen && symptom !== 'one-side-hot' ? INSTEAD[symptom] : '';
+  const fewer = [leftOutPhrase(rescue, say), overPhrase(rescue), more, instead]
+    .filter((part) => part !== '')
+    .join(' ');
   return [
     ...(rows.length === 0 ? [] : [{ type: 'steps', rows } as const]),
     ...(fewer === '' ? [] : [paragraph(fewer)]),
@@ -82,6 +85,9 @@ const INSTEAD: Readonly<Record<Exclude<Symptom, 'one-side-hot'>, string>> = {
   'raw-middle': 'Cover the crust with paper or foil under the lid and leave it in.',
   late: 'Lay fresh coals, and serve something else first.',
 };
+
+const overPhrase = ({ isOpen, symptom }: Rescue) =>
+  isOpen && (symptom === 'top-pale' || symptom === 'raw-middle') ? 'Turn the food over.' : '';
 
 /** What was thought of besides, and why it is not among the moves. */
 function leftOutPhrase({ leftOut = [], moves }: Rescue, say: Say): string {
@@ -115,6 +121,7 @@ const WHY: Readonly<Record<WhyNot, (say: Say) => string>> = {
   screened: () => 'one stands there',
   calm: () => 'no wind to screen',
   'no-food': () => 'no food is in',
+  'lid-off': () => 'the lid is off',
   'not-felt': (say) => `it would change less than ${say.difference(FELT_KELVIN)}, or for the worse`,
 };
 
@@ -122,6 +129,12 @@ const WHY: Readonly<Record<WhyNot, (say: Say) => string>> = {
 const FELT_KELVIN = 2.8;
 
 const HALF_TURN = { kind: 'food', angle: degrees(180) } as const;
+
+/** The same with no lid to speak of. */
+const OPEN_WORDS: Partial<Record<RescueMove['do'], string>> = {
+  turn: 'turn the oven by half over its coals, seen from above clockwise',
+  wait: 'leave it in and look again',
+};
 
 function rescueWords({ do: move, ...much }: RescueMove, wood: boolean): string {
   if (move === 'turn') return turnPhrase(HALF_TURN);

@@ -2,7 +2,7 @@
 
 import type { NoticeValues } from '../../notice/notice.ts';
 import type { Say, Sentence, Words } from '../say.ts';
-import { layoutCool, layoutDoes, layoutFades, layoutHot, overfills } from './layout.ts';
+import { aboveIdle, layoutCool, layoutDoes, layoutFades, layoutHot, overfills } from './layout.ts';
 
 const number = (values: NoticeValues, key: string): number => Number(values[key] ?? 0);
 
@@ -118,6 +118,7 @@ export const coalsWords: Words = {
     values.fuel === 'wood-coals'
       ? 'Much of it lies below: a third there is usual for bread, or the bottom burns.'
       : `${counts(values)}: a third below is usual for bread, or the bottom burns.`,
+  COALS_ABOVE_IDLE: (values) => aboveIdle(values),
   COALS_SPENT: () =>
     'Some of these coals are older than they live in this wind: count them as ash.',
   COALS_NO_FIRE: (values, about, say) => noFire(values, about, say),

@@ -41,6 +41,16 @@ export const layoutFades: Sentence = (values, _about, say) => {
   return `${fades}. ${addPhrase(values, say)}`;
 };
 
+/** A fry has its lid off. */
+export const aboveIdle = (values: NoticeValues): string => {
+  const [above, below] = [number(values, 'above'), number(values, 'below')];
+  const move =
+    below === 0
+      ? 'No more fit below: keep them for later'
+      : `Lay ${below < above ? `${amount(below, values)} of them` : 'them'} below`;
+  return `Coals above do nothing with the lid off, and are not counted here. ${move}.`;
+};
+
 /** More than lie flat, by side; heaped ones roll off. */
 export const overfills: Sentence = (values, about, say) => {
   const oven = say.ovenName(about.oven ?? '');
