@@ -1,7 +1,6 @@
 // Builds the app into dist/web. Nothing is inlined: the server's policy takes no data: addresses.
 
 import { fileURLToPath } from 'node:url';
-import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { shellPlugin } from './shell-plugin.ts';
 import { shortTablesPlugin } from './short-tables-plugin.ts';
@@ -13,7 +12,7 @@ const ENGINE = /\/engine\/(?:src|data)\//;
 
 export default defineConfig({
   root: here,
-  plugins: [react(), shellPlugin()],
+  plugins: [shellPlugin()],
   // No module of the engine does anything by being loaded: what only camps use is fetched with them.
   worker: {
     format: 'es',

@@ -395,7 +395,7 @@ describeInBrowser('the app without the native store', () => {
     const browser = await openBrowser();
     const served = await serve({ hasStore: false });
     try {
-      expect(served.said()).toMatch(/Camps stay in the browser/);
+      await expect.poll(served.said).toMatch(/Camps stay in the browser/);
       const page = await freshPage(browser, phone);
       await page.goto(served.address);
       await page.getByRole('radio', { name: 'Round loaf' }).check();

@@ -1,9 +1,9 @@
 // The frame of every screen, and which screen stands at which address.
 
-import { lazy, Suspense } from 'react';
-import { Link, Route, Switch, useLocation } from 'wouter';
+import { Link, Route, Switch, useLocation } from 'wouter-preact';
 import { type BreadDoorName, breadDoors } from './bread/doors.ts';
 import { type DoorName, doors } from './fire/doors.ts';
+import { later } from './parts/later.tsx';
 import { Mark } from './parts/Mark.tsx';
 import { NewVersion } from './parts/NewVersion.tsx';
 import { Page } from './parts/Page.tsx';
@@ -12,14 +12,17 @@ import { ReadingPanel } from './reader/ReadingPanel.tsx';
 import { ShelfProvider } from './storage/ShelfContext.tsx';
 import { TonightPage } from './tonight/TonightPage.tsx';
 
+const screen = <Props extends object>(load: Parameters<typeof later<Props>>[0]) =>
+  later(load, 'computing is-busy');
+
 // The front door opens without them; the service worker keeps them for offline use all the same.
-const BenchPage = lazy(() => import('./bench/BenchPage.tsx'));
-const BreadPage = lazy(() => import('./bread/BreadPage.tsx'));
-const CampPage = lazy(() => import('./camp/CampPage.tsx'));
-const FirePage = lazy(() => import('./fire/FirePage.tsx'));
-const PastePage = lazy(() => import('./paste/PastePage.tsx'));
-const ReplanPage = lazy(() => import('./replan/ReplanPage.tsx'));
-const CampsPage = lazy(() => import('./camps/CampsPage.tsx'));
+const BenchPage = screen(() => import('./bench/BenchPage.tsx'));
+const BreadPage = screen(() => import('./bread/BreadPage.tsx'));
+const CampPage = screen(() => import('./camp/CampPage.tsx'));
+const FirePage = screen(() => import('./fire/FirePage.tsx'));
+const PastePage = screen(() => import('./paste/PastePage.tsx'));
+const ReplanPage = screen(() => import('./replan/ReplanPage.tsx'));
+const CampsPage = screen(() => import('./camps/CampsPage.tsx'));
 
 export function App() {
   return (
@@ -33,9 +36,7 @@ export function App() {
           <NewVersion />
         </div>
         <main className="page" id="main" tabIndex={-1}>
-          <Suspense fallback={<p className="computing is-busy">Opening</p>}>
-            <Screens />
-          </Suspense>
+          <Screens />
         </main>
         <footer className="colophon">
           Everything is computed and kept in this browser. Nothing leaves it unless you send it.
@@ -49,8 +50,12 @@ function Screens() {
   return (
     <Switch>
       <Route path="/" component={TonightPage} />
-      <Route path="/camps" component={CampsPage} />
-      <Route path="/paste" component={PastePage} />
+      <Route path="/camps">
+        <CampsPage />
+      </Route>
+      <Route path="/paste">
+        <PastePage />
+      </Route>
       <Route path="/fire/:door?">
         {({ door }) => <FirePage door={isDoor(door) ? door : 'what-now'} />}
       </Route>

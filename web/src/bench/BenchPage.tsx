@@ -1,7 +1,7 @@
 // The formula bench: a recipe of a camp on one side, what it is as a dough on the other.
 
-import { useEffect, useMemo, useRef, useState } from 'react';
-import { Link, useLocation } from 'wouter';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { Link, useLocation } from 'wouter-preact';
 import { type Draft, type DraftFile, useDraft } from '../draft/use-draft.ts';
 import { Computing } from '../parts/Computing.tsx';
 import { DocumentView } from '../parts/DocumentView.tsx';

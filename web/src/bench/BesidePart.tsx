@@ -1,6 +1,6 @@
 // What the recipe is held beside: itself as it was, another of the camp, a ready one.
 
-import { useId } from 'react';
+import { useId } from 'preact/hooks';
 import type { DraftFile } from '../draft/use-draft.ts';
 import { useAnswer } from '../planning/use-answer.ts';
 import type { BenchBeside } from '../worker/bench-messages.ts';
@@ -53,7 +53,7 @@ export function BesidePart({ file, recipe, choice, onChoose }: BesidePartProps) 
         <label className="field-label" htmlFor={id}>
           Hold it beside
         </label>
-        <select id={id} value={choice} onChange={(event) => onChoose(event.target.value)}>
+        <select id={id} value={choice} onChange={(event) => onChoose(event.currentTarget.value)}>
           <option value="before">itself, as it was when I came</option>
           <option value="none">nothing</option>
           {own.map((each) => (

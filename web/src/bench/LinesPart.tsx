@@ -1,6 +1,6 @@
 // Every line of the recipe: its amount by weight, by cup or in percent, and what could stand in.
 
-import { useState } from 'react';
+import { useState } from 'preact/hooks';
 import { type DraftForm, troubleAt } from '../draft/DraftField.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { Field } from '../parts/Field.tsx';
@@ -156,7 +156,7 @@ function SwapPick({ line, to, onPick }: SwapPickProps) {
       <select
         aria-label={`Swap ${line.name} for`}
         value={to}
-        onChange={(event) => onPick(event.target.value)}
+        onChange={(event) => onPick(event.currentTarget.value)}
       >
         <option value="">Swap for …</option>
         {line.offers.map((offer) => (

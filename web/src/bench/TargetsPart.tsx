@@ -74,7 +74,7 @@ export function TargetsPart({ targets, lines, onChange }: TargetsPartProps) {
             <input
               type="checkbox"
               checked={targets.held.includes(at)}
-              onChange={(event) => hold(at, event.target.checked)}
+              onChange={(event) => hold(at, event.currentTarget.checked)}
             />{' '}
             {name}
           </label>

@@ -1,7 +1,7 @@
 // One dough without a camp and without an oven: what raises it, how long it takes, how it is carried.
 
-import { useEffect, useMemo, useState } from 'react';
-import { Link } from 'wouter';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { Link } from 'wouter-preact';
 import { Pick } from '../fire/Pick.tsx';
 import { Computing } from '../parts/Computing.tsx';
 import { DocumentView } from '../parts/DocumentView.tsx';

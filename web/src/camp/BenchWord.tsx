@@ -1,6 +1,6 @@
 // From a dish card to the formula of its dough.
 
-import { Link } from 'wouter';
+import { Link } from 'wouter-preact';
 import { valueAt } from '../draft/path.ts';
 import type { DraftFile } from '../draft/use-draft.ts';
 import { useSheetPath } from './Sheets.tsx';

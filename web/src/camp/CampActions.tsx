@@ -1,7 +1,7 @@
 // Taking a camp elsewhere: as a file, on this computer, or out of this browser.
 
-import { useState } from 'react';
-import { useLocation } from 'wouter';
+import { useState } from 'preact/hooks';
+import { useLocation } from 'wouter-preact';
 import { keepCamp } from '../camps/kept.ts';
 import type { DraftFile } from '../draft/use-draft.ts';
 import { useShelf } from '../storage/ShelfContext.tsx';

@@ -1,8 +1,8 @@
 // One camp: what to change on one side, its sheets on the other.
 
-import { useEffect, useMemo, useState } from 'react';
-import { Link, useLocation } from 'wouter';
-import { useHistoryState } from 'wouter/use-browser-location';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { Link, useLocation } from 'wouter-preact';
+import { useHistoryState } from 'wouter-preact/use-browser-location';
 import { dayWords } from '../camps/day-words.ts';
 import type { DraftForm } from '../draft/DraftField.tsx';
 import { valueAt } from '../draft/path.ts';

@@ -1,6 +1,7 @@
 // Everything about a camp that can be changed here, in the order of the job.
 
-import { type ReactNode, useState } from 'react';
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
 import type { DraftForm } from '../draft/DraftField.tsx';
 import type { FoodWord } from '../worker/messages.ts';
 import { DishesGroup } from './change-dishes.tsx';
@@ -44,7 +45,7 @@ interface ChangeGroupProps {
   readonly title: string;
   /** What stands there now, in few words. */
   readonly now: string;
-  readonly children: ReactNode;
+  readonly children: ComponentChildren;
 }
 
 export function ChangeGroup({ title, now, children }: ChangeGroupProps) {
@@ -60,7 +61,7 @@ export function ChangeGroup({ title, now, children }: ChangeGroupProps) {
 
 interface ChangeItemProps {
   readonly name: string;
-  readonly children: ReactNode;
+  readonly children: ComponentChildren;
   readonly onRemove?: (() => void) | undefined;
 }
 

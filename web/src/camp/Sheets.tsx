@@ -1,7 +1,7 @@
 // The sheets of a meal: one at a time on screen, all of them on paper.
 
-import { useId } from 'react';
-import { Link, useLocation, useParams } from 'wouter';
+import { useId } from 'preact/hooks';
+import { Link, useLocation, useParams } from 'wouter-preact';
 import { DocumentView } from '../parts/DocumentView.tsx';
 import type { MealSheets } from '../worker/messages.ts';
 
@@ -92,7 +92,7 @@ function SheetBox({ sheets, root }: SheetsProps) {
         id={id}
         className="sheet-pick"
         value={current}
-        onChange={(event) => go(addressOf(root, event.target.value))}
+        onChange={(event) => go(addressOf(root, event.currentTarget.value))}
       >
         <SheetOptions entries={mealEntries(sheets)} />
         <optgroup label="Dishes">

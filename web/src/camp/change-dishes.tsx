@@ -1,6 +1,6 @@
 // Which dishes are cooked: from a recipe of this camp, or a ready one.
 
-import { useEffect, useId, useState } from 'react';
+import { useEffect, useId, useState } from 'preact/hooks';
 import type { DraftForm } from '../draft/DraftField.tsx';
 import { More } from '../draft/OptionalField.tsx';
 import { ask } from '../planning/planner.ts';
@@ -69,7 +69,7 @@ function AddDish({ form }: { readonly form: DraftForm }) {
       <label className="field-label" htmlFor={id}>
         Another dish
       </label>
-      <select id={id} value={chosen} onChange={(event) => setChosen(event.target.value)}>
+      <select id={id} value={chosen} onChange={(event) => setChosen(event.currentTarget.value)}>
         <option value="">Choose a recipe</option>
         <optgroup label="Recipes of this camp">
           {recipes.map((recipe, index) => (

@@ -110,7 +110,9 @@ function TinShape({ form, path }: Pick<InOvenProps, 'form' | 'path'>) {
       <select
         id={id}
         value={valueAt(form.file, path) === true ? 'round' : 'oblong'}
-        onChange={(event) => form.set(path, event.target.value === 'round' ? true : undefined)}
+        onChange={(event) =>
+          form.set(path, event.currentTarget.value === 'round' ? true : undefined)
+        }
       >
         <option value="oblong">oblong</option>
         <option value="round">round</option>

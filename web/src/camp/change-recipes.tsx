@@ -1,6 +1,6 @@
 // Recipes: amounts as the cook writes them.
 
-import { Link, useLocation } from 'wouter';
+import { Link, useLocation } from 'wouter-preact';
 import { type DraftForm, troubleAt } from '../draft/DraftField.tsx';
 import { More, OptionalQuantity, saidAt } from '../draft/OptionalField.tsx';
 import { Field } from '../parts/Field.tsx';

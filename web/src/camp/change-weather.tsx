@@ -1,6 +1,6 @@
 // The weather: one plain block for the whole time, and the hours under a fold.
 
-import { useRef } from 'react';
+import { useRef } from 'preact/hooks';
 import { usualWeather } from '#engine';
 import {
   ClockField,

@@ -1,7 +1,7 @@
 // The cook's own camps, the demo camps, and the way in and out as files.
 
-import { useEffect, useId, useState } from 'react';
-import { Link, useLocation } from 'wouter';
+import { useEffect, useId, useState } from 'preact/hooks';
+import { Link, useLocation } from 'wouter-preact';
 import { Page } from '../parts/Page.tsx';
 import { ask } from '../planning/planner.ts';
 import type { OwnCamp } from '../storage/browser-store.ts';
@@ -115,7 +115,7 @@ function OpenFile() {
           id={id}
           type="file"
           accept=".json,application/json"
-          onChange={(event) => void open(event.target.files?.[0])}
+          onChange={(event) => void open(event.currentTarget.files?.[0])}
         />
       </div>
       {trouble === undefined ? null : <FileTroubles {...trouble} />}

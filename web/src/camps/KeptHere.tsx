@@ -1,7 +1,7 @@
 // What was kept on the computer that serves the app, and bringing it back into this browser.
 
-import { useEffect, useState } from 'react';
-import { useLocation } from 'wouter';
+import { useEffect, useState } from 'preact/hooks';
+import { useLocation } from 'wouter-preact';
 import { ask } from '../planning/planner.ts';
 import { newCampId, renamedFile } from '../storage/new-id.ts';
 import { useShelf } from '../storage/ShelfContext.tsx';

@@ -136,7 +136,7 @@ export function PickField(props: PickFieldProps) {
       <select
         id={pathText(path)}
         value={value}
-        onChange={(event) => form.set(path, event.target.value)}
+        onChange={(event) => form.set(path, event.currentTarget.value)}
       >
         {all.map((each) => (
           <option key={each.value} value={each.value}>

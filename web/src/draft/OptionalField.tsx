@@ -1,7 +1,7 @@
 // Fields of what a file may leave out: emptied, they take their place out of the file again, and
 // what is usual holds. They stand in a fold, so that a form stays short.
 
-import type { ReactNode } from 'react';
+import type { ComponentChildren } from 'preact';
 import { Field } from '../parts/Field.tsx';
 import { useReader } from '../reader/ReaderContext.tsx';
 import { type DraftForm, troubleAt } from './DraftField.tsx';
@@ -20,7 +20,7 @@ interface MoreProps {
   readonly of: string;
   /** How many of its places the file fills. */
   readonly said?: number;
-  readonly children: ReactNode;
+  readonly children: ComponentChildren;
 }
 
 export function More({ of, said = 0, children }: MoreProps) {
@@ -107,7 +107,7 @@ export function OptionalPick({ form, path, label, options, unsaid }: OptionalPic
         id={id}
         value={value}
         aria-describedby={trouble === undefined ? undefined : `${id}-word`}
-        onChange={(event) => form.set(path, orNothing(event.target.value))}
+        onChange={(event) => form.set(path, orNothing(event.currentTarget.value))}
       >
         <option value="">{unsaid}</option>
         {isKnown ? null : <option value={value}>{value}</option>}

@@ -1,6 +1,6 @@
 // A camp being changed: every edit is kept at once, readable or not, so that nothing typed is lost.
 
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { ask } from '../planning/planner.ts';
 import type { OwnCamp } from '../storage/browser-store.ts';
 import { todayOf } from '../storage/new-id.ts';

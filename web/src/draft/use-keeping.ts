@@ -1,7 +1,7 @@
 // Keeps a draft on the shelf with every edit, one after the other. Where another page has kept the
 // same camp in between, this page's state goes on as a copy: neither is dropped.
 
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { CampShelf } from '../storage/browser-store.ts';
 import { newCampId } from '../storage/new-id.ts';
 import { useShelf } from '../storage/ShelfContext.tsx';

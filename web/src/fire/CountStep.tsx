@@ -1,6 +1,6 @@
 // A number of coals, shovels or minutes: typed, or stepped by large buttons.
 
-import { useId } from 'react';
+import { useId } from 'preact/hooks';
 import { Field } from '../parts/Field.tsx';
 import { readDecimal, readWhole, writeNumber } from '../parts/read-text.ts';
 

@@ -1,7 +1,7 @@
 // At the fire: five questions that need no camp and no recipe, each with its answer under it.
 
-import { useEffect, useMemo, useState } from 'react';
-import { Link } from 'wouter';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { Link } from 'wouter-preact';
 import type { SheetDocument } from '#engine';
 import { Computing } from '../parts/Computing.tsx';
 import { DocumentView } from '../parts/DocumentView.tsx';

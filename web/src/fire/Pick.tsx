@@ -1,6 +1,6 @@
 // One of a list, as a native box under its label.
 
-import { useId } from 'react';
+import { useId } from 'preact/hooks';
 
 interface PickProps<Value extends string> {
   readonly label: string;
@@ -16,7 +16,11 @@ export function Pick<Value extends string>({ label, words, value, onChoose }: Pi
       <label className="field-label" htmlFor={id}>
         {label}
       </label>
-      <select id={id} value={value} onChange={(event) => onChoose(event.target.value as Value)}>
+      <select
+        id={id}
+        value={value}
+        onChange={(event) => onChoose(event.currentTarget.value as Value)}
+      >
         {words.map(([each, word]) => (
           <option key={each} value={each}>
             {word}

@@ -1,15 +1,16 @@
 // One of a few: native radio buttons behind square labels.
 
-import { type ReactNode, useId } from 'react';
+import type { ComponentChildren } from 'preact';
+import { useId } from 'preact/hooks';
 
 export interface ChoiceOption<Value extends string> {
   readonly value: Value;
-  readonly label: ReactNode;
+  readonly label: ComponentChildren;
   readonly note?: string;
 }
 
 interface ChoiceProps<Value extends string> {
-  readonly legend: ReactNode;
+  readonly legend: ComponentChildren;
   readonly value: Value | undefined;
   readonly options: readonly ChoiceOption<Value>[];
   readonly onChoose: (value: Value) => void;

@@ -1,6 +1,6 @@
 // Draws a document of publish/ on screen: the same tree that paper and terminal draw.
 
-import type { ReactNode } from 'react';
+import type { ComponentChildren } from 'preact';
 import {
   type Block,
   type FactRow,
@@ -31,7 +31,7 @@ function Heading({ level, children, ...rest }: HeadingProps) {
 interface HeadingProps {
   readonly level: Level;
   readonly className?: string;
-  readonly children: ReactNode;
+  readonly children: ComponentChildren;
 }
 
 export function DocumentView({ document, level, isHeadQuiet = false }: DocumentViewProps) {
@@ -160,7 +160,13 @@ function OurSvg({ drawing: { svg, phone, alt } }: { readonly drawing: Drawing })
   );
 }
 
-function ScrollBox({ label, children }: { readonly label: string; readonly children: ReactNode }) {
+function ScrollBox({
+  label,
+  children,
+}: {
+  readonly label: string;
+  readonly children: ComponentChildren;
+}) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by key
     <section className="sheet-scroll" tabIndex={0} aria-label={label}>

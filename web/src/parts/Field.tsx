@@ -1,7 +1,7 @@
 // A box to type in. It keeps what was typed, whatever that is; only what can be read is handed on,
 // and what can't is answered with what the box takes.
 
-import { useEffect, useId, useState } from 'react';
+import { useEffect, useId, useState } from 'preact/hooks';
 import type { Reading } from './read-text.ts';
 
 interface FieldProps<Value> {
@@ -40,13 +40,13 @@ export function Field<Value>(props: FieldProps<Value>) {
       <div className="field-box">
         <input
           id={id}
-          type={props.type ?? 'text'}
+          type={(props.type ?? 'text') as 'text'} // the types ask for one kind by name
           inputMode={props.inputMode ?? 'text'}
           autoComplete="off"
           value={text}
           aria-invalid={trouble !== undefined}
           aria-describedby={trouble || hint ? `${id}-word` : undefined}
-          onChange={(event) => type(event.target.value)}
+          onInput={(event) => type(event.currentTarget.value)}
         />
         {unit === undefined ? null : <span className="field-unit">{unit}</span>}
       </div>

@@ -1,7 +1,7 @@
 // Offline use and new versions: the service worker is started once the page is up; a version that
 // waits is offered, never forced. Everything typed is kept at once, so nothing is lost by taking it.
 
-import { useEffect, useState } from 'react';
+import { useEffect, useState } from 'preact/hooks';
 
 export function NewVersion() {
   const waiting = useWaitingVersion();

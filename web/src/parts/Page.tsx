@@ -1,14 +1,15 @@
 // A screen: its title in the tab and as the first heading, and the focus on it after a move.
 
-import { type ReactNode, useEffect, useRef } from 'react';
+import type { ComponentChildren, RefObject } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 
 interface PageProps {
   readonly title: string;
-  readonly lead?: ReactNode;
-  readonly eyebrow?: ReactNode;
+  readonly lead?: ComponentChildren;
+  readonly eyebrow?: ComponentChildren;
   /** A screen whose sheet matters more than its title. */
   readonly isCompact?: boolean;
-  readonly children: ReactNode;
+  readonly children: ComponentChildren;
 }
 
 export function Page({ title, lead, eyebrow, isCompact, children }: PageProps) {
@@ -34,7 +35,7 @@ export function Page({ title, lead, eyebrow, isCompact, children }: PageProps) {
 let isFirstScreen = true;
 
 /** The first screen leaves the focus where the browser puts it; later ones tell a screen reader. */
-function useFocusAfterMove(heading: React.RefObject<HTMLElement | null>): void {
+function useFocusAfterMove(heading: RefObject<HTMLElement | null>): void {
   useEffect(() => {
     if (!isFirstScreen) heading.current?.focus();
     isFirstScreen = false;

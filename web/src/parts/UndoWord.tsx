@@ -1,6 +1,6 @@
 // The way back from what was just pressed.
 
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef } from 'preact/hooks';
 
 interface UndoWordProps {
   /** Undefined where there is nothing to take back. */

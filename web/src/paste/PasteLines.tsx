@@ -1,6 +1,6 @@
 // The pasted text line by line, with what each was read as; a tap opens a line to be corrected.
 
-import { useId, useState } from 'react';
+import { useId, useState } from 'preact/hooks';
 import type { LineRole } from '#engine';
 import type { PasteLine } from '../worker/paste-messages.ts';
 
@@ -57,7 +57,7 @@ function Line({ line, onText, onFood, onRole }: LineProps) {
           <select
             id={`${id}-role`}
             value={line.role}
-            onChange={(event) => onRole(line.piece, event.target.value as LineRole)}
+            onChange={(event) => onRole(line.piece, event.currentTarget.value as LineRole)}
           >
             {ROLES.map(([role, label]) => (
               <option key={role} value={role}>
@@ -73,7 +73,7 @@ function Line({ line, onText, onFood, onRole }: LineProps) {
           <input
             id={`${id}-text`}
             value={written ?? text}
-            onChange={(event) => setWritten(event.target.value)}
+            onInput={(event) => setWritten(event.currentTarget.value)}
             onBlur={() => {
               if (written !== undefined && written !== text) onText(line.piece, written);
               setWritten(undefined);
@@ -107,7 +107,7 @@ function FoodSelect({ line, onFood }: Pick<LineProps, 'line' | 'onFood'>) {
       <select
         id={id}
         value={line.food ?? ''}
-        onChange={(event) => onFood(line.piece, event.target.value)}
+        onChange={(event) => onFood(line.piece, event.currentTarget.value)}
       >
         {line.food === undefined ? <option value="">not one of these</option> : null}
         {line.choices.map(({ key, name }) => (

@@ -1,7 +1,7 @@
 // Paste a recipe: it is read line by line, nothing is lost, and it goes into tonight or into a camp.
 
-import { useEffect, useId, useMemo, useState } from 'react';
-import { useLocation } from 'wouter';
+import { useEffect, useId, useMemo, useState } from 'preact/hooks';
+import { useLocation } from 'wouter-preact';
 import type { RecipeCorrections, RecipeKind } from '#engine';
 import { Computing } from '../parts/Computing.tsx';
 import { DocumentView } from '../parts/DocumentView.tsx';
@@ -93,8 +93,8 @@ function TextBox({ text, onChange }: TextBoxProps) {
         id={id}
         rows={text === '' ? 10 : 5}
         value={text}
-        spellCheck={false}
-        onChange={(event) => onChange(event.target.value)}
+        spellcheck={false}
+        onInput={(event) => onChange(event.currentTarget.value)}
       />
       {text === '' ? null : (
         <button type="button" className="button" onClick={() => onChange('')}>
@@ -164,7 +164,7 @@ function WholeRecipe({ read, correct }: WholeProps) {
         <select
           id={id}
           value={read.kind}
-          onChange={(event) => correct({ kind: event.target.value as RecipeKind })}
+          onChange={(event) => correct({ kind: event.currentTarget.value as RecipeKind })}
         >
           {KINDS.map(([kind, label]) => (
             <option key={kind} value={kind}>
@@ -237,7 +237,7 @@ function IntoCamp({ file, foods }: IntoCampProps) {
     <select
       value=""
       aria-label="Put it into a camp"
-      onChange={(event) => void put(event.target.value)}
+      onChange={(event) => void put(event.currentTarget.value)}
     >
       <option value="">Put it into a camp</option>
       {camps.map(({ id, title }) => (

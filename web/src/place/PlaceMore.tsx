@@ -1,10 +1,11 @@
 // More about the place and the oven: what few fires need said. A fold on the front door and at the
 // fire; its fields are fetched when it is opened.
 
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'preact/hooks';
+import { later } from '../parts/later.tsx';
 import type { OpenWish, WishChange } from '../tonight/wish.ts';
 
-const PlaceFields = lazy(() => import('./PlaceFields.tsx'));
+const PlaceFields = later(() => import('./PlaceFields.tsx'), 'field-hint');
 
 interface PlaceMoreProps {
   readonly wish: OpenWish;
@@ -28,11 +29,7 @@ export function PlaceMore({ wish, change }: PlaceMoreProps) {
         <small>: rain, sun, wet ground, riser, lid{said === 0 ? '' : ` · ${said} said`}</small>
       </summary>
       <div className="change-body">
-        {isOpened ? (
-          <Suspense fallback={<p className="field-hint">Opening</p>}>
-            <PlaceFields wish={wish} change={change} />
-          </Suspense>
-        ) : null}
+        {isOpened ? <PlaceFields wish={wish} change={change} /> : null}
       </div>
     </details>
   );

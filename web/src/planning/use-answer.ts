@@ -1,6 +1,6 @@
 // Keeps the newest question answered; an older answer stays on screen, marked, until then.
 
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { AnswerTo, Question } from '../worker/messages.ts';
 import { type NewestWins, newestWins } from './newest-wins.ts';
 import { ask } from './planner.ts';

@@ -1,6 +1,7 @@
 // Hands the reader's choices to every screen, and keeps them when they change.
 
-import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react';
+import { type ComponentChildren, createContext } from 'preact';
+import { useContext, useEffect, useMemo, useState } from 'preact/hooks';
 import { applyGround, type Reader, rememberedReader, rememberReader } from './reader.ts';
 
 interface ReaderChoice {
@@ -10,7 +11,7 @@ interface ReaderChoice {
 
 const Choice = createContext<ReaderChoice | undefined>(undefined);
 
-export function ReaderProvider({ children }: { readonly children: ReactNode }) {
+export function ReaderProvider({ children }: { readonly children: ComponentChildren }) {
   const [reader, setReader] = useState(() =>
     rememberedReader(localStorage, navigator.language ?? ''),
   );
@@ -25,7 +26,7 @@ export function ReaderProvider({ children }: { readonly children: ReactNode }) {
     }),
     [reader],
   );
-  return <Choice value={choice}>{children}</Choice>;
+  return <Choice.Provider value={choice}>{children}</Choice.Provider>;
 }
 
 export function useReader(): ReaderChoice {

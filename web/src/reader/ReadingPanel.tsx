@@ -1,6 +1,7 @@
 // Measures, clock and ground: one line in the head of every page that opens to three choices.
 
-import { useEffect, useRef } from 'react';
+import type { RefObject } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 import { Choice } from '../parts/Choice.tsx';
 import { useReader } from './ReaderContext.tsx';
 
@@ -59,7 +60,7 @@ export function ReadingPanel() {
 }
 
 /** A tap elsewhere or Escape folds the panel away. */
-function useCloseOutside(panel: React.RefObject<HTMLDetailsElement | null>): void {
+function useCloseOutside(panel: RefObject<HTMLDetailsElement | null>): void {
   useEffect(() => {
     const onPointer = (event: PointerEvent) => {
       if (panel.current?.open && !panel.current.contains(event.target as Node)) {

@@ -1,7 +1,7 @@
 // The day slipped: what has happened on one side, how it can go on below.
 
-import { useMemo, useState } from 'react';
-import { Link } from 'wouter';
+import { useMemo, useState } from 'preact/hooks';
+import { Link } from 'wouter-preact';
 import type { Slip } from '#engine';
 import { useDraft } from '../draft/use-draft.ts';
 import { Computing } from '../parts/Computing.tsx';

@@ -1,6 +1,6 @@
 // One thing that happened: what, to which, by how much.
 
-import { useState } from 'react';
+import { useState } from 'preact/hooks';
 import type { Slip } from '#engine';
 import { Pick } from '../fire/Pick.tsx';
 import { Field } from '../parts/Field.tsx';

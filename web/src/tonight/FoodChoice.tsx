@@ -1,8 +1,9 @@
 // What goes in: a ready recipe, or a dough of one's own by kind, thickness and amount.
 
-import { lazy, Suspense, useEffect, useState } from 'react';
-import { Link } from 'wouter';
+import { useEffect, useState } from 'preact/hooks';
+import { Link } from 'wouter-preact';
 import { Choice } from '../parts/Choice.tsx';
+import { later } from '../parts/later.tsx';
 import { ask } from '../planning/planner.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
 import type { ReadyRecipe, TonightAmount } from '../worker/messages.ts';
@@ -10,7 +11,7 @@ import { AmountStep } from './AmountStep.tsx';
 import { usualOwn } from './own-food.ts';
 import type { OpenWish, WishChange } from './wish.ts';
 
-const OwnFoodPart = lazy(() => import('./OwnFoodPart.tsx'));
+const OwnFoodPart = later(() => import('./OwnFoodPart.tsx'), 'field-hint');
 
 interface ChoiceProps {
   readonly wish: OpenWish;
@@ -50,9 +51,7 @@ export function FoodChoice({ wish, change, planned }: FoodChoiceProps) {
       </p>
       {what === undefined || 'readyRecipe' in what ? null : (
         <div className="own-dough">
-          <Suspense fallback={<p className="field-hint">Opening</p>}>
-            <OwnFoodPart what={what} onChange={(own) => change({ what: own })} />
-          </Suspense>
+          <OwnFoodPart what={what} onChange={(own) => change({ what: own })} />
         </div>
       )}
       {what === undefined || 'kind' in what ? null : (

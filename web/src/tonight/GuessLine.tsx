@@ -1,6 +1,6 @@
 // Everything that was guessed, as words on one line; each is a list to tap and change.
 
-import { useId } from 'react';
+import { useId } from 'preact/hooks';
 import type { AirWord, Ground, Measures, WindSign } from '#engine';
 import { Field } from '../parts/Field.tsx';
 import { readDecimal, writeNumber } from '../parts/read-text.ts';
@@ -168,7 +168,7 @@ function Guess<Value extends string>({ label, words, usual, value, onChoose }: G
       <select
         id={id}
         value={value ?? usual}
-        onChange={(event) => choose(event.target.value as Value)}
+        onChange={(event) => choose(event.currentTarget.value as Value)}
       >
         {Object.entries<string>(words).map(([each, word]) => (
           <option key={each} value={each}>

@@ -51,13 +51,13 @@ function SizeLabel({ inches, isUs }: { readonly inches: number; readonly isUs: b
           r={radius}
           fill="none"
           stroke="currentColor"
-          strokeWidth="2"
+          stroke-width="2"
         />
         <path
           d={`M${30 - radius * 0.3} ${58 - radius}H${30 + radius * 0.3}`}
           stroke="currentColor"
-          strokeWidth="4"
-          strokeLinecap="round"
+          stroke-width="4"
+          stroke-linecap="round"
         />
       </svg>
       <span>

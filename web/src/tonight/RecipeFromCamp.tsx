@@ -1,6 +1,7 @@
 // A recipe that the cook already has: in a camp of their own, or in a camp file.
 
-import { type ReactNode, useEffect, useId, useState } from 'react';
+import type { ComponentChildren } from 'preact';
+import { useEffect, useId, useState } from 'preact/hooks';
 import { ask } from '../planning/planner.ts';
 import { useShelf } from '../storage/ShelfContext.tsx';
 import type { OwnRecipe } from '../worker/messages.ts';
@@ -64,7 +65,9 @@ function RecipeBox({ camps, chosen, onChoose, none }: RecipeBoxProps) {
       <select
         id={id}
         value={chosen === undefined ? '' : keyOf(chosen)}
-        onChange={(event) => onChoose(all.find((each) => keyOf(each) === event.target.value))}
+        onChange={(event) =>
+          onChoose(all.find((each) => keyOf(each) === event.currentTarget.value))
+        }
       >
         <option value="">{none ?? 'none: by kind, thickness and amount'}</option>
         {isListed ? null : <option value={keyOf(chosen)}>{chosen.name}</option>}
@@ -89,7 +92,7 @@ const isSame = (one: OwnRecipe, other: OwnRecipe) => keyOf(one) === keyOf(other)
 
 interface FileBoxProps {
   readonly onOpen: (file: File | undefined) => void;
-  readonly children: ReactNode;
+  readonly children: ComponentChildren;
 }
 
 function FileBox({ onOpen, children }: FileBoxProps) {
@@ -103,7 +106,7 @@ function FileBox({ onOpen, children }: FileBoxProps) {
         id={id}
         type="file"
         accept=".json,application/json"
-        onChange={(event) => onOpen(event.target.files?.[0])}
+        onChange={(event) => onOpen(event.currentTarget.files?.[0])}
       />
       {children}
     </div>

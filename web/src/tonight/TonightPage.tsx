@@ -1,7 +1,7 @@
 // The front door: three choices and the dish card is there.
 
-import { useEffect, useMemo, useState } from 'react';
-import { useLocation } from 'wouter';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useLocation } from 'wouter-preact';
 import type { SheetDocument } from '#engine';
 import { Computing } from '../parts/Computing.tsx';
 import { DocumentView } from '../parts/DocumentView.tsx';
