@@ -116,7 +116,7 @@ describe('a fry', () => {
   });
 
   it('that wants more than lies under an 8 inch floor says so, and how soon the lid heats it', () => {
-    const plan = planOf('fry', { inches: 8, heatFahrenheit: 375, stay: 30 });
+    const plan = planOf('fry', { inches: 8, heatFahrenheit: 400, stay: 30 });
     const limit = noticeOf(plan, 'COALS_BELOW_IS_FULL');
     expect(limit?.values.below).toBe(plan.below.pieces);
     expect(Number(limit?.values.minute)).toBeLessThan(plan.loadInMinute);

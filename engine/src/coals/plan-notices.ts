@@ -13,8 +13,8 @@ import { hasBareLid, isBaked, isHeatedFirst } from './split.ts';
 import { whatCanIDoWith } from './with-these-coals.ts';
 
 /** The heat may leave the wanted step by as much again before it is worth a word. */
-const WANDERS_KELVIN = 28; // two steps of the charts
-const WANDERS_MINUTES = 10;
+const WANDERS_KELVIN = 21; // a step and a half of the charts
+const WANDERS_MINUTES = 5;
 const SETTLING_MINUTES = 10; // after loading every oven dips
 const SHORT_KELVIN = 7; // half of what a cook calls "at heat"
 const MUCH_STEAM_GRAMS = 250; // a cup
