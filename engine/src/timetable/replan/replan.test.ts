@@ -88,7 +88,7 @@ describe('a day planned again', () => {
 
   it('says nothing new where nothing slipped', () => {
     for (const { request, sheet } of days) {
-      for (const share of [0.2, 0.5, 0.8]) {
+      for (const share of [0.2, 0.5, 0.8, 0.99]) {
         const { offers, asks } = replan({ request, sheet, now: at(sheet, share), slips: [] });
         expect(asks).toEqual([]);
         expect(offers.map(({ how, moves, lateBy }) => [how, moves, lateBy])).toEqual([

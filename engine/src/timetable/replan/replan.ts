@@ -154,6 +154,7 @@ const restWith = (
     lit,
     isEased,
     lost,
+    servedAt: new Map(sheet.servings.map(({ dish, served }) => [dish, served])),
   });
 
 function shiftWith(

@@ -23,6 +23,8 @@ export interface RestAsked {
   /** What is done may wait longer for what comes than the rules of the house say. */
   readonly isEased: boolean;
   readonly lost: Lost;
+  /** By dish, as the sheet had it. */
+  readonly servedAt: ReadonlyMap<string, number>;
   /** Lightings whose coals are to be had. */
   readonly lit: ReadonlySet<string>;
 }
@@ -90,20 +92,36 @@ function heldTasks(asked: RestAsked): ReadonlyMap<number, Held> {
       held.set(index, { start: known?.start ?? now, minutes: 0, crew: [], isPast: true });
       return;
     }
+    const served = kind === 'served' ? servedAlready(asked, index) : undefined;
+    if (served !== undefined) {
+      held.set(index, { start: served, minutes: 0, crew: [], isPast: true });
+      return;
+    }
     if (known === undefined) return;
     const isPast = known.state !== 'open';
     if (!isPast && !kept.has(task.group)) return;
-    const jobs = visitsTo(asked, index);
     const crew = crewBySheet(asked, index);
-    const last = Math.max(...jobs.map((each) => each?.end ?? known.end));
+    // A round is as long as its task says, and longer by what its first oven is.
+    const isRound = day.meanings[index]!.round !== undefined;
+    const real = known.end - known.start;
+    const minutes = isRound ? task.minutes + known.end - known.job.end : real;
     held.set(index, {
       start: known.start,
-      minutes: Math.max(0, last - known.start),
+      minutes: Math.max(0, minutes),
       crew,
       isPast,
     });
   });
   return held;
+}
+
+/** On the table before now, all that comes before it being done. */
+function servedAlready({ day, state, servedAt, now }: RestAsked, task: number): number | undefined {
+  const { problem, meanings } = day;
+  const at = servedAt.get(meanings[task]!.dish ?? '');
+  const before = problem.lags.flatMap(({ from, to }) => (to === task ? [from] : []));
+  const isDone = before.every((from) => state.get(problem.tasks[from]!.id)?.state === 'done');
+  return at !== undefined && at < now && isDone ? at : undefined;
 }
 
 type Told = Pick<RestAsked, 'day' | 'state'>;

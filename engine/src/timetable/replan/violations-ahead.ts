@@ -49,7 +49,9 @@ const isTooLongAgo = ({ found, wanted }: Violation, end: number, now: number) =>
 function isInTooLong({ asked, state }: Seen, own: readonly Job[]): boolean {
   const cooks = own.filter(({ kind }) => kind === 'cook');
   const isSlow = asked.slips.some(
-    (slip) => slip.kind === 'takes-longer' && cooks.some(({ id }) => id === slip.job),
+    (slip) =>
+      slip.kind === 'takes-longer' &&
+      cooks.some(({ id }) => id.split('~')[0] === slip.job.split('~')[0]),
   );
   const isOver = cooks.some(({ id }) => (state.get(id)?.end ?? Infinity) <= asked.now + AT_ONCE);
   const outs = own.filter(({ kind }) => kind === 'take-out');
