@@ -93,6 +93,8 @@ const searched = (request: CoalRequest, setting: RunSetting, first: Attempt): Co
   let counted = tried(request, setting, attempt);
   for (let round = 0; round < ROUNDS && counted.run.additions.length > 0; round++) {
     const { all, late } = meansWhileIn(counted.feed, counted.run);
+    const isHeatedFirst = counted.feed.readyKelvin > 0;
+    if (isHeatedFirst && late === undefined) break;
     const { need } = attempt;
     const wanted = need.hold + (request.wish.wanted - (late ?? all)) * need.perKelvin;
     const hold = withinFeed(wanted, first.need.hold);

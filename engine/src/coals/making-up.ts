@@ -30,6 +30,9 @@ const leastBetween = (burnoutMinutes: number): number =>
 const leastLeft = (burnoutMinutes: number): number =>
   Math.max(leastBetween(burnoutMinutes), Math.min(15, 0.2 * burnoutMinutes));
 
+/** In a shorter stay the loading is the first visit that comes in, in a longer one its middle. */
+const LONG_STAY_MINUTES = 30;
+
 export interface Stretch {
   /** The load goes in. */
   readonly loadMinute: number;
@@ -47,17 +50,15 @@ export const visitMinutes = (stretch: Stretch): readonly number[] => {
   const least = leastBetween(burnoutMinutes);
   const left = leastLeft(burnoutMinutes);
   const fives = (minute: number) => EVERY_MINUTES * Math.round(minute / EVERY_MINUTES);
-  const isRoom = (from: number, minute: number, to: number) =>
-    minute - from >= least && to - minute >= (to === untilMinute ? left : least);
   const between = (from: number, to: number): readonly number[] => {
     const share = from === 0 ? FIRST_SET_SHARE : LATER_SHARE;
     if (to - from <= share * burnoutMinutes) return [];
     const isBefore = from < loadMinute && loadMinute < to;
-    const inStay = fives((Math.max(from, loadMinute) + to) / 2);
-    const loading = isBefore ? [loadMinute] : [];
-    const ways = to === untilMinute ? [inStay, ...loading] : [...loading, fives((from + to) / 2)];
-    const middle = ways.find((minute) => isRoom(from, minute, to));
-    return middle === undefined ? [] : [...between(from, middle), middle, ...between(middle, to)];
+    const isLong = to === untilMinute && to - loadMinute >= LONG_STAY_MINUTES;
+    const middle =
+      isBefore && !isLong ? loadMinute : fives((Math.max(from, isLong ? loadMinute : 0) + to) / 2);
+    if (middle - from < least || to - middle < (to === untilMinute ? left : least)) return [];
+    return [...between(from, middle), middle, ...between(middle, to)];
   };
   return between(0, untilMinute);
 };
