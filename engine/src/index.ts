@@ -26,8 +26,15 @@ export * from './timetable/index.ts';
 export * from './provisions/index.ts';
 // A finished plan, and how it is made
 export type * from './meal.ts';
-export { advisedPlan, type PlanOptions, planMeal, type Stage, timetableRequestOf } from './plan.ts';
-export { type PlannedTonight, planTonight } from './plan-tonight.ts';
+export { type DayOptions, planDay, type Stage, timetableRequestOf } from './plan.ts';
+export { planTonightDay, type TonightDay } from './plan-tonight.ts';
+export {
+  advisedPlan,
+  type PlannedTonight,
+  type PlanOptions,
+  planMeal,
+  planTonight,
+} from './plan-meal.ts';
 // How it is said and drawn
 export * from './publish/index.ts';
 

@@ -17,18 +17,23 @@ import type { DaySheet } from './timetable/day-sheet.ts';
 
 export type { Assumption } from './menu/tonight-answers.ts';
 
-export interface MealPlan {
+/** A meal as it is cooked: all that a dish card is drawn from. */
+export interface MealDay {
   readonly camp: Camp;
   readonly menu: Menu;
   /** In the order of the menu; a refused dish is missing here and stands in `refusals`. */
   readonly dishes: readonly DishPlan[];
   readonly daySheet: DaySheet;
-  readonly provisions: Provisions;
   readonly safety: CampSafety;
   readonly notices: readonly Notice[];
   readonly refusals: readonly Refusal[];
   /** What was assumed because the cook did not say; keys are paths in the camp. */
   readonly assumed: readonly Assumption[];
+}
+
+/** The whole: also what is bought, weighed out and carried. */
+export interface MealPlan extends MealDay {
+  readonly provisions: Provisions;
 }
 
 export interface DishPlan {

@@ -1,15 +1,15 @@
 // Tonight's one bread, planned for its hour or for the soonest that goes.
 
-import type { MealPlan } from './meal.ts';
+import type { MealDay } from './meal.ts';
 import { campForTonight } from './menu/index.ts';
 import type { Tonight, TonightAnswers } from './menu/tonight-answers.ts';
 import { isRefusal, type OrRefusal } from './notice/notice.ts';
-import { advisedPlan, type PlanOptions, planMeal } from './plan.ts';
+import { type DayOptions, planDay } from './plan.ts';
 import { type ClockMinutes, clockMinutes } from './quantity/unit.ts';
 
-export interface PlannedTonight {
+export interface TonightDay {
   readonly tonight: Tonight;
-  readonly plan: MealPlan;
+  readonly plan: MealDay;
 }
 
 const MOST_ROUNDS = 6;
@@ -23,19 +23,10 @@ const STEP_MINUTES = 5;
  *
  * @refuses  see campForTonight
  */
-export function planTonight(
+export function planTonightDay(
   answers: TonightAnswers,
-  options: Omit<PlanOptions, 'now'> = {},
-): OrRefusal<PlannedTonight> {
-  const found = soonestTonight(answers, { ...options, advice: 'later' });
-  if (isRefusal(found) || options.advice === 'later') return found;
-  return { ...found, plan: advisedPlan(found.plan, answers.now) };
-}
-
-function soonestTonight(
-  answers: TonightAnswers,
-  options: Omit<PlanOptions, 'now'>,
-): OrRefusal<PlannedTonight> {
+  options: Omit<DayOptions, 'now'> = {},
+): OrRefusal<TonightDay> {
   let planned = plannedAt(answers, options);
   if (answers.when.serveAt !== undefined || isRefusal(planned)) return planned;
   let [soonest, served] = [soundOr(planned), servedOr(planned)];
@@ -54,8 +45,8 @@ function soonestTonight(
   return soonest ?? served ?? planned;
 }
 
-const soundOr = (planned: PlannedTonight) => (isInTime(planned.plan) ? planned : undefined);
-const servedOr = (planned: PlannedTonight) => (isLate(planned.plan) ? undefined : planned);
+const soundOr = (planned: TonightDay) => (isInTime(planned.plan) ? planned : undefined);
+const servedOr = (planned: TonightDay) => (isLate(planned.plan) ? undefined : planned);
 
 /** A time that has not been tried: as asked, or halfway where that was too soon; else undefined. */
 function between(asked: number, tooSoon: number, latest: number): ClockMinutes | undefined {
@@ -64,28 +55,28 @@ function between(asked: number, tooSoon: number, latest: number): ClockMinutes |
   return tooSoon < serveAt && serveAt < latest ? clockMinutes(serveAt) : undefined;
 }
 
-function plannedAt(answers: TonightAnswers, options: PlanOptions): OrRefusal<PlannedTonight> {
+function plannedAt(answers: TonightAnswers, options: DayOptions): OrRefusal<TonightDay> {
   const tonight = campForTonight(answers);
   if (isRefusal(tonight)) return tonight;
   const assumed = [...(options.assumed ?? []), ...tonight.assumed];
-  const plan = planMeal(tonight.camp, tonight.menu, { ...options, assumed, now: answers.now });
+  const plan = planDay(tonight.camp, tonight.menu, { ...options, assumed, now: answers.now });
   return { tonight, plan };
 }
 
-const servingWish = ({ menu }: MealPlan): number => menu.dishes[0]?.serveAt ?? 0;
+const servingWish = ({ menu }: MealDay): number => menu.dishes[0]?.serveAt ?? 0;
 
 /** Nothing late or amiss, and no dough hurried for a time that nobody wished. */
-const isInTime = ({ daySheet }: MealPlan): boolean =>
+const isInTime = ({ daySheet }: MealDay): boolean =>
   daySheet.status === 'planned' && !isHurried(daySheet);
 
-const isLate = ({ daySheet }: MealPlan): boolean =>
+const isLate = ({ daySheet }: MealDay): boolean =>
   daySheet.servings.some(({ lateBy }) => lateBy > 0);
 
-const isHurried = ({ notices }: MealPlan['daySheet']): boolean =>
+const isHurried = ({ notices }: MealDay['daySheet']): boolean =>
   notices.some(({ code }) => code === 'TIMETABLE_RISE_HURRIED');
 
 /** Later by what it lacked, or sooner by the time in which nobody has begun. */
-function betterTime(plan: MealPlan, now: ClockMinutes): ClockMinutes {
+function betterTime(plan: MealDay, now: ClockMinutes): ClockMinutes {
   const wished = servingWish(plan);
   const { daySheet } = plan;
   if (!isInTime(plan)) {

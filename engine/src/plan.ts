@@ -1,4 +1,4 @@
-// The conductor: the only file that sees every stage. It runs them in the order of the job and
+// The conductor: the only file that sees every stage of the day. It runs them in the order of the job and
 // hands a later stage's answer to an earlier one as an argument. No physics and no words here.
 
 import type { BakePlan } from './bake/bake-plan.ts';
@@ -25,7 +25,7 @@ import {
 import type { Formula } from './formula/formula.ts';
 import { dishLeavening, doughTrouble, formulaFor } from './formula/index.ts';
 import { type LikeLoads, plannedOnce } from './like-loads.ts';
-import type { Assumption, DishPlan, LoadPlan, MealPlan } from './meal.ts';
+import type { Assumption, DishPlan, LoadPlan, MealDay } from './meal.ts';
 import {
   inOvenOf,
   menuTrouble,
@@ -39,13 +39,12 @@ import type { Menu, MenuDish } from './menu/menu.ts';
 import type { Recipe } from './menu/recipe.ts';
 import type { OrRefusal, Refusal } from './notice/notice.ts';
 import { isRefusal, refusal } from './notice/notice.ts';
-import { provisionsFor } from './provisions/index.ts';
 import type { ClockMinutes, Kelvin, Minutes } from './quantity/unit.ts';
 import { clockMinutes, minutes } from './quantity/unit.ts';
 import type { DishSafety } from './safety/care.ts';
 import { campSafety, dishSafety } from './safety/index.ts';
 import type { DaySheet, DishWork, TimetableRequest } from './timetable/day-sheet.ts';
-import { adviseDay, planTimetable } from './timetable/index.ts';
+import { firstSheet } from './timetable/index.ts';
 
 export type Stage =
   | 'camp'
@@ -57,7 +56,7 @@ export type Stage =
   | 'timetable'
   | 'provisions';
 
-export interface PlanOptions {
+export interface DayOptions {
   /** Nothing may start before this; undefined while planning at the kitchen table. */
   readonly now?: ClockMinutes;
   /** Defaults that were filled in for the cook, carried through to the sheets. */
@@ -67,8 +66,6 @@ export interface PlanOptions {
    * usual split, for a screen that can not wait; such coals say so.
    */
   readonly answer?: 'first' | 'settled';
-  /** What would help a late day: looked for at once, or by `advisedPlan` once the plan is shown. */
-  readonly advice?: 'now' | 'later';
   /** Told when a stage begins; for progress and for the benchmark. */
   readonly onStage?: (stage: Stage) => void;
 }
@@ -80,13 +77,13 @@ interface Wish {
 }
 
 /**
- * A meal from camp and menu: every stage in order, each dish planned or refused by name.
+ * A meal from camp and menu: every stage in order but the provisions, each dish planned or refused by name.
  *
  * @param camp     place, weather, mouths, hands, ovens, fuel
  * @param menu     dishes and recipes
  * @returns        always a plan; what could not be planned stands in `refusals`, nothing is dropped
  */
-export function planMeal(camp: Camp, menu: Menu, options: PlanOptions = {}): MealPlan {
+export function planDay(camp: Camp, menu: Menu, options: DayOptions = {}): MealDay {
   const stage = options.onStage ?? (() => {});
   stage('camp');
   const campWord = campTrouble(camp);
@@ -100,15 +97,12 @@ export function planMeal(camp: Camp, menu: Menu, options: PlanOptions = {}): Mea
   const answer = options.answer ?? 'settled';
   const likes: LikeLoads = new Map();
   const wish = { camp, wishes, isFireAllowed, stage, answer, likes };
-  const found = onTimeIfPossible(wish, shared, options.now);
-  const day = options.advice === 'later' ? found : advised(camp, found, options.now);
-  stage('provisions');
+  const day = onTimeIfPossible(wish, shared, options.now);
   return {
     camp,
     menu,
     dishes: day.dishes,
     daySheet: day.daySheet,
-    provisions: provisionsFor({ camp, dishes: day.dishes }),
     safety,
     notices: [...campWord.notices, ...menuWord.notices],
     refusals: uniqueRefusals([...campWord.refusals, ...menuWord.refusals, ...day.refusals]),
@@ -143,17 +137,6 @@ function onTimeIfPossible(
   return best;
 }
 
-/** Advice is looked for once, for the sharing that stands. */
-const advised = (camp: Camp, day: SharedDay, now: ClockMinutes | undefined): SharedDay => ({
-  ...day,
-  daySheet: adviseDay(timetableRequestOf({ camp, dishes: day.dishes }, now), day.daySheet),
-});
-
-/** The plan with what would help where it is late; as it is where nothing is to be looked for. */
-export function advisedPlan(plan: MealPlan, now?: ClockMinutes): MealPlan {
-  return { ...plan, daySheet: adviseDay(timetableRequestOf(plan, now), plan.daySheet) };
-}
-
 /** Dishes that come to nothing weigh most, then the minutes that the others are late. */
 const troubleOf = ({ daySheet, refusals }: SharedDay): number => {
   const served = daySheet.servings.reduce((sum, { lateBy }) => sum + lateBy, 0);
@@ -173,7 +156,7 @@ function sharedDay(
   const dishes = outcomes.filter((outcome): outcome is DishPlan => !isRefusal(outcome));
   wish.stage('timetable');
   const request = timetableRequestOf({ camp: wish.camp, dishes }, now);
-  const daySheet = planTimetable(request, { isAdvised: false });
+  const daySheet = firstSheet(request, {});
   return { dishes, daySheet, refusals: [...shared.refusals, ...outcomes.filter(isRefusal)] };
 }
 
@@ -475,7 +458,7 @@ function rememberOven(
 
 /** What the timetable was asked; the checker takes it beside the sheet. */
 export function timetableRequestOf(
-  plan: Pick<MealPlan, 'camp' | 'dishes'>,
+  plan: Pick<MealDay, 'camp' | 'dishes'>,
   now?: ClockMinutes,
 ): TimetableRequest {
   const { camp, dishes } = plan;

@@ -40,6 +40,7 @@ const ORDER = [
   'like-loads.ts',
   'plan.ts',
   'plan-tonight.ts',
+  'plan-meal.ts',
   'codes.ts',
   'index.ts',
 ];

@@ -7,7 +7,7 @@ import type { MealPlan } from '../meal.ts';
 import { readyRecipes } from '../menu/ready-recipes.ts';
 import { campForTonight } from '../menu/tonight.ts';
 import { isRefusal } from '../notice/notice.ts';
-import { planMeal } from '../plan.ts';
+import { planMeal } from '../plan-meal.ts';
 import { clockMinutes, minutes } from '../quantity/unit.ts';
 import type { Block, SheetDocument } from './document.ts';
 import { malformed, textsOutside } from './drawing/svg-check.ts';

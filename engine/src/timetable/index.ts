@@ -4,6 +4,7 @@ export { checkTimetable } from './check-timetable.ts';
 export { timetableCodes } from './codes.ts';
 export type * from './day-sheet.ts';
 export type * from './doubt/doubt.ts';
+export { firstSheet } from './first-sheet.ts';
 export { adviseDay, planTimetable, type TimetableOptions } from './plan-timetable.ts';
 export { replan } from './replan/replan.ts';
 export type * from './replan/slip.ts';

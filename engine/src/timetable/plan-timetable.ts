@@ -1,20 +1,14 @@
 // The day sheet of a meal: planned backwards from serving over hands, ovens, chimneys and lit coals.
 
-import { type Notice, notice } from '../notice/notice.ts';
 import { adviceFor } from './advise.ts';
-import { type Attempt, hopelessIn, onTime, type TryWish, tryEasing } from './attempt.ts';
+import { onTime } from './attempt.ts';
 import { checkTimetable } from './check-timetable.ts';
 import type { DaySheet, TimetableRequest } from './day-sheet.ts';
-import { dayDoubt, RUNS } from './doubt/doubt.ts';
-import { planNotices } from './plan-notices.ts';
-import { provenTrouble } from './proof.ts';
-import { unplannedNotice } from './unplanned.ts';
+import { type FirstOptions, firstSheet, sheetOf } from './first-sheet.ts';
 
-export interface TimetableOptions extends TryWish {
+export interface TimetableOptions extends FirstOptions {
   /** Look for advice at once when something is late; else `adviseDay` does it afterwards. */
   readonly isAdvised?: boolean;
-  /** Runs of the day with drawn bakes and rises; 0 for none. */
-  readonly doubtRuns?: number;
 }
 
 /**
@@ -32,19 +26,6 @@ export function planTimetable(request: TimetableRequest, options: TimetableOptio
   const sheet = firstSheet(request, options);
   const isAdvised = options.isAdvised ?? true;
   return isAdvised && sheet.isAdvicePending ? adviseDay(request, sheet) : sheet;
-}
-
-function firstSheet(request: TimetableRequest, options: TimetableOptions): DaySheet {
-  if (request.camp.hands.length === 0) return withoutHands();
-  if (request.dishes.length === 0) return emptySheet([]);
-  const best = tryEasing(request, options);
-  const aside = hopelessIn(request, best);
-  if (aside === undefined) return sheetOf(request, best, options);
-  const dishes = request.dishes.filter((work) => work.dish.id !== aside.dish);
-  const rest = firstSheet({ ...request, dishes }, options);
-  const status = rest.status === 'planned' ? 'late' : rest.status;
-  const notices = [unplannedNotice(aside), ...rest.notices];
-  return { ...rest, status, isAdvicePending: true, notices };
 }
 
 /**
@@ -65,42 +46,3 @@ export function adviseDay(request: TimetableRequest, sheet: DaySheet): DaySheet 
   };
   return { ...plain, advice: adviceFor(request, sheet, soundLateness) };
 }
-
-function sheetOf(request: TimetableRequest, best: Attempt, options: TimetableOptions): DaySheet {
-  const { doubtRuns = RUNS, seed = 1 } = options;
-  const { day, found, laid, extra, unwashed } = best;
-  const isLate = found.status === 'late';
-  const proven = isLate ? provenTrouble(request) : [];
-  const { servings, jobs } = laid;
-  return {
-    status: proven.length > 0 ? 'impossible' : isLate ? 'late' : 'planned',
-    ...laid,
-    advice: [],
-    ...(isLate ? { isAdvicePending: true } : {}),
-    ...(proven.length > 0 ? { proven } : {}),
-    ...(doubtRuns > 0
-      ? { doubt: dayDoubt(request, day, found.plan, { seed, runs: doubtRuns }) }
-      : {}),
-    notices: [
-      ...planNotices({ request, day, plan: found.plan, servings, jobs, unwashed }),
-      ...extra,
-      ...day.notices,
-    ],
-  };
-}
-
-const withoutHands = (): DaySheet => ({
-  ...emptySheet([notice('TIMETABLE_NO_HANDS', 'stop')]),
-  status: 'impossible',
-});
-
-const emptySheet = (notices: readonly Notice[]): DaySheet => ({
-  status: 'planned',
-  jobs: [],
-  spans: [],
-  lightings: [],
-  lit: [],
-  servings: [],
-  advice: [],
-  notices,
-});

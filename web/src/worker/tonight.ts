@@ -10,11 +10,11 @@ import {
   grams,
   isRefusal,
   kelvin,
-  type MealPlan,
+  type MealDay,
   metres,
   minutes,
   type OrRefusal,
-  planTonight,
+  planTonightDay,
   type Recipe,
   type Refusal,
   readyRecipeWithId,
@@ -49,7 +49,7 @@ export function tonightAnswer(wish: TonightWish, voice: Voice, own?: Recipe): To
   };
 }
 
-function amountOf({ dishes }: MealPlan, say: Say): TonightAmount | undefined {
+function amountOf({ dishes }: MealDay, say: Say): TonightAmount | undefined {
   const [made] = dishes;
   if (made === undefined) return undefined;
   const { recipe, dish, portions } = made;
@@ -65,8 +65,8 @@ function amountOf({ dishes }: MealPlan, say: Say): TonightAmount | undefined {
 export function plannedTonight(
   wish: TonightWish,
   own?: Recipe,
-): OrRefusal<{ readonly plan: MealPlan }> {
-  return planTonight(answersFrom(wish, own));
+): OrRefusal<{ readonly plan: MealDay }> {
+  return planTonightDay(answersFrom(wish, own));
 }
 
 /** Ready doughs that stand for a cook's own of the same kind: their share of water, fat and sugar. */

@@ -7,7 +7,7 @@ import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
 import { readyRecipes } from '../../menu/ready-recipes.ts';
 import { campForTonight } from '../../menu/tonight.ts';
 import { isRefusal, notice } from '../../notice/notice.ts';
-import { planMeal } from '../../plan.ts';
+import { planMeal } from '../../plan-meal.ts';
 import { clockMinutes, minutes } from '../../quantity/unit.ts';
 import type { Block, StepRow } from '../document.ts';
 import { fixturePlan } from '../fixture.ts';

@@ -1,6 +1,6 @@
 // Everything one dish needs at the fire, on one card.
 
-import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
+import type { DishPlan, LoadPlan, MealDay } from '../../meal.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import { isGrave, noticeBlocks, noticeBox, noticeText, refusalBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
@@ -23,7 +23,7 @@ import { writerBlocks } from './writer-part.ts';
  *
  * @throws RangeError — the plan has no such dish and no refusal about it
  */
-export function dishCard(plan: MealPlan, dishId: string, say: Say): SheetDocument {
+export function dishCard(plan: MealDay, dishId: string, say: Say): SheetDocument {
   const dish = plan.dishes.find((each) => each.dish.id === dishId);
   if (dish === undefined) return refusedCard(plan, dishId, say);
   const groups = alike(plan, dish);
@@ -56,7 +56,7 @@ export function dishCard(plan: MealPlan, dishId: string, say: Say): SheetDocumen
 
 /** The back of the card: what is read in the kitchen. The side that lies at the fire ends before it. */
 function kitchenBlocks(
-  plan: MealPlan,
+  plan: MealDay,
   dish: DishPlan,
   groups: readonly (readonly LoadPlan[])[],
   first: LoadPlan,
@@ -75,7 +75,7 @@ function kitchenBlocks(
 }
 
 /** A dish that could not be planned still has a card: it says why. */
-function refusedCard(plan: MealPlan, dishId: string, say: Say): SheetDocument {
+function refusedCard(plan: MealDay, dishId: string, say: Say): SheetDocument {
   const about = plan.refusals.filter((refusal) => refusal.about.dish === dishId);
   const named = plan.menu.dishes.find(({ id }) => id === dishId);
   if (about.length === 0 && named === undefined) {
@@ -97,7 +97,7 @@ function refusedCard(plan: MealPlan, dishId: string, say: Say): SheetDocument {
 }
 
 /** Loads told as one: same size of oven, same coals, same minutes. */
-function alike(plan: MealPlan, dish: DishPlan): readonly (readonly LoadPlan[])[] {
+function alike(plan: MealDay, dish: DishPlan): readonly (readonly LoadPlan[])[] {
   const groups = new Map<string, LoadPlan[]>();
   for (const part of dish.loads) {
     const { coals } = part;
@@ -116,7 +116,7 @@ function alike(plan: MealPlan, dish: DishPlan): readonly (readonly LoadPlan[])[]
 }
 
 function groupBlocks(
-  plan: MealPlan,
+  plan: MealDay,
   dish: DishPlan,
   group: readonly LoadPlan[],
   isOneOfMany: boolean,
@@ -147,7 +147,7 @@ function groupBlocks(
   ];
 }
 
-const waves = (plan: MealPlan, group: readonly LoadPlan[], say: Say) =>
+const waves = (plan: MealDay, group: readonly LoadPlan[], say: Say) =>
   group
     .map(({ load }) => {
       const span = plan.daySheet.spans.find(
@@ -159,7 +159,7 @@ const waves = (plan: MealPlan, group: readonly LoadPlan[], say: Say) =>
     })
     .join(', ');
 
-function leadBlock(plan: MealPlan, dish: DishPlan, say: Say): Block {
+function leadBlock(plan: MealDay, dish: DishPlan, say: Say): Block {
   const serving = plan.daySheet.servings.find(({ dish: id }) => id === dish.dish.id);
   const { eaters } = dish.portions;
   const pieces = piecesWord(dish, say);
@@ -192,19 +192,19 @@ function piecesWord({ recipe, dish, loads }: DishPlan, say: Say): string {
 const PLURAL = { roll: 'rolls', round: 'rounds', biscuit: 'biscuits', loaf: 'loaves' } as const;
 
 /** What can hurt someone or stops the plan stands right under the title; so does too little food. */
-function dangerBlocks(plan: MealPlan, dish: DishPlan, say: Say): readonly Block[] {
+function dangerBlocks(plan: MealDay, dish: DishPlan, say: Say): readonly Block[] {
   const grave = allNotices(plan, dish).filter(isGrave);
   return [...unfitHere(plan, dish.dish.id), ...noticeBox(grave, say)];
 }
 
-function restBlocks(plan: MealPlan, dish: DishPlan, say: Say): readonly Block[] {
+function restBlocks(plan: MealDay, dish: DishPlan, say: Say): readonly Block[] {
   const rest = allNotices(plan, dish).filter((notice) => !isGrave(notice));
   if (rest.length === 0) return [];
   return [{ type: 'heading', text: 'Worth knowing', half: true }, ...noticeBlocks(rest, say)];
 }
 
 /** Everything the stages said about this dish, each once. */
-function allNotices(plan: MealPlan, dish: DishPlan) {
+function allNotices(plan: MealDay, dish: DishPlan) {
   const own = [
     ...dish.safety.cautions,
     ...dish.notices,
@@ -235,14 +235,14 @@ function stepBlocks({ recipe }: DishPlan): readonly Block[] {
   ];
 }
 
-export function stripBlocks(plan: MealPlan, say: Say): readonly Block[] {
+export function stripBlocks(plan: MealDay, say: Say): readonly Block[] {
   const items = [...new Set(plan.safety.strip.map((notice) => noticeText(notice, say)))];
   return items.length === 0 ? [] : [{ type: 'strip', items }];
 }
 
 const BRIQUETTE_ONLY: ReadonlySet<string> = new Set(['piece-mass', 'chimneys']);
 
-export function assumedBlocks(plan: MealPlan, say: Say): readonly Block[] {
+export function assumedBlocks(plan: MealDay, say: Say): readonly Block[] {
   // A wood camp hears nothing of briquettes and chimneys.
   const isWood = plan.camp.fuel.kind === 'wood-coals';
   const said = plan.assumed.filter(({ what }) => !isWood || !BRIQUETTE_ONLY.has(what));

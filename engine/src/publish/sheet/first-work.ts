@@ -1,7 +1,7 @@
 // What comes before "coals on", and what else is done away from the oven: mixing, lighting. Times
 // and counts are those of the day sheet.
 
-import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
+import type { DishPlan, LoadPlan, MealDay } from '../../meal.ts';
 import type { Job, JobKind, Lighting } from '../../timetable/day-sheet.ts';
 import type { Say } from '../say.ts';
 import { lightingsOf, type OwnLighting } from './load-jobs.ts';
@@ -27,7 +27,7 @@ const WORK: Partial<Readonly<Record<JobKind, string>>> = {
 
 /** Work for one load off the coals, soonest first; what the whole dish shares is told with its first. */
 export function firstWork(
-  plan: MealPlan,
+  plan: MealDay,
   dish: DishPlan,
   part: LoadPlan,
   say: Say,
@@ -56,7 +56,7 @@ function workRow(job: Job, { coals }: LoadPlan, say: Say): readonly FirstWork[] 
   return [{ at: job.start, what: sentenceCase(work), note: say.minutes(job.end - job.start) }];
 }
 
-function lightingRow(plan: MealPlan, { lighting, coals }: OwnLighting, say: Say): FirstWork {
+function lightingRow(plan: MealDay, { lighting, coals }: OwnLighting, say: Say): FirstWork {
   const wood = plan.camp.fuel.kind === 'wood-coals';
   const isShared = coals < lighting.uses.reduce((sum, use) => sum + use.coals, 0);
   const share = wood || !isShared ? '' : `, ${coals} for here`;

@@ -1,7 +1,7 @@
 // Names of ovens, and what an oven is kept free of, as they stand in a title line.
 
 import type { CampOven } from '../../camp/camp.ts';
-import type { DishPlan, MealPlan } from '../../meal.ts';
+import type { DishPlan, MealDay } from '../../meal.ts';
 import type { Say } from '../say.ts';
 
 /** `Oven B, 12 in deep`; the size is not said twice. */
@@ -17,7 +17,7 @@ export function ovenTitle(oven: CampOven, say: Say): string {
  *
  * Only what safety/ found to be free of is claimed; a wish that is not met is said as one.
  */
-export function freeFromFlag(plan: MealPlan, dish: DishPlan): string | undefined {
+export function freeFromFlag(plan: MealDay, dish: DishPlan): string | undefined {
   if (!dish.dish.freeFrom) return undefined;
   const kept = dish.safety.freeFrom;
   if (kept.length === 0) return 'NOT SHOWN TO BE FREE OF ANYTHING: read the labels';

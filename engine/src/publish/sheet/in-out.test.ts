@@ -7,7 +7,7 @@ import type { InOvenWish } from '../../menu/in-oven.ts';
 import { readyRecipes } from '../../menu/ready-recipes.ts';
 import { campForTonight } from '../../menu/tonight.ts';
 import { isRefusal } from '../../notice/notice.ts';
-import { planMeal } from '../../plan.ts';
+import { planMeal } from '../../plan-meal.ts';
 import { clockMinutes, metres } from '../../quantity/unit.ts';
 import { malformed } from '../drawing/svg-check.ts';
 import { renderText } from '../render/text.ts';

@@ -1,16 +1,16 @@
 // The jobs that the day sheet has for one load: a card says their times, never its own.
 
-import type { LoadPlan, MealPlan } from '../../meal.ts';
+import type { LoadPlan, MealDay } from '../../meal.ts';
 import type { Job, JobKind, Lighting } from '../../timetable/day-sheet.ts';
 
 /** Jobs of one load of one kind, soonest first. */
-export const loadJobs = (plan: MealPlan, loadId: string, kind: JobKind): readonly Job[] =>
+export const loadJobs = (plan: MealDay, loadId: string, kind: JobKind): readonly Job[] =>
   plan.daySheet.jobs
     .filter((job) => job.load === loadId && job.kind === kind)
     .sort((one, other) => one.start - other.start);
 
 /** Clock minute of "coals on": the coals lie. Undefined where the timetable has no place for it. */
-export function coalsOnAt(plan: MealPlan, { load, coals }: LoadPlan): number | undefined {
+export function coalsOnAt(plan: MealDay, { load, coals }: LoadPlan): number | undefined {
   const [laying] = loadJobs(plan, load.id, 'lay-coals');
   if (laying !== undefined) return laying.end;
   const cooking = plan.daySheet.spans.find(
@@ -27,7 +27,7 @@ const FARTHEST_MINUTES = 15;
  * itself where it has no such job.
  */
 export function minuteOnSheet(
-  plan: MealPlan,
+  plan: MealDay,
   part: LoadPlan,
   { kind, planned }: { readonly kind: JobKind; readonly planned: number },
 ): number {
@@ -59,7 +59,7 @@ export interface OwnLighting {
 }
 
 /** What is lit for one load, soonest first. */
-export function lightingsOf(plan: MealPlan, loadId: string): readonly OwnLighting[] {
+export function lightingsOf(plan: MealDay, loadId: string): readonly OwnLighting[] {
   const own = new Set(plan.daySheet.jobs.flatMap(({ id, load }) => (load === loadId ? [id] : [])));
   return plan.daySheet.lightings
     .map((lighting) => ({

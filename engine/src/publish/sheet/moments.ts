@@ -1,6 +1,6 @@
 // When does each thing happen to one load? Minutes count from "coals on"; the clock stands beside.
 
-import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
+import type { DishPlan, LoadPlan, MealDay } from '../../meal.ts';
 import { inOvenOf } from '../../menu/index.ts';
 import { coalsOnAt, minuteOnSheet } from './load-jobs.ts';
 
@@ -16,7 +16,7 @@ export interface Moments {
 }
 
 /** The day sheet's minutes where it has the job; those of the coal plan elsewhere. */
-export function momentsOf(plan: MealPlan, dish: DishPlan, part: LoadPlan): Moments {
+export function momentsOf(plan: MealDay, dish: DishPlan, part: LoadPlan): Moments {
   const { coals, bake } = part;
   const zero = coalsOnAt(plan, part);
   const inAt =

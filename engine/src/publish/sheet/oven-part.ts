@@ -2,7 +2,7 @@
 
 import type { CampOven } from '../../camp/camp.ts';
 import type { Check, CoalSet } from '../../coals/coal-plan.ts';
-import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
+import type { DishPlan, LoadPlan, MealDay } from '../../meal.ts';
 import { type FloorContact, floorOf } from '../../menu/index.ts';
 import type { OvenLoad } from '../../menu/load.ts';
 import type { BigFigure, Block } from '../document.ts';
@@ -26,7 +26,7 @@ import { happenings, whenRows } from './when.ts';
 import { chartBlocks } from './why-part.ts';
 
 export interface OvenPart {
-  readonly plan: MealPlan;
+  readonly plan: MealDay;
   readonly dish: DishPlan;
   readonly part: LoadPlan;
   readonly say: Say;
@@ -67,13 +67,13 @@ export function ovenKitchenBlocks({ plan, dish, part, say }: OvenPart): readonly
   ];
 }
 
-export function ovenOf(plan: MealPlan, part: LoadPlan): CampOven {
+export function ovenOf(plan: MealDay, part: LoadPlan): CampOven {
   const oven = plan.camp.ovens.find(({ id }) => id === part.load.oven);
   if (oven === undefined) throw new RangeError(`load ${part.load.id} lies in no oven of the camp`);
   return oven;
 }
 
-export const isScreened = (plan: MealPlan) => plan.camp.gear.windScreens > 0;
+export const isScreened = (plan: MealDay) => plan.camp.gear.windScreens > 0;
 
 function coalFigures({ coals }: LoadPlan, wood: boolean, say: Say): readonly BigFigure[] {
   const figure = (set: CoalSet, where: Where): BigFigure =>

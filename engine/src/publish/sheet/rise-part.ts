@@ -1,7 +1,7 @@
 // The rise along its day: when it is ready, the water for it, and what would move it.
 
 import type { DoughWater, RiseOption, RisePlan, StarterDay } from '../../formula/index.ts';
-import type { DishPlan, MealPlan } from '../../meal.ts';
+import type { DishPlan, MealDay } from '../../meal.ts';
 import type { Block, FactRow } from '../document.ts';
 import type { Say } from '../say.ts';
 import { decimal } from '../speak-number.ts';
@@ -161,7 +161,7 @@ export function starterBlocks(days: readonly StarterDay[], say: Say): readonly B
 }
 
 /** For the day sheet: each dough with its clock, its temperatures and its doubt. */
-export function doughsBlocks(plan: MealPlan, say: Say): readonly Block[] {
+export function doughsBlocks(plan: MealDay, say: Say): readonly Block[] {
   const rows = plan.dishes.flatMap(({ dish, leavening }) => {
     const { estimate, along } = leavening?.rise ?? {};
     if (estimate === undefined || along === undefined) return [];
@@ -193,7 +193,7 @@ export function doughsBlocks(plan: MealPlan, say: Say): readonly Block[] {
 }
 
 /** When a starter is woken and fed, by the clock of this day: the evening before, mostly. */
-function starterClocks(plan: MealPlan, say: Say): readonly Block[] {
+function starterClocks(plan: MealDay, say: Say): readonly Block[] {
   const items = plan.dishes.flatMap(({ dish, leavening }) => {
     const mixed = plan.daySheet.jobs.find((job) => job.kind === 'mix' && ownsJob(job, dish.id));
     const days = leavening?.starter ?? [];
@@ -216,7 +216,7 @@ function starterClocks(plan: MealPlan, say: Say): readonly Block[] {
 const feedPhrase = ({ starter, flour, water }: NonNullable<StarterDay['feed']>) =>
   `${Math.round(starter)} g starter, ${Math.round(flour)} g flour, ${Math.round(water)} g water`;
 
-const ownsJob = (job: MealPlan['daySheet']['jobs'][number], dish: string) =>
+const ownsJob = (job: MealDay['daySheet']['jobs'][number], dish: string) =>
   job.dish === dish ||
   String(job.values.with ?? '')
     .split(' ')

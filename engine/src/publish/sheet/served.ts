@@ -1,6 +1,6 @@
 // What comes out when, what is on the table when, and what waits in between.
 
-import type { DishPlan, MealPlan } from '../../meal.ts';
+import type { DishPlan, MealDay } from '../../meal.ts';
 import type { Serving } from '../../timetable/day-sheet.ts';
 import type { Block } from '../document.ts';
 import type { Say } from '../say.ts';
@@ -9,7 +9,7 @@ import type { Say } from '../say.ts';
 const LEAST_WAIT = 3;
 
 /** Minutes between oven and table, its rest taken off; between done and table without an oven. */
-export function waitsWord(plan: MealPlan, dish: DishPlan, say: Say): string {
+export function waitsWord(plan: MealDay, dish: DishPlan, say: Say): string {
   const serving = plan.daySheet.servings.find((each) => each.dish === dish.dish.id);
   if (serving === undefined) return '';
   const out = outOf(plan, dish);
@@ -18,7 +18,7 @@ export function waitsWord(plan: MealPlan, dish: DishPlan, say: Say): string {
 }
 
 /** Dishes as they come to the table, soonest first; the order of the menu among equals. */
-export const servingsOf = (plan: MealPlan) =>
+export const servingsOf = (plan: MealDay) =>
   plan.dishes
     .map((dish) => ({
       dish,
@@ -30,7 +30,7 @@ const servedAt = ({ dish, serving }: { dish: DishPlan; serving: Serving | undefi
   serving?.served ?? dish.dish.serveAt;
 
 /** `18:30  rolls  17:55  25 min`. */
-export function servedBlocks(plan: MealPlan, say: Say): readonly Block[] {
+export function servedBlocks(plan: MealDay, say: Say): readonly Block[] {
   const rows = servingsOf(plan).map(({ dish, serving }) => {
     const out = outOf(plan, dish);
     return [
@@ -48,7 +48,7 @@ export function servedBlocks(plan: MealPlan, say: Say): readonly Block[] {
 }
 
 /** When the last oven of a dish is emptied; undefined for a dish without fire. */
-function outOf(plan: MealPlan, dish: DishPlan): number | undefined {
+function outOf(plan: MealDay, dish: DishPlan): number | undefined {
   const ends = plan.daySheet.spans
     .filter((span) => span.dish === dish.dish.id && span.state === 'cooking')
     .map(({ to }) => to as number);

@@ -1,6 +1,6 @@
 // Who must not eat what: one table for the meal, one line on the card of a dish.
 
-import type { MealPlan } from '../../meal.ts';
+import type { MealDay } from '../../meal.ts';
 import type { Notice } from '../../notice/notice.ts';
 import type { Block } from '../document.ts';
 import type { Say } from '../say.ts';
@@ -8,7 +8,7 @@ import { unfitWord } from './free-from.ts';
 import { listed, sentenceCase } from './phrases.ts';
 
 /** `person | not | why`: people of whom the same is said share a row, dishes with one reason too. */
-export function unfitBlocks({ safety }: MealPlan, say: Say): readonly Block[] {
+export function unfitBlocks({ safety }: MealDay, say: Say): readonly Block[] {
   const dishes = new Map<string, { who: string; because: string; dishes: string[] }>();
   for (const { who, dish, because } of safety.unfit) {
     const key = `${who}|${because}`;
@@ -40,7 +40,7 @@ export function unfitBlocks({ safety }: MealPlan, say: Say): readonly Block[] {
 }
 
 /** All who must not eat one dish, in one box on its card. */
-export function unfitHere({ safety }: MealPlan, dish: string): readonly Block[] {
+export function unfitHere({ safety }: MealDay, dish: string): readonly Block[] {
   const people = safety.unfit
     .filter((each) => each.dish === dish)
     .map(({ who, because }) => `${who} (${unfitWord(because)})`);

@@ -1,6 +1,6 @@
 // One load from "coals on" to the plate: minutes, the clock beside them, and the state of the oven.
 
-import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
+import type { DishPlan, LoadPlan, MealDay } from '../../meal.ts';
 import type { JobKind, Serving } from '../../timetable/day-sheet.ts';
 import type { StepRow } from '../document.ts';
 import type { Say } from '../say.ts';
@@ -28,7 +28,7 @@ interface Happening {
 
 /** Everything that happens to one load over its coals, soonest first. */
 export function happenings(
-  plan: MealPlan,
+  plan: MealDay,
   dish: DishPlan,
   part: LoadPlan,
   say: Say,
@@ -63,7 +63,7 @@ function loadingRows({ inAt }: Moments, noun: string): readonly Happening[] {
 }
 
 /** Checks, turns and additions at the minutes that the day sheet has for them. */
-function coalRows(plan: MealPlan, part: LoadPlan): readonly Happening[] {
+function coalRows(plan: MealDay, part: LoadPlan): readonly Happening[] {
   const { coals } = part;
   const wood = isWood(coals);
   const at = (kind: JobKind, planned: number) => minuteOnSheet(plan, part, { kind, planned });
@@ -87,7 +87,7 @@ function coalRows(plan: MealPlan, part: LoadPlan): readonly Happening[] {
 }
 
 /** Browning and the probe, which only the day sheet has a time for. */
-function probeRows(plan: MealPlan, { load }: LoadPlan, { zero }: Moments): readonly Happening[] {
+function probeRows(plan: MealDay, { load }: LoadPlan, { zero }: Moments): readonly Happening[] {
   if (zero === undefined) return [];
   const rows = (kind: JobKind, what: string, brief: string) =>
     loadJobs(plan, load.id, kind).map((job) => ({ minute: job.start - zero, what, brief }));
@@ -123,7 +123,7 @@ function likely(moments: Moments, say: Say): string {
 }
 
 /** Rows of the "When" list: first the work before the coals; rest and serving follow the oven. */
-export function whenRows(plan: MealPlan, dish: DishPlan, part: LoadPlan, say: Say): StepRow[] {
+export function whenRows(plan: MealDay, dish: DishPlan, part: LoadPlan, say: Say): StepRow[] {
   const moments = momentsOf(plan, dish, part);
   const { zero } = moments;
   const work = firstWork(plan, dish, part, say);

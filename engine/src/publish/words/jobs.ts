@@ -1,7 +1,7 @@
 // What each job on the day sheet is called, and what is done in it. Coals are told from the coal
 // plan of the load, so that a wood camp hears shovels and rings.
 
-import type { DishPlan, LoadPlan, MealPlan } from '../../meal.ts';
+import type { DishPlan, LoadPlan, MealDay } from '../../meal.ts';
 import type { Job, JobKind } from '../../timetable/day-sheet.ts';
 import type { Say } from '../say.ts';
 import { lightingWord } from '../sheet/first-work.ts';
@@ -66,7 +66,7 @@ const FIRE_JOBS: ReadonlySet<JobKind> = new Set<JobKind>([
 export const isFireJob = (kind: JobKind) => FIRE_JOBS.has(kind);
 
 /** The whole job in one sentence, the dish or oven named. */
-export function jobSentence(job: Job, plan: MealPlan, say: Say): string {
+export function jobSentence(job: Job, plan: MealDay, say: Say): string {
   const part = partOf(job, plan);
   const subject = sentence(subjectOf(job, say));
   if (part !== undefined) {
@@ -86,7 +86,7 @@ export function jobSentence(job: Job, plan: MealPlan, say: Say): string {
 const COALS_ON = '. Its coals go to the heap or to another oven.';
 
 /** The recipe's words; not twice over where two dishes are shaped from one dough. */
-function ownWords(job: Job, plan: MealPlan, say: Say): string {
+function ownWords(job: Job, plan: MealDay, say: Say): string {
   if (job.say === undefined || job.say.trim() === '') return plainWork(job, plan);
   const { jobs } = plan.daySheet;
   const isTold = (each: Job) =>
@@ -99,7 +99,7 @@ function ownWords(job: Job, plan: MealPlan, say: Say): string {
 const ONE_TELLING: ReadonlySet<JobKind> = new Set<JobKind>(['shape', 'cut']);
 
 /** The same for a list that the dish cards stand beside. */
-export function jobBrief(job: Job, plan: MealPlan, say: Say): string {
+export function jobBrief(job: Job, plan: MealDay, say: Say): string {
   const part = partOf(job, plan);
   const brief = part === undefined ? undefined : briefWork(job, plan, part);
   const shortSay: Say = { ...say, dish: (id) => shortName(say.dish(id)) };
@@ -111,7 +111,7 @@ export function jobBrief(job: Job, plan: MealPlan, say: Say): string {
 /** `cornbread (gluten-free)` without what stands behind it: the list of dishes says it. */
 export const shortName = (name: string) => name.replace(/ *\([^)]*\)$/, '') || name;
 
-function briefWork(job: Job, plan: MealPlan, { dish, part }: Part): string | undefined {
+function briefWork(job: Job, plan: MealDay, { dish, part }: Part): string | undefined {
   const { coals } = part;
   switch (job.kind) {
     case 'lay-coals':
@@ -163,7 +163,7 @@ interface Part {
   readonly part: LoadPlan;
 }
 
-function partOf(job: Job, plan: MealPlan): Part | undefined {
+function partOf(job: Job, plan: MealDay): Part | undefined {
   for (const dish of plan.dishes) {
     const part = dish.loads.find(({ load }) => load.id === job.load);
     if (part !== undefined) return { dish, part };
@@ -171,7 +171,7 @@ function partOf(job: Job, plan: MealPlan): Part | undefined {
   return undefined;
 }
 
-function ovenWork(job: Job, plan: MealPlan, { dish, part }: Part, say: Say): string | undefined {
+function ovenWork(job: Job, plan: MealDay, { dish, part }: Part, say: Say): string | undefined {
   const { coals } = part;
   const wood = isWood(coals);
   const minute = minuteAsked(job, plan, { dish, part });
@@ -201,7 +201,7 @@ function ovenWork(job: Job, plan: MealPlan, { dish, part }: Part, say: Say): str
 }
 
 /** The minute of the coals that the job was made for; it may stand a little beside it. */
-function minuteAsked(job: Job, plan: MealPlan, { dish, part }: Part): number {
+function minuteAsked(job: Job, plan: MealDay, { dish, part }: Part): number {
   const { minute } = job.values;
   return minute === undefined
     ? job.start - (momentsOf(plan, dish, part).zero ?? job.start)
@@ -217,7 +217,7 @@ const nearest = <Thing extends { readonly minute: number }>(
   minute: number,
 ) => nearestTo(things, minute, (each) => each.minute);
 
-function plainWork(job: Job, plan: MealPlan): string {
+function plainWork(job: Job, plan: MealDay): string {
   switch (job.kind) {
     case 'wash-hands':
       return 'Wash hands, soap and water';

@@ -1,0 +1,68 @@
+// The day of a meal before anyone asks what would help: found, explained, with its doubts.
+
+import { type Notice, notice } from '../notice/notice.ts';
+import { type Attempt, hopelessIn, type TryWish, tryEasing } from './attempt.ts';
+import type { DaySheet, TimetableRequest } from './day-sheet.ts';
+import { dayDoubt, RUNS } from './doubt/doubt.ts';
+import { planNotices } from './plan-notices.ts';
+import { provenTrouble } from './proof.ts';
+import { unplannedNotice } from './unplanned.ts';
+
+export interface FirstOptions extends TryWish {
+  /** Runs of the day with drawn bakes and rises; 0 for none. */
+  readonly doubtRuns?: number;
+}
+
+/** The sheet without advice: a late one says that advice was not looked for yet. */
+export function firstSheet(request: TimetableRequest, options: FirstOptions): DaySheet {
+  if (request.camp.hands.length === 0) return withoutHands();
+  if (request.dishes.length === 0) return emptySheet([]);
+  const best = tryEasing(request, options);
+  const aside = hopelessIn(request, best);
+  if (aside === undefined) return sheetOf(request, best, options);
+  const dishes = request.dishes.filter((work) => work.dish.id !== aside.dish);
+  const rest = firstSheet({ ...request, dishes }, options);
+  const status = rest.status === 'planned' ? 'late' : rest.status;
+  const notices = [unplannedNotice(aside), ...rest.notices];
+  return { ...rest, status, isAdvicePending: true, notices };
+}
+
+/** An attempt as the sheet that a cook reads. */
+export function sheetOf(request: TimetableRequest, best: Attempt, options: FirstOptions): DaySheet {
+  const { doubtRuns = RUNS, seed = 1 } = options;
+  const { day, found, laid, extra, unwashed } = best;
+  const isLate = found.status === 'late';
+  const proven = isLate ? provenTrouble(request) : [];
+  const { servings, jobs } = laid;
+  return {
+    status: proven.length > 0 ? 'impossible' : isLate ? 'late' : 'planned',
+    ...laid,
+    advice: [],
+    ...(isLate ? { isAdvicePending: true } : {}),
+    ...(proven.length > 0 ? { proven } : {}),
+    ...(doubtRuns > 0
+      ? { doubt: dayDoubt(request, day, found.plan, { seed, runs: doubtRuns }) }
+      : {}),
+    notices: [
+      ...planNotices({ request, day, plan: found.plan, servings, jobs, unwashed }),
+      ...extra,
+      ...day.notices,
+    ],
+  };
+}
+
+const withoutHands = (): DaySheet => ({
+  ...emptySheet([notice('TIMETABLE_NO_HANDS', 'stop')]),
+  status: 'impossible',
+});
+
+const emptySheet = (notices: readonly Notice[]): DaySheet => ({
+  status: 'planned',
+  jobs: [],
+  spans: [],
+  lightings: [],
+  lit: [],
+  servings: [],
+  advice: [],
+  notices,
+});
