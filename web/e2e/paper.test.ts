@@ -1,6 +1,7 @@
 // The app's own print, as a browser puts it on paper: sheets that must fit a board or a pocket stay
 // within their pages, on Letter and on A4.
 
+import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { describeApp, desk, freshPage, openSheet, settledSheet } from './harness.ts';
 
@@ -21,14 +22,17 @@ const MOST_PAGES = [
 const PAPERS = ['Letter', 'A4'] as const;
 
 describeApp('on paper', (app) => {
-  it('keeps each sheet of a camp within its pages', async () => {
+  const openTrailCrew = async () => {
     const page = await freshPage(app.browser, desk);
     await page.goto(`${app.address}/camps`);
-    await page
-      .getByRole('link', { name: /trail crew/i })
-      .first()
-      .click();
+    const link = page.getByRole('link', { name: /trail crew/i });
+    await link.first().click();
     await settledSheet(page);
+    return page;
+  };
+
+  it('keeps each sheet of a camp within its pages', async () => {
+    const page = await openTrailCrew();
     const tooLong: string[] = [];
     for (const [name, most] of MOST_PAGES) {
       await openSheet(page, name);
@@ -39,7 +43,35 @@ describeApp('on paper', (app) => {
     }
     expect(tooLong).toEqual([]);
   });
+
+  it('cuts no word off a pocket card, and lays no text of a dish card over another', async () => {
+    const page = await openTrailCrew();
+    await openOnPaper(page, 'Pocket cards');
+    const cut = await page
+      .locator('.sheet-card')
+      .evaluateAll((cards) =>
+        cards
+          .filter((card) => card.clientHeight < card.scrollHeight)
+          .map((card) => card.querySelector('h3')?.textContent),
+      );
+    expect(cut).toEqual([]);
+    await openOnPaper(page, 'Mountain round loaf');
+    const boxes = await page
+      .locator('.sheet-laid > :is(.sheet-text, .sheet-placement)')
+      .evaluateAll((texts) => texts.map((text) => text.getBoundingClientRect().toJSON()));
+    expect(boxes.length).toBeGreaterThan(1);
+    boxes.sort((one, other) => one.top - other.top);
+    for (const [index, { top }] of boxes.slice(1).entries())
+      expect(top).toBeGreaterThanOrEqual(boxes[index].bottom - 1);
+  });
 });
+
+/** Sheets are chosen on the screen: paper has no choices. */
+async function openOnPaper(page: Page, name: string): Promise<void> {
+  await page.emulateMedia({ media: 'screen' });
+  await openSheet(page, name);
+  await page.emulateMedia({ media: 'print' });
+}
 
 /** The browser writes one plain object for each page of a PDF. */
 const pagesIn = (pdf: Buffer): number =>
