@@ -334,6 +334,24 @@ describeApp('the app', (app) => {
     expect(all).toBeLessThanOrEqual(MOST_SCRIPT_BYTES);
   });
 
+  it('says so where a part of the app does not come over the network, and draws the rest', async () => {
+    const page = await freshPage(app.browser, desk);
+    await page.route(/\/assets\/CampsPage/, (route) => route.abort());
+    await page.goto(`${app.address}/camps`);
+    await page
+      .getByRole('alert')
+      .getByText(/did not come over the network/)
+      .waitFor();
+    await page.unroute(/\/assets\/CampsPage/);
+    await page.getByRole('link', { name: 'Tonight' }).first().click();
+    await page.getByRole('radio', { name: 'Round loaf' }).waitFor();
+    await page.getByRole('link', { name: 'Camps' }).click();
+    await page
+      .getByRole('link', { name: /trail crew/i })
+      .first()
+      .waitFor();
+  });
+
   it('sends a camp nowhere until the cook asks, and then only to its own server', async () => {
     const page = await freshPage(app.browser, desk);
     const sent: string[] = [];
