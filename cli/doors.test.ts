@@ -291,6 +291,21 @@ describe('emberwright left', () => {
     expect(flat).not.toMatch(UNSAYABLE);
   });
 
+  it('lays what the dish bears, says what is left over, and holds no heat that it does not reach', () => {
+    const hot = ['--coals', '30', '--age', '15', '--iron', '350 F', '--wind', '0 m/s'];
+    const { flat } = command('left', '--oven', '10 in', ...hot);
+    for (const [, degrees] of flat.matchAll(/Hottest (\d+) °F/g))
+      expect(Number(degrees)).toBeLessThanOrEqual(475); // the charts' very hot, and a step
+    expect(flat).toMatch(/Left over \d+: with more it gets too hot/);
+    expect(flat).toMatch(/Enough for .*(biscuit|quick bread)/);
+    for (const oven of ['12 in', '8 in'])
+      expect(command('left', '--oven', oven, '--coals', '70', '--age', '15').flat).toMatch(
+        /Left over \d+: more do not lie flat, heaped ones roll off/,
+      );
+    expect(flat).not.toMatch(/Holds/);
+    expect(flat).toMatch(/Within a step of/);
+  });
+
   it('says what more and fresher coals are enough for, and shovels for wood', () => {
     const many = command('left', ...TWELVE, '--coals', '40', '--age', '15', '--wind', '0 m/s');
     expect(many.out).toMatch(/Enough for +.*(bread|biscuit|stew|cobbler|fruit)/);

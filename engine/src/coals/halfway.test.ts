@@ -10,6 +10,7 @@ import { ovenBody } from './geometry.ts';
 import { judgeLayout, type LayoutQuestion } from './judge-layout.ts';
 import { rescue, type Symptom } from './rescue.ts';
 import { sideEffect, sideSight } from './rescue-side.ts';
+import { coalWidth, roomFor } from './room.ts';
 import { simpleLoad } from './simple-load.ts';
 import { type CoalsLeft, whatCanIDoWith } from './with-these-coals.ts';
 
@@ -178,13 +179,48 @@ describe('the coals that are left', () => {
   });
 
   it('are shared as each method wants, every coal once (splitByMethod)', () => {
-    for (const way of left(22).ways) expect(way.above + way.below).toBe(22);
+    for (const way of left(22).ways) expect(way.above + way.below + way.leftOver).toBe(22);
     expect(left(24).ways.find((way) => way.method === 'bake')?.above).toBe(16);
   });
 
   it('bake bread with a good set, and nothing once they are ash', () => {
     expect(left(40).ways.flatMap((way) => way.kinds)).toContain('yeast-bread');
     expect(codes(left(22, 120))).toEqual(['COALS_NO_FIRE']);
+  });
+
+  it('are left over where more would burn the food or do not lie flat (hot is 450 F on the charts)', () => {
+    const step = 14; // one step of the charts
+    for (const [pieces, inches] of [
+      [30, 10],
+      [40, 12],
+      [22, 8],
+      [60, 12],
+    ] as const) {
+      const { oven, air, place, screened, fuel } = coalRequest({ inches, wind: 0 });
+      const site = { oven, air, place, screened, fuel, pieces, litMinutesAgo: minutes(15) };
+      for (const ironNow of [undefined, fromFahrenheit(350)]) {
+        const iron = ironNow === undefined ? {} : { ironNow };
+        const { ways } = held(whatCanIDoWith({ ...site, ...iron }));
+        const room = roomFor(ovenBody(oven), oven.diameter, coalWidth(fuel));
+        for (const way of ways) {
+          expect(way.above + way.below + way.leftOver).toBe(pieces);
+          expect(way.above).toBeLessThanOrEqual(room.lidAll);
+          expect(way.below).toBeLessThanOrEqual(room.floorAll);
+          expect(way.why === undefined).toBe(way.leftOver === 0);
+          if (way.method !== 'keep-warm')
+            expect(way.hottest).toBeLessThanOrEqual(fromFahrenheit(450) + step);
+          if (way.kinds.includes('yeast-bread') && !way.kinds.includes('biscuit'))
+            expect(way.hottest).toBeLessThanOrEqual(fromFahrenheit(400) + step);
+          for (const { oven: heat } of way.heats)
+            expect(way.hottest).toBeGreaterThanOrEqual(heat - step);
+        }
+        const warm = ways.find((way) => way.method === 'keep-warm');
+        if (ironNow === undefined)
+          expect(warm?.hottest).toBeLessThanOrEqual(fromFahrenheit(200) + step);
+        // Common practice, no source: three or four on the lid keep a dish warm; never thirty.
+        else expect(warm?.above).toBeLessThan(pieces / 2);
+      }
+    }
   });
 
   it('hold a lower heat for longer than a higher one', () => {

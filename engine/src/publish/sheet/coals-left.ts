@@ -31,18 +31,24 @@ export function coalsLeftSheet(asked: CoalsLeftAsked, say: Say): SheetDocument {
 
 function wayBlocks(way: Possibility, { fuel }: Door, say: Say): readonly Block[] {
   return [
-    { type: 'heading', text: WAY[way.method] ?? sentenceCase(way.method) },
+    {
+      type: 'heading',
+      text: (way.heat ? HEAT_OF[way.heat] : WAY[way.method]) ?? sentenceCase(way.method),
+    },
     {
       type: 'facts',
       rows: [
         { label: 'Lay', value: laidPhrase(way, fuel) },
         { label: 'Hottest', value: say.oven(way.hottest) },
-        { label: 'Holds', value: heldPhrase(way, say) },
+        { label: 'Within a step of', value: heldPhrase(way, say) },
         { label: 'Enough for', value: kindsPhrase(way) },
+        ...(way.leftOver === 0 ? [] : [{ label: 'Left over', value: overPhrase(way, fuel) }]),
       ],
     },
   ];
 }
+
+const HEAT_OF = { hot: 'To bake hot', medium: 'To bake' } as const;
 
 const WAY: Readonly<Partial<Record<Possibility['method'], string>>> = {
   bake: 'To bake',
@@ -50,6 +56,14 @@ const WAY: Readonly<Partial<Record<Possibility['method'], string>>> = {
   simmer: 'To simmer a pot',
   'keep-warm': 'To keep food warm',
 };
+
+const overPhrase = ({ leftOver, why }: Possibility, fuel: Door['fuel']) =>
+  `${coalsWord(leftOver, fuel)}: ${WHY_NOT[why ?? 'burns']}`;
+
+const WHY_NOT = {
+  burns: 'with more it gets too hot; keep them to add as these fade',
+  'no-room': 'more do not lie flat, heaped ones roll off; keep them to add as these fade',
+} as const;
 
 const heldPhrase = ({ heats }: Possibility, say: Say) => {
   if (heats.length === 0) return 'no heat that a dish asks for';
