@@ -1,4 +1,5 @@
 // What has to be said beside the counts of one plan.
+// Source: splitByMethod for the share below a bread; from when on a thing is worth a word: ours.
 
 import { isRefusal, type Notice, type NoticeValues, notice } from '../notice/notice.ts';
 import { minutes } from '../quantity/unit.ts';
