@@ -5,15 +5,17 @@ import { spawnSync } from 'node:child_process';
 import { bakeLoafBench } from './bake-loaf.ts';
 import { bigFeedBench } from './big-feed.ts';
 import { formulaEditBench } from './formula-edit.ts';
+import { mealsBench } from './meals.ts';
 import { ovenRunBench } from './oven-run.ts';
 import { planCampBench } from './plan-camp.ts';
 import { platesBench } from './plates.ts';
 import { projectsBench } from './projects.ts';
 import { settleBench } from './settle.ts';
 
-const benches: Readonly<Record<string, () => void>> = {
+const benches: Readonly<Record<string, () => void | Promise<void>>> = {
   'formula-edit': formulaEditBench,
   'bake-loaf': bakeLoafBench,
+  meals: mealsBench,
   'oven-run': ovenRunBench,
   'plan-camp': planCampBench,
   'big-feed': bigFeedBench,
@@ -26,7 +28,7 @@ const wanted = process.argv[2];
 const bench = wanted === undefined ? undefined : benches[wanted];
 if (bench !== undefined) {
   process.stdout.write(`\n${wanted}\n`);
-  bench();
+  await bench();
 } else if (wanted === undefined) {
   // Each in a process of its own: what one has made the compiler expect would slow the next.
   for (const name of Object.keys(benches)) {

@@ -7,6 +7,8 @@ import type { Problem, Seat, Task } from './problem.ts';
 /** No room. */
 export const NOWHERE = Number.NEGATIVE_INFINITY;
 
+const NOBODY: readonly number[] = [];
+
 /** Work to be fitted in: a task, or the work of a batch. */
 export type Work = Pick<Task, 'minutes' | 'seats' | 'takes' | 'team'>;
 
@@ -20,12 +22,15 @@ export class Board {
   isOvertime = false;
   readonly #unitLoad: number[];
   readonly #pools: PoolGrid;
-  readonly #teamUnit = new Map<string, Map<number, number>>();
+  readonly #teamUnit = new Map<string, Int32Array>();
+  /** Crews of one, made once. */
+  readonly #alone: readonly (readonly number[])[];
 
   constructor(problem: Problem) {
     this.problem = problem;
     this.#length = problem.to - problem.from;
     this.#unitLoad = problem.units.map(() => 0);
+    this.#alone = problem.units.map((_, unit) => [unit]);
     const capacities = problem.pools.map((pool) => pool.capacity);
     this.#pools = new PoolGrid(capacities, problem);
     this.#unitBusy = problem.units.map(() => new Uint8Array(this.#length));
@@ -52,7 +57,8 @@ export class Board {
         this.#seatsBefore(work, crew, start),
       );
       if (next === start) {
-        if (this.crewAt(work, crew, start) !== undefined) return start;
+        // One seat alone: that a unit is free was just seen.
+        if (crew.length < 2 || this.crewAt(work, crew, start) !== undefined) return start;
         start -= 1;
       } else start = next;
     }
@@ -75,8 +81,28 @@ export class Board {
 
   /** A different free unit for each seat, or undefined. Prefers the team's own, then the idle. */
   crewAt(work: Work, crew: readonly Seat[], start: number): readonly number[] | undefined {
+    if (crew.length === 0) return NOBODY;
+    if (crew.length === 1) {
+      const unit = this.#bestFree(work, crew[0]!, start);
+      return unit < 0 ? undefined : this.#alone[unit]!;
+    }
     const taken: number[] = [];
     return this.#fillSeats(work, crew, { start, seat: 0 }, taken) ? taken : undefined;
+  }
+
+  /** The free unit that is liked best for a seat; -1 if none is free. */
+  #bestFree(work: Work, seat: Seat, start: number): number {
+    let best = -1;
+    let least = Number.POSITIVE_INFINITY;
+    for (let at = 0; at < seat.length; at += 1) {
+      const unit = seat[at]!;
+      if (!this.#isUnitFree(unit, start, work.minutes)) continue;
+      const score = this.#scoreOf(work, { unit, at, start });
+      if (score >= least) continue;
+      least = score;
+      best = unit;
+    }
+    return best;
   }
 
   isPoolFree(pool: number, from: number, to: number): boolean {
@@ -118,9 +144,12 @@ export class Board {
 
   #remember(team: string | undefined, unit: number, sign: number): void {
     if (team === undefined) return;
-    const counts = this.#teamUnit.get(team) ?? new Map<number, number>();
-    counts.set(unit, (counts.get(unit) ?? 0) + sign);
-    this.#teamUnit.set(team, counts);
+    let counts = this.#teamUnit.get(team);
+    if (counts === undefined) {
+      counts = new Int32Array(this.problem.units.length);
+      this.#teamUnit.set(team, counts);
+    }
+    counts[unit] = counts[unit]! + sign;
   }
 
   #isBlocked(unit: number, at: number): boolean {
@@ -186,17 +215,23 @@ export class Board {
    * weighing as much as a quarter hour of work.
    * @tuned by eye on two made-up meals; it buys fewer hand-overs, nothing rests on it
    */
+  #scoreOf(work: Work, at: { readonly unit: number; readonly at: number; readonly start: number }) {
+    const { unit, start } = at;
+    let score = this.#unitLoad[unit]! + 15 * at.at;
+    if (this.isOvertime && !this.isThere(unit, start, work.minutes)) score += 10_000;
+    if (work.team === undefined) return score;
+    const own = this.#teamUnit.get(work.team);
+    return own !== undefined && own[unit]! > 0 ? score - 600 : score;
+  }
+
   #byLiking(
     free: readonly number[],
     wish: { readonly seat: Seat; readonly work: Work; readonly start: number },
   ): readonly number[] {
     const { seat, work, start } = wish;
-    const own = work.team === undefined ? undefined : this.#teamUnit.get(work.team);
-    const score = (unit: number) =>
-      this.#unitLoad[unit]! +
-      15 * seat.indexOf(unit) -
-      ((own?.get(unit) ?? 0) > 0 ? 600 : 0) +
-      (this.isOvertime && !this.isThere(unit, start, work.minutes) ? 10_000 : 0);
-    return [...free].sort((a, b) => score(a) - score(b));
+    const scores = new Map(
+      free.map((unit) => [unit, this.#scoreOf(work, { unit, at: seat.indexOf(unit), start })]),
+    );
+    return [...free].sort((a, b) => scores.get(a)! - scores.get(b)!);
   }
 }

@@ -20,8 +20,20 @@ export function groupBounds(
 ): Bounds {
   const count = net.members.length;
   const bounds = { soonest: new Float64Array(count), latest: new Float64Array(count) };
-  net.members.forEach((index, local) => {
-    const task = problem.tasks[index]!;
+  fillBounds(problem, net, starts, { ...wish, into: bounds });
+  return bounds;
+}
+
+/** The same into arrays at hand. */
+export function fillBounds(
+  problem: Problem,
+  net: GroupNet,
+  starts: readonly (number | undefined)[],
+  wish: BoundsWish & { readonly into: Bounds },
+): void {
+  const bounds = wish.into;
+  for (let local = 0; local < net.members.length; local += 1) {
+    const task = problem.tasks[net.members[local]!]!;
     const due =
       task.due === undefined || wish.late === undefined ? undefined : task.due + wish.late;
     const exact = task.fixed ?? due;
@@ -31,22 +43,24 @@ export function groupBounds(
       task.latest ?? problem.to,
       wish.caps[local]!,
     );
-  });
+  }
   boundByOthers(net, starts, bounds);
   spread(net, bounds);
-  return bounds;
 }
 
 /** Leaves room for groups not placed yet, as far as the group's own bounds allow. */
 export function heedHints(net: GroupNet, bounds: Bounds, late: number): void {
-  net.hints.forEach((hint, local) => {
-    const wanted = Math.max(bounds.soonest[local]!, hint + late);
+  for (let local = 0; local < net.count; local += 1) {
+    const wanted = Math.max(bounds.soonest[local]!, net.hints[local]! + late);
     bounds.latest[local] = Math.min(bounds.latest[local]!, wanted);
-  });
+  }
 }
 
-export function isOpen(bounds: Bounds): boolean {
-  return bounds.soonest.every((soonest, local) => soonest <= bounds.latest[local]!);
+export function isOpen({ soonest, latest }: Bounds): boolean {
+  for (let local = 0; local < soonest.length; local += 1) {
+    if (soonest[local]! > latest[local]!) return false;
+  }
+  return true;
 }
 
 function boundByOthers(
@@ -69,15 +83,18 @@ function boundByOthers(
   }
 }
 
-function spread(net: GroupNet, bounds: Bounds): void {
-  const count = net.members.length;
-  const soonest = Float64Array.from(bounds.soonest);
-  const latest = Float64Array.from(bounds.latest);
-  for (let i = 0; i < count; i += 1) {
-    for (let j = 0; j < count; j += 1) {
-      const apart = net.paths[i * count + j]!;
-      bounds.soonest[j] = Math.max(bounds.soonest[j]!, soonest[i]! + apart);
-      bounds.latest[i] = Math.min(bounds.latest[i]!, latest[j]! - apart);
+/** In place: the paths are closed, so that a bound already tightened tightens no other further. */
+function spread({ inward, onward, count }: GroupNet, { soonest, latest }: Bounds): void {
+  for (let local = 0; local < count; local += 1) {
+    const before = inward[local]!;
+    for (let at = 0; at < before.tasks.length; at += 1) {
+      const least = soonest[before.tasks[at]!]! + before.leasts[at]!;
+      if (least > soonest[local]!) soonest[local] = least;
+    }
+    const after = onward[local]!;
+    for (let at = 0; at < after.tasks.length; at += 1) {
+      const most = latest[after.tasks[at]!]! - after.leasts[at]!;
+      if (most < latest[local]!) latest[local] = most;
     }
   }
 }

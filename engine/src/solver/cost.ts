@@ -13,21 +13,26 @@ const LEFT = 900;
 const FIRST_BATCH = 2;
 const BATCH = 5;
 const HAND_OVER = 3;
+/** A minute that something made waits longer than is liked, and than is well, for each use of it. */
+const OLD = 1;
+const TOO_OLD = 10;
 /** A minute more than wanted between one upkeep and the next. */
 const UNKEPT = 10;
 
 /** Price of a plan; less is better. */
 export function costOf(problem: Problem, plan: Plan): number {
-  const waits = problem.prices.reduce((sum, each) => {
+  let waits = 0;
+  for (const each of problem.prices) {
     const from = plan.starts[each.from];
     const to = plan.starts[each.to];
-    return from === undefined || to === undefined ? sum : sum + each.price * (to - from);
-  }, 0);
+    if (from !== undefined && to !== undefined) waits += each.price * (to - from);
+  }
   return (
     costOfTrouble(problem, plan) +
     LEFT * plan.left.length +
     waits +
     batchPrice(problem, plan) +
+    agePrice(problem, plan) +
     UNKEPT * unkeptMinutes(problem, plan) +
     HAND_OVER * handOvers(problem, plan)
   );
@@ -46,7 +51,9 @@ export function costOfTrouble(problem: Problem, plan: Pick<Plan, 'lateBy' | 'bro
   return late + broken;
 }
 
-function unkeptMinutes(problem: Problem, plan: Plan): number {
+/** Minutes more than wanted from one upkeep to the next, over all. */
+export function unkeptMinutes(problem: Problem, plan: Plan): number {
+  if (plan.upkeeps.length === 0 && !problem.stores.some((store) => store.upkeep)) return 0;
   const most = Math.min(...problem.stores.map((store) => store.upkeep?.most ?? Infinity));
   return upkeepGaps(problem, plan).reduce((sum, gap) => sum + Math.max(0, gap - most), 0);
 }
@@ -57,14 +64,59 @@ function batchPrice(problem: Problem, plan: Plan): number {
   return FIRST_BATCH * (problem.to - first) + BATCH * plan.batches.length;
 }
 
-function handOvers(problem: Problem, plan: Plan): number {
-  const byTeam = new Map<string, Set<number>>();
-  problem.tasks.forEach((task, index) => {
-    const unit = plan.crews[index]?.[0];
-    if (task.team === undefined || unit === undefined) return;
-    byTeam.set(task.team, (byTeam.get(task.team) ?? new Set()).add(unit));
+function agePrice(problem: Problem, plan: Plan): number {
+  let price = 0;
+  for (const batch of plan.batches) {
+    const store = problem.stores[batch.store]!;
+    for (const { use } of batch.uses) {
+      const { task, waitMost, waitWell = waitMost } = store.uses[use]!;
+      const wait = (plan.starts[task] ?? batch.readyAt) - batch.readyAt;
+      price += OLD * Math.max(0, wait - store.waitLiked) + TOO_OLD * Math.max(0, wait - waitWell);
+    }
+  }
+  return price;
+}
+
+/** Units that fill the first seats of a team, less one, over all teams. */
+function handOvers(problem: Problem, { crews }: Plan): number {
+  const { count, teamOf } = teamsOf(problem);
+  const units = problem.units.length;
+  const isSeen = new Uint8Array(count * units);
+  let seen = 0;
+  let teams = 0;
+  for (let task = 0; task < teamOf.length; task += 1) {
+    const team = teamOf[task]!;
+    const unit = crews[task]?.[0];
+    if (team < 0 || unit === undefined || isSeen[team * units + unit] === 1) continue;
+    isSeen[team * units + unit] = 1;
+    seen += 1;
+  }
+  for (let team = 0; team < count; team += 1) {
+    if (isSeen.subarray(team * units, (team + 1) * units).includes(1)) teams += 1;
+  }
+  return seen - teams;
+}
+
+interface Teams {
+  readonly count: number;
+  /** By task; -1: none. */
+  readonly teamOf: Int32Array;
+}
+
+const teamsByProblem = new WeakMap<Problem, Teams>();
+
+/** Worked out once for each problem: a search prices a plan many thousand times. */
+function teamsOf(problem: Problem): Teams {
+  const known = teamsByProblem.get(problem);
+  if (known !== undefined) return known;
+  const names = new Map<string, number>();
+  const teamOf = Int32Array.from(problem.tasks, ({ team }) => {
+    if (team === undefined) return -1;
+    const index = names.get(team) ?? names.size;
+    names.set(team, index);
+    return index;
   });
-  let count = 0;
-  for (const units of byTeam.values()) count += units.size - 1;
-  return count;
+  const teams = { count: names.size, teamOf };
+  teamsByProblem.set(problem, teams);
+  return teams;
 }

@@ -125,6 +125,36 @@ function finish(draft: Draft, wish: DecodeWish, late: readonly number[]): Decode
   return { plan: planFrom(draft), squeaky, attempts: draft.attempts };
 }
 
+/** What can wait placed beside what stands, as a plan; the draft is left as it was. */
+export function finishedPlan(draft: Draft): Plan {
+  const { left, broken, upkeeps } = draft;
+  const before = { left: left.length, broken: broken.length };
+  const early = draft.problem.groups.flatMap((group, at) =>
+    group.towards === 'early' ? [at] : [],
+  );
+  draft.upkeeps = placeUpkeeps(draft.board, draft.starts, draft.batches);
+  for (const group of early) placeSoon(draft, group);
+  const plan = copyOf(planFrom(draft));
+  for (const group of early) unplace(draft, group);
+  for (const { store, start, crew } of draft.upkeeps) {
+    const { minutes, seats } = draft.problem.stores[store]!.upkeep!;
+    draft.board.mark({ minutes, seats, takes: [], team: 'upkeep' }, crew, start, -1);
+  }
+  draft.upkeeps = upkeeps;
+  left.length = before.left;
+  broken.length = before.broken;
+  return plan;
+}
+
+const copyOf = (plan: Plan): Plan => ({
+  ...plan,
+  starts: [...plan.starts],
+  crews: [...plan.crews],
+  lateBy: [...plan.lateBy],
+  left: [...plan.left],
+  broken: [...plan.broken],
+});
+
 /** Work outside hours, once for each task, and for a batch at its first use. */
 function declareOvertime(draft: Draft): void {
   const { board, problem } = draft;

@@ -3,12 +3,16 @@
 import { Board } from './board.ts';
 import type { GroupNet } from './net.ts';
 import type { Batch, Broken, Plan, Problem, Upkeep } from './problem.ts';
+import type { Bounds } from './serial.ts';
+import type { SupplyGuide } from './supply.ts';
 
 export interface Draft {
   readonly problem: Problem;
   readonly nets: readonly GroupNet[];
   /** Tasks that must be done by the same unit as this one. */
   readonly followers: ReadonlyMap<number, readonly number[]>;
+  /** By group: what a pass writes on, so that it need not be made anew. */
+  readonly scratch: readonly Scratch[];
   readonly board: Board;
   readonly starts: (number | undefined)[];
   readonly crews: (readonly number[])[];
@@ -19,8 +23,25 @@ export interface Draft {
   upkeeps: readonly Upkeep[];
   /** Uses that were given up as not to be supplied; declared, and not tried again. */
   readonly unsupplied: Set<number>;
+  /** What a search wants tried; absent where groups are simply placed in order. */
+  guide?: Guide;
   /** Placings of one group tried so far: what work is counted in. */
   attempts: number;
+}
+
+export interface Scratch {
+  readonly bounds: Bounds;
+  readonly caps: Float64Array;
+  readonly floors: Float64Array;
+  readonly room: Float64Array;
+  readonly order: Int32Array;
+}
+
+export interface Guide extends SupplyGuide {
+  /** By task: starts no later than this, unless it has to. */
+  readonly caps: Float64Array;
+  /** By task: the unit that takes its first seat, if it may; -1: whoever is free. */
+  readonly units: Int32Array;
 }
 
 export function newDraft(problem: Problem, nets: readonly GroupNet[]): Draft {
@@ -28,6 +49,7 @@ export function newDraft(problem: Problem, nets: readonly GroupNet[]): Draft {
     problem,
     nets,
     followers: followersIn(problem),
+    scratch: nets.map(({ count }) => scratchFor(count)),
     board: new Board(problem),
     starts: problem.tasks.map(() => undefined),
     crews: problem.tasks.map(() => []),
@@ -40,6 +62,14 @@ export function newDraft(problem: Problem, nets: readonly GroupNet[]): Draft {
     attempts: 0,
   };
 }
+
+const scratchFor = (count: number): Scratch => ({
+  bounds: { soonest: new Float64Array(count), latest: new Float64Array(count) },
+  caps: new Float64Array(count),
+  floors: new Float64Array(count),
+  room: new Float64Array(count),
+  order: new Int32Array(count),
+});
 
 export function planFrom(draft: Draft): Plan {
   const { starts, crews, batches, upkeeps, lateBy, left, broken } = draft;

@@ -2,8 +2,8 @@
 // as late as there is room; on a broken lag the binding task is pulled earlier and all is redone.
 
 import { NOWHERE } from './board.ts';
-import { groupBounds, heedHints, isOpen } from './bounds.ts';
-import { type Draft, suppliedStarts, unplace } from './draft.ts';
+import { fillBounds, heedHints, isOpen } from './bounds.ts';
+import { type Draft, type Scratch, suppliedStarts, unplace } from './draft.ts';
 import type { GroupNet } from './net.ts';
 import type { Hold, Seat, Task } from './problem.ts';
 import { type Bounds, type Outcome, type Pull, type Room, serialPass } from './serial.ts';
@@ -30,13 +30,15 @@ type Order = 'latest' | 'tightest';
 
 function tryPlacing(draft: Draft, group: number, wish: PlaceWish, by: Order): boolean {
   const net = draft.nets[group]!;
-  const caps = new Float64Array(net.members.length).fill(Number.POSITIVE_INFINITY);
+  const scratch = draft.scratch[group]!;
+  const { bounds, caps } = scratch;
+  caps.fill(Number.POSITIVE_INFINITY);
   for (let pulls = 0; pulls <= wish.pulls; pulls += 1) {
-    const bounds = groupBounds(draft.problem, net, draft.starts, { late: wish.late, caps });
+    fillBounds(draft.problem, net, draft.starts, { late: wish.late, caps, into: bounds });
     const isLost = !draft.board.isOvertime && !isInHours(net, bounds);
     if (!isOpen(bounds) || isLost) return false;
     draft.attempts += 1;
-    const attempt = attemptGroup(draft, net, bounds, { ...wish, by });
+    const attempt = attemptGroup(draft, net, scratch, { ...wish, by });
     const outcome = attempt === 'placed' ? resupply(draft, net) : attempt;
     if (outcome === 'placed') return true;
     const pulled = outcome === 'stuck' ? undefined : draft.starts[net.members[outcome.local]!];
@@ -47,26 +49,43 @@ function tryPlacing(draft: Draft, group: number, wish: PlaceWish, by: Order): bo
   return false;
 }
 
-const isInHours = (net: GroupNet, bounds: Bounds) =>
-  bounds.soonest.every((soonest, local) => soonest <= net.hours[local]!);
+function isInHours(net: GroupNet, { soonest }: Bounds): boolean {
+  for (let local = 0; local < net.count; local += 1) {
+    if (soonest[local]! > net.hours[local]!) return false;
+  }
+  return true;
+}
 
 function attemptGroup(
   draft: Draft,
   net: GroupNet,
-  bounds: Bounds,
+  { bounds, floors, order, room }: Scratch,
   wish: PlaceWish & { readonly by: Order },
 ): Outcome {
-  const floors = Float64Array.from(bounds.soonest);
-  const room = net.members.map((_, local) => bounds.latest[local]! - bounds.soonest[local]!);
+  floors.set(bounds.soonest);
+  const isTightest = wish.by === 'tightest';
+  for (let local = 0; local < net.count; local += 1) {
+    room[local] = isTightest ? bounds.latest[local]! - bounds.soonest[local]! : 0;
+  }
   heedHints(net, bounds, wish.late);
   holdBack(draft, net, bounds, wish.offset);
-  const order = net.members
-    .map((_, local) => local)
-    .sort((a, b) => {
-      const tighter = wish.by === 'tightest' ? room[a]! - room[b]! : 0;
-      return tighter || bounds.latest[b]! - bounds.latest[a]! || b - a;
-    });
+  sortInto(order, room, bounds.latest);
   return serialPass(net, bounds, { order, floors, room: roomOn(draft, net) });
+}
+
+/** Least room first, then the latest, then the last of the list. */
+function sortInto(order: Int32Array, room: Float64Array, latest: Float64Array): void {
+  for (let local = 0; local < order.length; local += 1) {
+    let at = local;
+    for (; at > 0; at -= 1) {
+      const other = order[at - 1]!;
+      const isBefore =
+        room[other]! - room[local]! || latest[local]! - latest[other]! || local - other;
+      if (isBefore <= 0) break;
+      order[at] = other;
+    }
+    order[at] = local;
+  }
 }
 
 /** The board as what a pass fills: hands, pools, holds. */
@@ -84,12 +103,16 @@ function roomOn(draft: Draft, net: GroupNet): Room {
 }
 
 function holdBack(draft: Draft, net: GroupNet, bounds: Bounds, offset: number): void {
-  if (offset === 0) return;
-  net.members.forEach((index, local) => {
+  const { guide } = draft;
+  if (offset === 0 && guide === undefined) return;
+  for (let local = 0; local < net.count; local += 1) {
+    const index = net.members[local]!;
     const task = draft.problem.tasks[index]!;
-    if (task.due !== undefined || task.fixed !== undefined) return;
-    bounds.latest[local] = Math.max(bounds.soonest[local]!, bounds.latest[local]! - offset);
-  });
+    if (task.due !== undefined || task.fixed !== undefined) continue;
+    const cap = guide?.caps[index] ?? Number.POSITIVE_INFINITY;
+    const wanted = Math.min(cap, bounds.latest[local]! - offset);
+    bounds.latest[local] = Math.max(bounds.soonest[local]!, wanted);
+  }
 }
 
 function startFor(
@@ -101,7 +124,8 @@ function startFor(
   const index = net.members[local]!;
   const task = draft.problem.tasks[index]!;
   const crew = seatsOf(draft, index, task);
-  const aimed = aimOf(net, bounds, task, local);
+  const isHeldBack = draft.guide !== undefined && draft.guide.caps[index]! < Infinity;
+  const aimed = isHeldBack ? undefined : aimOf(net, bounds, task, local);
   if (aimed !== undefined && fitsAt(draft, net, { index, crew, start: aimed })) return aimed;
   let ceiling = bounds.latest[local]!;
   while (ceiling >= floor) {
@@ -162,8 +186,10 @@ export function seatsOf(draft: Draft, index: number, task: Task): readonly Seat[
   const named = task.sameAs === undefined ? undefined : draft.crews[task.sameAs]?.[0];
   const followers = draft.followers.get(index) ?? [];
   const follower = followers.find((each) => draft.crews[each]?.[0] !== undefined);
-  const unit = named ?? (follower === undefined ? undefined : draft.crews[follower]![0]);
-  if (unit === undefined || task.seats.length === 0) return task.seats;
+  const bound = named ?? (follower === undefined ? undefined : draft.crews[follower]![0]);
+  const unit = bound ?? draft.guide?.units[index] ?? -1;
+  if (unit < 0 || task.seats.length === 0) return task.seats;
+  if (bound === undefined && !task.seats[0]!.includes(unit)) return task.seats;
   return [[unit], ...task.seats.slice(1)];
 }
 
@@ -209,7 +235,7 @@ function leastHeld(net: GroupNet, hold: Hold): number {
 function resupply(draft: Draft, net: GroupNet): Outcome {
   if (draft.problem.stores.length === 0) return 'placed';
   markBatches(draft.board, draft.batches, -1);
-  const supply = supplyStores(draft.board, suppliedStarts(draft));
+  const supply = supplyStores(draft.board, suppliedStarts(draft), draft.guide);
   if ('batches' in supply) {
     draft.batches = supply.batches;
     return 'placed';

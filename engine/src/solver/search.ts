@@ -9,9 +9,11 @@ import {
   type DecodeWish,
   decode,
   decodeOnTime,
+  finishedPlan,
   leastLatenesses,
   type Missed,
 } from './decode.ts';
+import { improvePlan } from './improve.ts';
 import { type GroupNet, groupNets } from './net.ts';
 import { firstOrders } from './orders.ts';
 import type { Plan, Problem } from './problem.ts';
@@ -21,6 +23,10 @@ export interface SearchWish {
   readonly seed: number;
   /** Work allowed, in decodes that go through at the first try; one is always made. */
   readonly decodes: number;
+  /** Told of the first plan and of every better one. */
+  readonly onBetter?: (found: Found) => void;
+  /** Asked between steps, after the first plan: what is best by then is the answer. */
+  readonly isStopped?: () => boolean;
 }
 
 export interface Found {
@@ -54,8 +60,8 @@ export function searchPlan(problem: Problem, wish: SearchWish): Found {
   const allowed = leastLatenesses(problem, nets);
   const search = newSearch(problem, nets, { allowed, wish });
   const first = firstOnTime(search);
-  const best = 'plan' in first ? improved(search, first) : leastLate(search, first.order);
-  return foundFrom(search, best);
+  const start = 'plan' in first ? first : leastLate(search, first.order);
+  return foundFrom(search, improved(search, start));
 }
 
 /** Only one that is on time; undefined if none was found, which proves nothing. */
@@ -158,16 +164,26 @@ function tryOnTime(search: Search, wish: DecodeWish): Trial | Missed {
   return { ...outcome, wish, cost: costOf(problem, outcome.plan) };
 }
 
-/** Better in waiting, hand-overs and the like; never later. */
+/** Better in waiting, hand-overs and the like; never later. What is broken stays as it is. */
 function improved(search: Search, first: Trial): Trial {
-  const { problem, wish } = search;
-  const budget = search.attempts + wish.decodes * Math.max(1, problem.groups.length);
-  let best = first;
-  for (let turn = 1; turn < wish.decodes && search.attempts < budget; turn += 1) {
-    const trial = tryOnTime(search, changed(best.wish, search.random));
-    if ('plan' in trial && trial.cost <= best.cost) best = trial;
-  }
-  return best;
+  const { problem, nets, wish, random } = search;
+  const { onBetter, isStopped } = wish;
+  onBetter?.(foundFrom(search, first));
+  if (first.plan.broken.length > 0 || wish.decodes < 2) return first;
+  const each = Math.max(1, problem.groups.length);
+  const decodes = search.decodes;
+  const tell = (plan: Plan, cost: number) =>
+    onBetter?.(foundFrom(search, { ...first, plan, cost }));
+  const made = improvePlan(problem, nets, first.plan, {
+    random,
+    placings: (wish.decodes - 1) * each,
+    finish: finishedPlan,
+    onBetter: tell,
+    ...(isStopped === undefined ? {} : { isStopped }),
+  });
+  search.attempts += made.placings;
+  search.decodes = decodes + Math.ceil(made.placings / each);
+  return { ...first, plan: made.plan, cost: made.cost };
 }
 
 /** Whole plans, late as they are: what squeaks brought to the front, then the other first orders. */

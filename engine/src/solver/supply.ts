@@ -9,6 +9,20 @@ export type Supply =
   /** Task that can't be supplied where it stands. */
   | { readonly shortOf: number };
 
+/** What a search wants tried first; anything may come out all the same. */
+export interface SupplyGuide {
+  /** Batches that stay as they are. */
+  readonly kept: readonly Batch[];
+  /** The ease that is tried before the others. */
+  readonly reach: number;
+  readonly isOld: boolean;
+  readonly isSplit: boolean;
+  /** By store and use: 1 where the use begins a batch of its own. */
+  readonly apart: readonly Uint8Array[];
+  /** By store and use: the unit that makes the batch whose first use it is; -1: whoever is free. */
+  readonly makers: readonly Int32Array[];
+}
+
 interface Draw {
   readonly use: number;
   readonly task: number;
@@ -18,10 +32,15 @@ interface Draw {
 }
 
 /** Batches for all uses placed so far, marked on the board; nothing is marked when short. */
-export function supplyStores(board: Board, starts: readonly (number | undefined)[]): Supply {
-  const batches: Batch[] = [];
+export function supplyStores(
+  board: Board,
+  starts: readonly (number | undefined)[],
+  guide?: SupplyGuide,
+): Supply {
+  const batches: Batch[] = guide === undefined ? [] : [...guide.kept];
+  markBatches(board, batches, 1);
   for (const [index, store] of board.problem.stores.entries()) {
-    const short = supplyAnyway(board, { index, store, starts }, batches);
+    const short = supplyAnyway(board, { index, store, starts, guide }, batches);
     if (short === undefined) continue;
     markBatches(board, batches, -1);
     return { shortOf: short };
@@ -32,28 +51,47 @@ export function supplyStores(board: Board, starts: readonly (number | undefined)
 /** Fresh if it can be; then older; then with what one task uses taken from two batches. */
 function supplyAnyway(
   board: Board,
-  wish: { readonly index: number; readonly store: Store; readonly starts: Starts },
+  wish: {
+    readonly index: number;
+    readonly store: Store;
+    readonly starts: Starts;
+    readonly guide: SupplyGuide | undefined;
+  },
   batches: Batch[],
 ): number | undefined {
   const { store } = wish;
   const uses = store.uses.some((each) => wish.starts[each.task] !== undefined);
   if (!uses) return undefined;
   let short: number | undefined;
-  for (const ease of EASES) {
-    const wait = ease.wait === 'liked' ? store.waitLiked : Number.POSITIVE_INFINITY;
-    const isOld = ease.wait === 'most';
-    short = supplyStore(board, { ...wish, wait, isOld, isSplit: ease.isSplit }, batches);
+  for (const ease of easesFrom(wish.guide)) {
+    const wait = ease.wait === 'liked' ? store.waitLiked : ease.wait;
+    short = supplyStore(board, { ...wish, ...ease, wait }, batches);
     if (short === undefined) return undefined;
   }
   return short;
 }
 
-const EASES = [
-  { wait: 'liked', isSplit: false },
-  { wait: 'well', isSplit: false },
-  { wait: 'most', isSplit: false },
-  { wait: 'most', isSplit: true },
-] as const;
+function easesFrom(guide: SupplyGuide | undefined): readonly Ease[] {
+  if (guide === undefined) return EASES;
+  return [{ wait: guide.reach, isOld: guide.isOld, isSplit: guide.isSplit }, ...EASES];
+}
+
+interface Ease {
+  /** How much later than the first use of a batch its last may be [min]. */
+  readonly wait: number | 'liked';
+  readonly isOld: boolean;
+  readonly isSplit: boolean;
+}
+
+const ANY = Number.POSITIVE_INFINITY;
+const EASES: readonly Ease[] = [
+  { wait: 'liked', isOld: false, isSplit: false },
+  { wait: ANY, isOld: false, isSplit: false },
+  { wait: 'liked', isOld: false, isSplit: true },
+  { wait: ANY, isOld: false, isSplit: true },
+  { wait: ANY, isOld: true, isSplit: false },
+  { wait: ANY, isOld: true, isSplit: true },
+];
 
 type Starts = readonly (number | undefined)[];
 
@@ -65,6 +103,7 @@ interface SupplyWish {
   readonly isOld: boolean;
   /** What a task uses may come from two batches. */
   readonly isSplit: boolean;
+  readonly guide: SupplyGuide | undefined;
 }
 
 export function markBatches(board: Board, batches: readonly Batch[], sign: 1 | -1): void {
@@ -78,7 +117,8 @@ function supplyStore(board: Board, wish: SupplyWish, batches: Batch[]): number |
   const made: Batch[] = [];
   while (open.length > 0) {
     const members = takeBatch(open, store, wish);
-    const batch = placeBatch(board, { store, index: wish.index, members });
+    const maker = wish.guide?.makers[wish.index]?.[members.at(-1)!.use] ?? -1;
+    const batch = placeBatch(board, { store, index: wish.index, members, maker });
     if (batch === undefined) {
       markBatches(board, made, -1);
       return members.at(-1)!.task;
@@ -91,12 +131,13 @@ function supplyStore(board: Board, wish: SupplyWish, batches: Batch[]): number |
 }
 
 /** Latest first; an amount larger than a batch is cut into batchfuls. */
-function drawsOf(store: Store, { starts, isOld }: SupplyWish): Draw[] {
+function drawsOf(store: Store, { starts, isOld, index, guide }: SupplyWish): Draw[] {
   const draws: Draw[] = [];
   store.uses.forEach((each, use) => {
     const at = starts[each.task];
     if (at === undefined) return;
-    for (let rest = each.amount; rest > 0; rest -= store.size) {
+    const kept = guide === undefined ? 0 : keptFor(guide.kept, index, use);
+    for (let rest = each.amount - kept; rest > 0; rest -= store.size) {
       const amount = Math.min(rest, store.size);
       const waitMost = isOld ? each.waitMost : (each.waitWell ?? each.waitMost);
       draws.push({ use, task: each.task, at, amount, waitMost });
@@ -105,13 +146,24 @@ function drawsOf(store: Store, { starts, isOld }: SupplyWish): Draw[] {
   return draws.sort((a, b) => b.at - a.at || b.amount - a.amount || a.use - b.use);
 }
 
+function keptFor(kept: readonly Batch[], store: number, wanted: number): number {
+  let sum = 0;
+  for (const batch of kept) {
+    if (batch.store !== store) continue;
+    for (const { use, amount } of batch.uses) if (use === wanted) sum += amount;
+  }
+  return sum;
+}
+
 function takeBatch(open: Draw[], store: Store, wish: SupplyWish): readonly Draw[] {
   const members: Draw[] = [];
+  const apart = wish.guide?.apart[wish.index];
   let room = store.size;
   let soonest = Number.NEGATIVE_INFINITY;
   for (let at = 0; at < open.length; ) {
     const draw = open[at]!;
     if (draw.at < soonest) break;
+    if (members.length > 0 && apart?.[draw.use] === 1) break;
     const taken = wish.isSplit ? Math.min(draw.amount, room) : draw.amount;
     if (taken > room || taken === 0) {
       at += 1;
@@ -128,21 +180,27 @@ function takeBatch(open: Draw[], store: Store, wish: SupplyWish): readonly Draw[
 
 function placeBatch(
   board: Board,
-  wish: { readonly store: Store; readonly index: number; readonly members: readonly Draw[] },
+  wish: {
+    readonly store: Store;
+    readonly index: number;
+    readonly members: readonly Draw[];
+    readonly maker: number;
+  },
 ): Batch | undefined {
-  const { store, members } = wish;
+  const { store, members, maker } = wish;
+  const seats = store.seats[0]?.includes(maker) ? [[maker], ...store.seats.slice(1)] : store.seats;
   const work = batchWork(store);
   const firstUse = members.at(-1)!.at;
   const oldest = Math.max(...members.map((draw) => draw.at - draw.waitMost));
   const floor = oldest - store.lead - store.minutes;
   let ceiling = firstUse - store.lead - store.minutes;
   for (let tries = 0; tries < 200; tries += 1) {
-    const start = board.latestFit(work, store.seats, { floor, ceiling });
+    const start = board.latestFit(work, seats, { floor, ceiling });
     if (start === NOWHERE) return undefined;
     const readyAt = start + store.minutes + store.lead;
     const held = holderFrom(board, store.holder, { start, readyAt, firstUse });
     if ('emptiedAt' in held) {
-      const crew = board.crewAt(work, store.seats, start) ?? [];
+      const crew = board.crewAt(work, seats, start) ?? [];
       const uses = members.map((draw) => ({ use: draw.use, amount: draw.amount }));
       return { store: wish.index, start, readyAt, emptiedAt: held.emptiedAt, crew, uses };
     }

@@ -1,0 +1,40 @@
+// The clock stands out here: the search itself counts decodes. How many go into a second is measured
+// on the meal at hand, and a search of so many is stopped when its time is over.
+import type { Problem } from '../../engine/src/solver/problem.ts';
+import { type Found, searchPlan } from '../../engine/src/solver/search.ts';
+
+/** Seconds of this process's own work since some moment: on a busy machine less than by the clock. */
+const workSeconds = () => {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1e6;
+};
+
+export function secondsOf<Result>(work: () => Result): {
+  readonly result: Result;
+  readonly seconds: number;
+} {
+  const since = workSeconds();
+  const result = work();
+  return { result, seconds: workSeconds() - since };
+}
+
+/** Decodes that the speed is measured on. */
+const PROBE = 20;
+
+/** The best plan of so many seconds of work. */
+export function plannedIn(
+  problem: Problem,
+  wish: { readonly seed: number; readonly seconds: number },
+): Found {
+  const { seed, seconds } = wish;
+  const since = workSeconds();
+  const first = secondsOf(() => searchPlan(problem, { seed, decodes: 1 }));
+  const probe = secondsOf(() => searchPlan(problem, { seed, decodes: 1 + PROBE }));
+  const each = Math.max(1e-5, (probe.seconds - first.seconds) / PROBE);
+  const rest = seconds - (workSeconds() - since) - first.seconds;
+  const decodes = Math.floor(rest / each);
+  if (decodes <= PROBE) return probe.result;
+  const isStopped = () => workSeconds() - since >= seconds;
+  const found = searchPlan(problem, { seed, decodes, isStopped });
+  return found.cost <= probe.result.cost ? found : probe.result;
+}
