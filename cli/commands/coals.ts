@@ -9,6 +9,7 @@ import {
   isRefusal,
   type Kelvin,
   kelvin,
+  laidUntilItBoils,
   layCoals,
   minutes,
   type Say,
@@ -59,14 +60,16 @@ export function coals(options: CoalsOptions, shell: Shell): ExitCode {
     ironAtStart: method === 'keep-warm' ? wanted : air.temperature,
     pins: pinsOf(options, fire),
   };
-  const laid = layCoals(request);
+  const laid = options.minutes === undefined ? laidUntilItBoils(request) : layCoals(request);
   if (isRefusal(laid)) return refuse(laid, oven, { options, shell });
   const few = warmWithFew(request, laid);
   const alsoAssumed = (say: Say) => [
     usualFood(fire, method, say),
     ...(options.method === undefined ? ['a bake'] : []),
     ...(options.heat === undefined && !isPotMethod(method) ? [`${say.oven(wanted)} wanted`] : []),
-    ...(options.minutes === undefined ? [`${say.minutes(stay)} in the oven`] : []),
+    ...(options.minutes === undefined
+      ? [`${say.minutes(laid.outMinute - laid.loadInMinute)} in the oven`]
+      : []),
   ];
   const lighting = fireLighting(camp, air);
   const looks = usualLooks({ ...laid, wanted, oven, air });

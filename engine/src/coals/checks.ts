@@ -30,7 +30,7 @@ const HAND_SECONDS = 10; // hand or thermometer in the mouth of an empty oven
  * for a move to act before the food comes out. Two looks into a full oven that are close are one.
  */
 export const checksFor = (wish: CheckWish): readonly Check[] => {
-  if (!isBaked(wish.request.wish.method)) return potChecks(wish).filter(isOfUse);
+  if (!isBaked(wish.request.wish.method)) return potChecks(wish);
   const { loadInMinute, outMinute } = wish.counted.run;
   const stay = outMinute - loadInMinute;
   const visits = wish.visits ?? [];
@@ -159,14 +159,21 @@ const potChecks = (wish: CheckWish): readonly Check[] => {
   if (request.wish.method === 'keep-warm' || request.wish.method === 'fry') return [];
   const { loadInMinute, outMinute } = counted.run;
   const up = upMinute(counted.feed, counted.run);
-  const wished = up === undefined ? Math.round((loadInMinute + outMinute) / 2) : afterUp(up);
+  const wished = up === undefined ? outMinute - LATE_LOOK_MINUTES : afterUp(up);
   const minute = lookAt(wish, Math.min(outMinute - 1, wished), wish.visits ?? []);
   if (minute <= loadInMinute) return [];
   const at = counted.run.moments[minute];
   const pot = at?.load === undefined ? undefined : request.load.temperature(at.load);
   const moves = feltAt(wish, minute);
-  return [fullCheck(wish, { minute, moves }, [{ by: 'simmer', looks: potLooks(request, pot) }])];
+  const looks = potLooks(request, pot);
+  // Once it should be up a look says whether to wait; a still pot tells nothing.
+  if (looks === 'still') return [];
+  const check = fullCheck(wish, { minute, moves }, [{ by: 'simmer', looks }]);
+  return up === undefined ? [check].filter(isOfUse) : [check];
 };
+
+/** A pot that does not come up is looked at near its end, where it moves most; ours. */
+const LATE_LOOK_MINUTES = 10;
 
 /** On a whole five, once it must be up. */
 const afterUp = (up: number) => Math.ceil((up + 1) / 5) * 5;

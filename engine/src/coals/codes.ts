@@ -53,6 +53,11 @@ export const coalsCodes = {
     when: 'The pot does not reach the boil in the time that it has.',
     next: 'Start with warm food or less of it, or give it more time.',
   },
+  COALS_BOIL_NEVER: {
+    kind: 'refusal',
+    when: 'All the coals that lie under the oven do not bring its pot to the boil in four hours.',
+    next: 'Start with hot water or less of it, screen the wind, or simmer it with coals on the lid.',
+  },
   COALS_WATER_BOILS_OFF: {
     kind: 'notice',
     when: 'A pot loses a cup of water or more as steam while it is held at the boil.',

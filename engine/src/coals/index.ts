@@ -36,6 +36,7 @@ export { ironAfter } from './reuse.ts';
 export { simpleLoad } from './simple-load.ts';
 export { isPotMethod } from './split.ts';
 export { type StackPlan, type StackRequest, type StackSets, stackOvens } from './stack.ts';
+export { laidUntilItBoils } from './until-it-boils.ts';
 export {
   type AgedDoor,
   type AssumedAge,

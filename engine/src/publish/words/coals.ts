@@ -45,7 +45,7 @@ const belowIsFull: Sentence = (values, about, say) => {
   const all =
     values.fuel === 'wood-coals'
       ? `No more coals lie under ${oven}`
-      : `All ${number(values, 'below')} coals that lie under ${oven} are laid`;
+      : `No more than ${number(values, 'below')} coals lie under ${oven} at once`;
   const minute = values.minute === undefined ? undefined : say.minutes(number(values, 'minute'));
   if (values.method === 'fry')
     return (
@@ -91,6 +91,9 @@ export const coalsWords: Words = {
   COALS_BOIL_LATE: (_values, about, say) =>
     `The pot in ${say.ovenName(about.oven ?? '')} does not boil in its time: start with less or ` +
     'with hot water, or give it longer.',
+  COALS_BOIL_NEVER: (values, about, say) =>
+    `The pot in ${say.ovenName(about.oven ?? '')} does not boil in ${say.minutes(number(values, 'minutes'))}: ` +
+    'start with hot water or less of it, screen the wind, or simmer it with coals on its lid too.',
   COALS_WATER_BOILS_OFF: (values, about, say) =>
     `About ${say.mass(number(values, 'massGrams'))} of water leaves ` +
     `${say.ovenName(about.oven ?? '')} as steam: look when you add coals, and top up with hot water.`,
