@@ -10,7 +10,7 @@ import { bindingOf, sayBinding } from './meals/binding.ts';
 import { assertMealKept, mealCost } from './meals/check-meal.ts';
 import { drawMeal, type Meal, SCALES, type Size, scaleFor } from './meals/draw-meal.ts';
 import { askOracle } from './meals/oracle.ts';
-import { plannedIn, secondsOf } from './meals/planned-in.ts';
+import { plannedIn, secondsOf, shownIn } from './meals/planned-in.ts';
 
 const say = (text: string) => process.stdout.write(`  ${text}\n`);
 
@@ -37,6 +37,8 @@ interface Outcome {
   readonly seed: number;
   /** Proven or not, what the oracle says. */
   readonly oracle: 'proven' | 'unproven' | 'none' | 'unknown';
+  /** Until there is something to show, late perhaps; until the first search for one on time ends. */
+  readonly shownMilliseconds: number;
   readonly firstMilliseconds: number;
   readonly status: Found['status'];
   /** In per cent of the best known: first plan, then each mark; infinite where late. */
@@ -60,6 +62,7 @@ async function judgedMeal(
   wish: { readonly seed: number; readonly seconds: number; readonly marks: readonly number[] },
 ): Promise<Outcome> {
   const { problem } = meal;
+  const shown = shownIn(problem, wish.seed);
   const first = secondsOf(() => searchPlan(problem, { seed: wish.seed, decodes: 1 }));
   const founds = [
     first.result,
@@ -75,6 +78,7 @@ async function judgedMeal(
   return {
     seed: wish.seed,
     oracle: told.oracle,
+    shownMilliseconds: shown,
     firstMilliseconds: 1000 * first.seconds,
     status: founds.at(-1)!.status,
     gaps: founds.map(({ status, cost }) =>
@@ -131,9 +135,11 @@ function sayJudged(
       `${count('unproven')}, proven that none is on time ${count('none')}, oracle silent ${count('unknown')}; ` +
       `a plan on time exists and was missed: ${missed.length}${listOf(missed)}`,
   );
+  const shown = outcomes.map(({ shownMilliseconds }) => shownMilliseconds);
   const firsts = outcomes.map(({ firstMilliseconds }) => firstMilliseconds);
   say(
-    `${size}: a first plan in ${mean(firsts).toFixed(0)} ms, worst ${Math.max(...firsts).toFixed(0)} (aim 50)`,
+    `${size}: a plan to show in ${mean(shown).toFixed(1)} ms, worst ${Math.max(...shown).toFixed(0)} (aim 50); ` +
+      `all first orders tried in ${mean(firsts).toFixed(0)} ms, worst ${Math.max(...firsts).toFixed(0)}`,
   );
   const proven = outcomes.filter(({ oracle }) => oracle === 'proven');
   ['first plan', ...marks.map((mark) => `${mark} s`)].forEach((mark, at) => {
@@ -163,6 +169,7 @@ const mean = (numbers: readonly number[]) =>
 function unjudged(size: Size, many: number): void {
   for (let seed = FIRST_SEED; seed < FIRST_SEED + many; seed += 1) {
     const { problem, lastServing } = drawMeal(seed, SCALES[size]);
+    const shown = shownIn(problem, seed);
     const first = secondsOf(() => searchPlan(problem, { seed, decodes: 1 }));
     const founds = [
       first.result,
@@ -175,7 +182,8 @@ function unjudged(size: Size, many: number): void {
       return status === 'late' ? `late by ${late} min over all` : (cost - base).toFixed(0);
     });
     say(
-      `${size} ${seed}, ${problem.tasks.length} tasks: first plan in ${(1000 * first.seconds).toFixed(0)} ms: ` +
+      `${size} ${seed}, ${problem.tasks.length} tasks: a plan to show in ${shown.toFixed(0)} ms; first plan in ` +
+        `${(1000 * first.seconds).toFixed(0)} ms: ` +
         `${told[0]}; 0.1 s: ${told[1]}; 1 s: ${told[2]} (no bound is known)`,
     );
   }

@@ -38,3 +38,14 @@ export function plannedIn(
   const found = searchPlan(problem, { seed, decodes, isStopped });
   return found.cost <= probe.result.cost ? found : probe.result;
 }
+
+/** Milliseconds of work until there is a plan to show. */
+export function shownIn(problem: Problem, seed: number): number {
+  const since = workSeconds();
+  let shown = Number.POSITIVE_INFINITY;
+  const onBetter = () => {
+    shown = Math.min(shown, 1000 * (workSeconds() - since));
+  };
+  searchPlan(problem, { seed, decodes: 1, onBetter });
+  return shown;
+}

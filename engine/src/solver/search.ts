@@ -52,6 +52,8 @@ interface Search {
   readonly wish: SearchWish;
   attempts: number;
   decodes: number;
+  /** Price of the plan that was shown at once. */
+  shown?: number;
 }
 
 /** The best plan found within the work allowed: one on time, else the least late. */
@@ -59,9 +61,24 @@ export function searchPlan(problem: Problem, wish: SearchWish): Found {
   const nets = groupNets(problem);
   const allowed = leastLatenesses(problem, nets);
   const search = newSearch(problem, nets, { allowed, wish });
+  const shown = wish.onBetter === undefined ? undefined : quickly(search);
   const first = firstOnTime(search);
-  const start = 'plan' in first ? first : leastLate(search, first.order);
-  return foundFrom(search, improved(search, start));
+  if ('plan' in first) return foundFrom(search, improved(search, first));
+  const quick = shown ?? quickly(search);
+  const late = leastLate(search, first.order);
+  return foundFrom(search, improved(search, quick.cost < late.cost ? quick : late));
+}
+
+/** The first order whole, late as it is: something to show at once. Not counted: shown or not, the
+ * search goes the same way. */
+function quickly(search: Search): Trial {
+  const { problem, nets, wish, attempts, decodes } = search;
+  const [order] = firstOrders(problem, nets);
+  const trial = tryLate(search, { order: order!, offsets: problem.groups.map(() => 0) })!;
+  wish.onBetter?.(foundFrom(search, trial));
+  search.shown = trial.cost;
+  Object.assign(search, { attempts, decodes });
+  return trial;
 }
 
 /** Only one that is on time; undefined if none was found, which proves nothing. */
@@ -168,7 +185,7 @@ function tryOnTime(search: Search, wish: DecodeWish): Trial | Missed {
 function improved(search: Search, first: Trial): Trial {
   const { problem, nets, wish, random } = search;
   const { onBetter, isStopped } = wish;
-  onBetter?.(foundFrom(search, first));
+  if (first.cost < (search.shown ?? Number.POSITIVE_INFINITY)) onBetter?.(foundFrom(search, first));
   if (first.plan.broken.length > 0 || wish.decodes < 2) return first;
   const each = Math.max(1, problem.groups.length);
   const decodes = search.decodes;
