@@ -85,3 +85,19 @@ describe('the wind', () => {
     expect(flat).not.toContain('light breeze');
   });
 });
+
+describe('an oven too heavy for one', () => {
+  it.each([
+    ['14 in', true],
+    ['16 in', true],
+    ['16 in', false],
+  ])('of %s, deep %s, is lifted and turned by two (AT-THE-FIRE 9)', (size, deep) => {
+    const { flat } = coals('--oven', size, '--heat', '350 F', ...(deep ? ['--deep'] : []));
+    expect(flat).toContain('Two people turn: oven with its lid');
+    expect(flat).toContain('Two people lift this oven');
+  });
+
+  it.each(['12 in', '14 in'])('is not a regular one of %s', (size) => {
+    expect(coals('--oven', size, '--heat', '350 F').flat).not.toContain('Two people');
+  });
+});

@@ -69,7 +69,9 @@ describe('emberwright stack', () => {
     const { flat } = command('stack', '--oven', '12 in', '--heat', '350 F');
     expect(flat).toContain(`With what is added later ${coalsInAll} in all`);
     expect(flat).toMatch(/(1[5-9]|2[0-5]) min before Light \d+ for the first set/);
-    expect(flat).toMatch(/Upper oven straight up and off to bare ground.* between in their ring/);
+    expect(flat).toMatch(
+      /Upper oven straight up and off to bare ground.* add \d+ between, upper oven on again/,
+    );
     expect(flat).toMatch(/Checks of the upper oven.*Checks of the lower oven/);
   });
 
@@ -97,5 +99,35 @@ describe('emberwright stack', () => {
     const unlike = command('stack', '--oven', '12 in', '--heat', '350 F', '--upper-heat', '450 F');
     expect(unlike.error).toMatch(/want different heat/);
     expect(command('stack', '--oven', '12 in', '--method', 'fry').error).toMatch(/--method/);
+  });
+});
+
+describe('a small oven on a large deep one', () => {
+  const { flat } = command(
+    ...['stack', '--oven', '14 in', '--deep', '--upper-oven', '10 in', '--heat', '350 F'],
+  );
+
+  it('has no more in the ring under the upper floor than that floor holds', () => {
+    const [, all, ring, inner] =
+      /Between: (\d+): (\d+) in a ring under the upper floor, off its legs; (\d+) in a second ring/.exec(
+        flat,
+      ) ?? [];
+    const beside = /(\d+) beside them on the lower lid/.exec(flat)?.[1] ?? 0;
+    expect(Number(ring) + Number(inner) + Number(beside)).toBe(Number(all));
+    // Coals of 25 g are about 45 mm wide; a 10 inch oven's floor is 0.84 of it (ovenSizing).
+    expect(Number(ring)).toBeLessThanOrEqual((Math.PI * (0.84 * 254 - 45)) / 45);
+  });
+
+  it('says to turn at the only chance, when they stand apart with food in', () => {
+    const lifts = flat.match(/Upper oven straight up and off to bare ground, sweep/g) ?? [];
+    const turns = flat.match(/turn the food now: each oven with its lid a quarter/g) ?? [];
+    expect(lifts.length).toBeGreaterThan(0);
+    expect(turns.length).toBe(lifts.length);
+  });
+
+  it('says where the upper lid goes, and who lifts the heavy one (AT-THE-FIRE 6 and 9)', () => {
+    expect(flat).toContain('Its lid goes, coals on it, level to the lid stand on the ground');
+    expect(flat).toContain('Two people lift the lower oven');
+    expect(flat).not.toContain('Two people lift the upper oven');
   });
 });

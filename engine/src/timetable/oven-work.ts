@@ -60,7 +60,7 @@ export function add(at: OvenWork, kind: JobKind, minutes: number, wish: AddWish)
 }
 
 /** A deep 14-inch oven, or anything wider than that: two lift it, where there are two. */
-export const isHeavyOven = ({ style, diameter }: CampOven) =>
+export const isHeavyOven = ({ style, diameter }: Pick<CampOven, 'style' | 'diameter'>) =>
   diameter >= habits.HEAVY_ANY_METRES || (style === 'deep' && diameter >= habits.HEAVY_DEEP_METRES);
 
 /** Laying or adding so many coals one by one with tongs. */

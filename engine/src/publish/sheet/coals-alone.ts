@@ -1,10 +1,11 @@
 // Coals only: how many for this oven and this heat, where they lie, when more come, and why so many.
 
 import type { UsualLooks } from '../../bake/index.ts';
-import type { CoalPlan } from '../../coals/coal-plan.ts';
+import type { CoalPlan, Turn } from '../../coals/coal-plan.ts';
 import { shovelsFor } from '../../coals/fuel.ts';
 import type { CoalNeed, FireLighting } from '../../coals/lighting-batches.ts';
 import type { WarmWithFew } from '../../coals/warm-few.ts';
+import { isHeavyOven } from '../../timetable/oven-work.ts';
 import type { Block, SheetDocument, StepRow } from '../document.ts';
 import type { Say } from '../say.ts';
 import { fraction } from '../speak-number.ts';
@@ -58,7 +59,7 @@ export function coalsAloneSheet(
     ...whyBlocks(coals, say),
     ...practiceLines({ coals, few, diameter: door.oven.diameter }, say),
     { type: 'heading', text: 'When: minutes from "coals on"' },
-    { type: 'steps', rows: stepRows(coals, lighting, say) },
+    { type: 'steps', rows: stepRows(coals, { lighting, byTwo: isHeavyOven(door.oven) }, say) },
     paragraph(inAllPhrase(coals)),
     curveTable(coals.curve, { from: '"coals on"', hasPot }, say),
     ...wideLine(coals.curve, coals.factorRuns, wood),
@@ -123,7 +124,7 @@ const BOTTOM_LOOK =
 /** All that is done at one minute is one entry: one visit, one lifting of the lid. */
 function stepRows(
   coals: CoalPlan,
-  lighting: FireLighting | undefined,
+  { lighting, byTwo }: { readonly lighting: FireLighting | undefined; readonly byTwo: boolean },
   say: Say,
 ): readonly StepRow[] {
   const wood = isWood(coals);
@@ -131,7 +132,7 @@ function stepRows(
   const rows: readonly Deed[] = [
     [0, isLate ? 'Coals on, oven still empty' : 'Coals on, food in'],
     ...(isLate ? [[coals.loadInMinute, 'Food in'] as const] : []),
-    ...coals.turns.map((turn) => [turn.minute, sentenceCase(turnBrief(turn))] as const),
+    ...coals.turns.map((turn) => [turn.minute, turnLine(turn, byTwo)] as const),
     ...coals.additions.map(
       (each) =>
         [
@@ -145,6 +146,9 @@ function stepRows(
   ];
   return visitRows(rows, say);
 }
+
+const turnLine = (turn: Turn, byTwo: boolean) =>
+  byTwo ? `Two people ${turnBrief(turn)}` : sentenceCase(turnBrief(turn));
 
 const needsOf = ({ above, below, additions }: CoalPlan): readonly CoalNeed[] => [
   { minute: 0, coals: above.pieces + below.pieces },

@@ -7,6 +7,7 @@ import { SHOVEL_PIECES, shovelsFor } from '../../coals/fuel.ts';
 import { type Widest, widestFactor } from '../../coals/widest.ts';
 import type { Assumption } from '../../menu/tonight-answers.ts';
 import type { Notice } from '../../notice/notice.ts';
+import { isHeavyOven } from '../../timetable/oven-work.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import { noticeBlocks, noticeText } from '../notice-text.ts';
 import type { Say } from '../say.ts';
@@ -15,7 +16,7 @@ import { shovelsWord } from './phrases.ts';
 
 /** What every door knows of the oven and its spot. */
 export interface Door {
-  readonly oven: Pick<CampOven, 'name' | 'diameter'>;
+  readonly oven: Pick<CampOven, 'name' | 'diameter' | 'style'>;
   readonly fuel: Fuel['kind'];
   readonly assumed: readonly Assumption[];
   /** Assumed beside the spot, in a cook's words: `dough goes in after 15 min`. */
@@ -39,10 +40,19 @@ export const doorSheet = (door: Door, framed: Framed, say: Say): SheetDocument =
   blocks: [
     ...framed.blocks,
     ...noticeBlocks([...framed.notices, ...door.notices], say),
-    { type: 'strip', items: [...new Set(door.strip.map((notice) => noticeText(notice, say)))] },
+    { type: 'strip', items: stripItems(door, say) },
     ...assumedLineOf(door, say),
   ],
 });
+
+const stripItems = ({ oven, strip }: Door, say: Say) => [
+  ...(isHeavyOven(oven) ? [LIFTED_BY_TWO] : []),
+  ...new Set(strip.map((notice) => noticeText(notice, say))),
+];
+
+/** AT-THE-FIRE 9 asks it of a deep 14-inch oven; wider ones weigh as much. */
+const LIFTED_BY_TWO =
+  'Two people lift this oven and turn it, gloves on all four hands: full it is too heavy for one.';
 
 function assumedLineOf({ assumed, alsoAssumed = [] }: Door, say: Say): readonly Block[] {
   const text = assumedLine(assumed, say, alsoAssumed);

@@ -6,16 +6,13 @@ import { handlingOf } from '../../bake/index.ts';
 import type { CampOven } from '../../camp/camp.ts';
 import type { DishPlan, LoadPlan } from '../../meal.ts';
 import type { Notice } from '../../notice/notice.ts';
+import { isHeavyOven } from '../../timetable/oven-work.ts';
 import type { Block, FactRow } from '../document.ts';
 import type { Say } from '../say.ts';
 import { signPhrase } from './check-phrases.ts';
 import { beforeLines, cutLines, type Handled, outOfOvenLines } from './handling-lines.ts';
 import { isBread, loadNoun } from './moments.ts';
 import { listed, sentenceCase } from './phrases.ts';
-
-/** Nominal size from which a full oven is a two-person lift. */
-const TWO_PERSON_METRES = 0.35;
-const TWO_PERSON_DEPTH_METRES = 0.11;
 
 export interface InAndOut {
   readonly part: LoadPlan;
@@ -153,11 +150,10 @@ const boilNote = ({ cappedByBoil, wantedCore }: DoneTarget, say: Say): readonly 
 
 function outLines(handled: Handled, oven: CampOven): readonly string[] {
   const { dish, say } = handled;
-  const isHeavy = oven.diameter >= TWO_PERSON_METRES && oven.depth >= TWO_PERSON_DEPTH_METRES;
   const { rest, canWait } = dish.recipe.target;
   const lines = [
     'Lid with its coals to the lid stand first, never face down on the ground.',
-    isHeavy ? 'This oven is lifted by two people.' : undefined,
+    isHeavyOven(oven) ? 'This oven is lifted by two people.' : undefined,
     ...outOfOvenLines(handled),
     rest > 0 ? `Let it rest ${say.minutes(rest)} before it is cut.` : undefined,
     ...cutLines(handled),

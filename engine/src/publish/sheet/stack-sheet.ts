@@ -5,6 +5,8 @@ import type { CampOven, Place } from '../../camp/camp.ts';
 import type { Addition, Check, CoalSet } from '../../coals/coal-plan.ts';
 import type { CoalNeed, FireLighting } from '../../coals/lighting-batches.ts';
 import type { StackPlan } from '../../coals/stack.ts';
+import { metres } from '../../quantity/unit.ts';
+import { isHeavyOven } from '../../timetable/oven-work.ts';
 import type { Block, SheetDocument, StepRow } from '../document.ts';
 import { stackDrawing } from '../drawing/stack.ts';
 import type { Say } from '../say.ts';
@@ -45,7 +47,7 @@ export function stackSheet(asked: StackAsked, say: Say): SheetDocument {
     { type: 'heading', text: 'When: minutes from "coals on"' },
     { type: 'steps', rows: stepRows(asked, say) },
     { type: 'heading', text: 'Before you stack' },
-    { type: 'list', tick: true, items: CARE },
+    { type: 'list', tick: true, items: careLines(asked) },
     ...(['upper', 'lower'] as const).flatMap((which) => ovenBlocks(asked, which, say)),
   ];
   const title = 'Two ovens stacked';
@@ -70,14 +72,24 @@ function ovenBlocks(asked: StackAsked, which: 'upper' | 'lower', say: Say): read
       ? []
       : [
           { type: 'heading', text: `Checks of the ${which} oven` } as const,
-          ...(which === 'lower' ? [paragraph(LOWER_LOOK)] : []),
+          paragraph(which === 'lower' ? LOWER_LOOK : UPPER_LOOK),
           ...checksBlocks(checks, words, say),
         ]),
   ];
 }
 
+const UPPER_LOOK =
+  'Where it stands. Its lid goes, coals on it, level to the lid stand on the ground, never onto the ' +
+  'coals between; a tin of flour goes in and comes out with the lid there, and the lid is on between.';
 const LOWER_LOOK =
   'Only with the upper oven lifted off. Moves below are of the outer layer: what lies between is felt in both.';
+
+/** A heavy oven held out at arm's length is no work for one. */
+const careLines = ({ upper, lower }: StackAsked): readonly string[] => [
+  ...(isHeavyOven(upper) ? ['Two people lift the upper oven, off and on, every time.'] : []),
+  ...(isHeavyOven(lower) ? ['Two people lift the lower oven, turn it and carry it.'] : []),
+  ...CARE,
+];
 
 const CARE: readonly string[] = [
   'Two, never three: a third sways, and one kick brings all of them down.',
@@ -88,7 +100,7 @@ const CARE: readonly string[] = [
     'pan. Two people where one can not hold it out level at arm’s length.',
   'Then sweep ash and coals between to one side of the lower lid, lift that lid level, far edge ' +
     'first. A tilted lid spills ash into the food.',
-  'No turning while they are stacked: turn each food when the ovens are apart.',
+  'No turning while they are stacked: turn each food when the ovens are apart, as the lines above say.',
   'Look at the lower one seldom; what is opened most stands on top.',
 ];
 
@@ -100,7 +112,12 @@ function picture(asked: StackAsked, say: Say) {
   const word = (set: CoalSet) => coalsWord(set.pieces, door.fuel);
   const labels = {
     above: [`${word(above)} on top`, 'on the upper lid'],
-    between: [`${word(between)} between`, 'on the lower lid, under the upper floor'],
+    between: [
+      `${word(between)} between`,
+      between.spread > 0 && !isWood(asked)
+        ? `${between.ring} of them under the upper floor`
+        : 'on the lower lid, under the upper floor',
+    ],
     below: [`${word(below)} below`, 'under the rim of the lower floor'],
     lowerOven: `lower: ${say.length(lower.diameter)}`,
     upperOven: `upper: ${say.length(upper.diameter)}`,
@@ -123,15 +140,42 @@ function picture(asked: StackAsked, say: Say) {
 }
 
 function placementLines(asked: StackAsked): readonly string[] {
-  const { below, between, above } = asked.stack.sets;
+  const { below, above } = asked.stack.sets;
   const told = (set: CoalSet, where: 'above' | 'below') =>
     isWood(asked) ? woodPhrase(set, where) : `${set.pieces}: ${layoutPhrase(set, where)}`;
-  const amount = coalsWord(between.pieces, asked.door.fuel);
   return [
     `On top: ${told(above, 'above')}`,
-    `Between: ${amount}${isWood(asked) ? ',' : ':'} ring under the upper floor, off its legs${between.spread > 0 ? '; what it does not hold beside it, off the handle' : ''}`,
+    `Between: ${betweenPhrase(asked)}`,
     `Below: ${told(below, 'below')}`,
   ];
+}
+
+/** Under the upper floor no more than its ring holds; the rest lies beside it on the lower lid. */
+function betweenPhrase(asked: StackAsked): string {
+  const { between } = asked.stack.sets;
+  const amount = coalsWord(between.pieces, asked.door.fuel);
+  const { outer, inner } = ringsBetween(between);
+  const isOne = inner === 0 && between.spread === 0;
+  if (isOne || isWood(asked)) {
+    const rest = isOne ? '' : '; what it does not hold inside it and beside it, off the handle';
+    return `${amount}${isWood(asked) ? ',' : ':'} ring under the upper floor, off its legs${rest}`;
+  }
+  const parts = [
+    `${outer} in a ring under the upper floor, off its legs`,
+    ...(inner > 0 ? [`${inner} in a second ring inside it`] : []),
+    ...(between.spread > 0 ? [`${between.spread} beside them on the lower lid`] : []),
+  ];
+  return `${amount}: ${parts.join('; ')}, off the handle`;
+}
+
+/** How many of a ring's coals lie on its outermost circle, and how many within. */
+function ringsBetween({ places, pieceWidth = metres(0.02) }: CoalSet) {
+  const radii = places
+    .filter(({ in: lies }) => lies === 'ring')
+    .map(({ x, y }) => Math.hypot(x, y));
+  const most = Math.max(0, ...radii);
+  const outer = radii.filter((radius) => most - radius < pieceWidth / 2).length;
+  return { outer, inner: radii.length - outer };
 }
 
 function savingBlocks({ stack, door }: StackAsked, say: Say): readonly Block[] {
@@ -229,7 +273,9 @@ function additionRows(
     ].filter((part) => part !== '');
     const isLater = minute >= asked.stack.outMinute.upper;
     const deeds = [
-      ...(between === '' ? [] : [isLater ? `add ${between}` : BETWEEN(between)]),
+      ...(between === ''
+        ? []
+        : [isLater ? `add ${between}` : BETWEEN(between, turnNow(asked, minute))]),
       ...(outer.length === 0 ? [] : [`clear the ash, then add ${listed(outer)}`]),
     ];
     return deeds.length === 0 ? [] : [[minute, sentenceCase(deeds.join('; '))]];
@@ -237,9 +283,19 @@ function additionRows(
 }
 
 /** Nobody reaches between two ovens: the upper one is lifted off for it. */
-const BETWEEN = (between: string) =>
-  `upper oven straight up and off to bare ground, sweep the ash off the lower lid, add ${between} ` +
-  'in their ring, upper oven on again';
+const BETWEEN = (between: string, turn: string) =>
+  `upper oven straight up and off to bare ground, sweep the ash off the lower lid${turn}, add ` +
+  `${between}, upper oven on again`;
+
+/** The one chance to turn: both ovens have food in, and stand apart. A pot needs none. */
+function turnNow({ stack, isPot }: StackAsked, minute: number): string {
+  const { loadInMinute, outMinute } = stack;
+  const isIn = (which: 'upper' | 'lower') =>
+    loadInMinute[which] < minute && minute < outMinute[which];
+  if (isPot || !isIn('lower')) return '';
+  const which = isIn('upper') ? 'each oven' : 'the lower oven';
+  return `, turn the food now: ${which} with its lid a quarter clockwise, then its lid alone a quarter back`;
+}
 
 const amount = ({ door }: StackAsked, pieces: number | undefined, where: string) =>
   pieces === undefined || pieces <= 0 ? '' : `${coalsWord(pieces, door.fuel)} ${where}`;
