@@ -16,6 +16,7 @@ import {
   usualLoad,
   usualStay,
   wantedAtFire,
+  withUsualLooks,
 } from '#engine';
 import type { ExitCode } from '../exit.ts';
 import { type Fire, type FireOptions, fireOf, refuse, tell } from '../fire.ts';
@@ -60,7 +61,7 @@ export function stack(options: StackOptions, shell: Shell): ExitCode {
     lower: requests.lower.oven,
     upper: requests.upper.oven,
     hearth: lower.camp.place.hearth,
-    stack: stacked,
+    stack: withUsualLooks(stacked, requests),
     lighting: fireLighting(lower.camp, lower.air),
     isPot: requests.lower.wish.method === 'simmer',
   };

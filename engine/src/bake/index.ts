@@ -12,4 +12,4 @@ export { bakeJudge } from './judge.ts';
 export { isBaked, isBread } from './kinds.ts';
 export { loadFor, steamGramsOf } from './load-in-oven.ts';
 export { boilMinuteOf, minutesToBoil } from './pot-minutes.ts';
-export { type BakedAlong, type UsualLooks, usualLooks } from './usual-looks.ts';
+export { type BakedAlong, type UsualLooks, usualLooks, withUsualLooks } from './usual-looks.ts';

@@ -8,6 +8,7 @@
 import type { Air, CampOven } from '../camp/camp.ts';
 import type { Check, CheckWay, CoalPlan } from '../coals/coal-plan.ts';
 import { ovenBody } from '../coals/geometry.ts';
+import type { StackPlan, StackRequest } from '../coals/stack.ts';
 import { USUAL_BREAD_SHARE, usualAmount } from '../coals/usual-load.ts';
 import { type Kelvin, type Minutes, metres, minutes, squareMetres } from '../quantity/unit.ts';
 import { physicsAt } from './bread-inside.ts';
@@ -52,6 +53,18 @@ export function usualLooks(along: BakedAlong): UsualLooks {
     ...(last === undefined ? {} : { atEnd: shown(last.topColour) }),
     ...(burnt === undefined ? {} : { burns: minutes(along.loadInMinute + burnt.minute) }),
   };
+}
+
+/** A stack with the looks of either oven along its own curve. */
+export function withUsualLooks(stack: StackPlan, { lower, upper }: StackRequest): StackPlan {
+  const of = (which: 'lower' | 'upper', { oven, air, wish }: StackRequest['lower']) =>
+    usualLooks({
+      ...{ oven, air, wanted: wish.wanted, method: wish.method, checks: stack.checks[which] },
+      curve: which === 'lower' ? stack.lowerCurve : stack.upperCurve,
+      loadInMinute: stack.loadInMinute[which],
+      outMinute: stack.outMinute[which],
+    }).checks;
+  return { ...stack, checks: { lower: of('lower', lower), upper: of('upper', upper) } };
 }
 
 function crustOf(along: BakedAlong): readonly InsideMoment[] {

@@ -84,7 +84,10 @@ export function fireWish(
   const more = { ...iron, ...(others.length === 0 ? {} : { others }) };
   switch (door) {
     case 'coals':
-      return { door, method, heatKelvin, minutes };
+      return {
+        ...{ door, method, heatKelvin, minutes },
+        ...(answers.minutes === undefined ? USUAL_STAY : {}),
+      };
     case 'layout':
       return { door, method, heatKelvin, litMinutes, above, below, ...inside, ...more };
     case 'left':
@@ -110,6 +113,7 @@ export function fireWish(
   }
 }
 
+const USUAL_STAY = { isUsualStay: true } as const;
 const ASSUMED = { isAgeAssumed: true } as const;
 
 const KEY = 'emberwright.fire';

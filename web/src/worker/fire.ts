@@ -27,6 +27,7 @@ import {
   judgeLayout,
   type Kelvin,
   kelvin,
+  laidUntilItBoils,
   layCoals,
   layoutSheet,
   litMinutesOfLook,
@@ -44,10 +45,12 @@ import {
   usualFood,
   usualLoad,
   usualLook,
+  usualLooks,
   wantedAtFire,
   warmWithFew,
   whatCanIDoWith,
   whatNowSheet,
+  withUsualLooks,
 } from '#engine';
 import type {
   FireMethod,
@@ -223,12 +226,18 @@ const requestOf = (
 
 function coalsAlone(wish: Of<'coals'>, fire: Fire, say: Say): OrRefusal<SheetDocument> {
   const request = requestOf(wish, fire);
-  const coals = layCoals(request);
+  const coals = wish.isUsualStay ? laidUntilItBoils(request) : layCoals(request);
   if (isRefusal(coals)) return coals;
-  const door = { ...fire.door, alsoAssumed: [usualFood(fire, wish.method, say)] };
+  const stay = coals.outMinute - coals.loadInMinute;
+  const alsoAssumed = [
+    usualFood(fire, wish.method, say),
+    ...(wish.isUsualStay ? [`${say.minutes(stay)} in the oven`] : []),
+  ];
+  const door = { ...fire.door, alsoAssumed };
+  const looks = usualLooks({ ...coals, ...fire, wanted: request.wish.wanted });
   const lighting = fireLighting(fire.camp, fire.air);
   const few = warmWithFew(request, coals);
-  return coalsAloneSheet({ door, coals, spot: fire, lighting, few }, say);
+  return coalsAloneSheet({ door, coals, spot: fire, lighting, few, looks }, say);
 }
 
 function layout(wish: Of<'layout'>, fire: Fire, say: Say): OrRefusal<SheetDocument> {
@@ -329,5 +338,8 @@ function stack(
   const lighting = fireLighting(fire.camp, fire.air);
   const isPot = isPotMethod(method);
   const { hearth } = fire.camp.place;
-  return stackSheet({ door, ...ovens, hearth, stack: stacked, lighting, isPot }, say);
+  return stackSheet(
+    { door, ...ovens, hearth, stack: withUsualLooks(stacked, requests), lighting, isPot },
+    say,
+  );
 }

@@ -239,6 +239,8 @@ export type FireWish =
       readonly method: FireMethod;
       readonly heatKelvin: number;
       readonly minutes: number;
+      /** Nobody has said the minutes: a pot then stays in until it boils. */
+      readonly isUsualStay?: true;
     }
   | ({
       readonly door: 'layout';

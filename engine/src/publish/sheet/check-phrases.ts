@@ -40,6 +40,11 @@ const SIMMER = {
   rolling: 'a full rolling boil',
 } as const;
 
+/** Where a usual dough stands for the cook's own: its top is reckoned, its bottom is not. */
+export const BOTTOM_LOOK =
+  'The top is looked for as a usual dough would be. At the last look lift an edge with a thin knife ' +
+  'too: the bottom no darker than the top. Its colour by the minute hangs on your dough.';
+
 /**
  * All checks of one oven, soonest first; moves that are the same for checks that follow each other
  * are said once, after the last of them.

@@ -9,7 +9,7 @@ import { isHeavyOven } from '../../timetable/oven-work.ts';
 import type { Block, SheetDocument, StepRow } from '../document.ts';
 import type { Say } from '../say.ts';
 import { fraction } from '../speak-number.ts';
-import { checksBlocks } from './check-phrases.ts';
+import { BOTTOM_LOOK, checksBlocks } from './check-phrases.ts';
 import { curveTable, type Door, doorSheet, paragraph, wideLine } from './door.ts';
 import { type FromAbovePart, fromAboveBlocks } from './from-above-part.ts';
 import {
@@ -117,9 +117,6 @@ const ROAST_LOOKS =
   'No colour is asked for: what meat looks like by the minute nobody has reckoned.';
 const PALE_LOOKS = (colour: string) =>
   `The top of a usual dough is still ${colour} when it comes out: give it longer or hotter if it should be brown.`;
-const BOTTOM_LOOK =
-  'The top is looked for as a usual dough would be. At the last look lift an edge with a thin knife ' +
-  'too: the bottom no darker than the top. Its colour by the minute hangs on your dough.';
 
 /** All that is done at one minute is one entry: one visit, one lifting of the lid. */
 function stepRows(

@@ -2,7 +2,7 @@
 // The cautions are common practice, no source.
 
 import type { CampOven, Place } from '../../camp/camp.ts';
-import type { Addition, Check, CoalSet } from '../../coals/coal-plan.ts';
+import type { Addition, Check, CheckWay, CoalSet } from '../../coals/coal-plan.ts';
 import type { CoalNeed, FireLighting } from '../../coals/lighting-batches.ts';
 import type { StackPlan } from '../../coals/stack.ts';
 import { metres } from '../../quantity/unit.ts';
@@ -10,7 +10,7 @@ import { isHeavyOven } from '../../timetable/oven-work.ts';
 import type { Block, SheetDocument, StepRow } from '../document.ts';
 import { stackDrawing } from '../drawing/stack.ts';
 import type { Say } from '../say.ts';
-import { checksBlocks } from './check-phrases.ts';
+import { BOTTOM_LOOK, checksBlocks } from './check-phrases.ts';
 import { coalsWord, curveTable, type Door, doorSheet, paragraph, widestLine } from './door.ts';
 import { layoutPhrase, listed, sentenceCase, woodPhrase } from './phrases.ts';
 import { setFigure } from './set-figure.ts';
@@ -61,6 +61,7 @@ function ovenBlocks(asked: StackAsked, which: 'upper' | 'lower', say: Say): read
   const curve = which === 'upper' ? stack.upperCurve : stack.lowerCurve;
   const hasPot = asked.isPot ?? false;
   const checks = stack.checks[which];
+  const asks = (by: CheckWay['by']) => checks.some(({ ways }) => ways.some((way) => way.by === by));
   const words = {
     ...{ wood, noun: 'food', flour: 'flour', hasThermometer: false },
     whenOf: ({ minute }: Check) => ({ minute, clock: '' }),
@@ -73,6 +74,7 @@ function ovenBlocks(asked: StackAsked, which: 'upper' | 'lower', say: Say): read
       : [
           { type: 'heading', text: `Checks of the ${which} oven` } as const,
           paragraph(which === 'lower' ? LOWER_LOOK : UPPER_LOOK),
+          ...(asks('top-colour') && !asks('bottom-corner') ? [paragraph(BOTTOM_LOOK)] : []),
           ...checksBlocks(checks, words, say),
         ]),
   ];
