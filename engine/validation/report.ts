@@ -2,12 +2,13 @@
 // docs/validation.txt, so that a change shows as a difference.
 import { writeFileSync } from 'node:fs';
 import { bakeReport } from './bake/report.ts';
+import { heatReport } from './coals/heat-report.ts';
 import { minutesReport } from './coals/minutes-report.ts';
 import { coalReport } from './coals/report.ts';
 import { doughReport } from './formula/dough-report.ts';
 import { leaveningReport } from './formula/leavening-report.ts';
 import { fitReport } from './menu/report.ts';
-import { conductionReport } from './numerics/report.ts';
+import { conductionReport, textbookReport } from './numerics/report.ts';
 import { safetyReport } from './safety/report.ts';
 import { VERDICTS } from './table.ts';
 
@@ -16,7 +17,9 @@ const parts = [
   minutesReport(),
   bakeReport(),
   VERDICTS,
+  heatReport(),
   conductionReport(),
+  textbookReport(),
   leaveningReport(),
   doughReport(),
   fitReport(),

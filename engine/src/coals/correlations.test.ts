@@ -1,33 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import nusselt from '../../validation/coals/nusselt.json' with { type: 'json' };
-import {
-  airProperties,
-  mixedCoefficient,
-  nusseltCrossflow,
-  nusseltCrossflowZukauskas,
-  nusseltLevelCylinder,
-  nusseltSphere,
-  nusseltUprightPlate,
-} from './correlations.ts';
-
-type Inputs = Readonly<Record<string, number | undefined>>;
-
-const computed = (name: string, inputs: Inputs): number => {
-  const prandtl = inputs.prandtl ?? Number.NaN;
-  const rayleigh = prandtl * (inputs.grashof ?? Number.NaN);
-  const reynolds = inputs.reynolds ?? Number.NaN;
-  if (name.startsWith('upright plate')) return nusseltUprightPlate(rayleigh, prandtl);
-  if (name.startsWith('level cylinder')) return nusseltLevelCylinder(rayleigh, prandtl);
-  if (name.startsWith('sphere')) return nusseltSphere(rayleigh, prandtl);
-  if (name.includes('older fit'))
-    return nusseltCrossflowZukauskas(reynolds, prandtl, inputs.prandtlAtSurface ?? Number.NaN);
-  return nusseltCrossflow(reynolds, prandtl);
-};
+import { type Inputs, nusseltOf } from '../../validation/coals/nusselt-cases.ts';
+import { airProperties, mixedCoefficient } from './correlations.ts';
 
 describe('Nusselt numbers', () => {
   it.each(nusselt.rows)('%s gives the Nusselt number of bergman2011 within 0.01 %%', (...row) => {
     const [name, inputs, expected] = row as unknown as readonly [string, Inputs, number];
-    expect(Math.abs(computed(name, inputs) / expected - 1)).toBeLessThan(1e-4);
+    expect(Math.abs(nusseltOf(name, inputs) / expected - 1)).toBeLessThan(1e-4);
   });
 
   it('keeps all seven rows of the case file', () => {

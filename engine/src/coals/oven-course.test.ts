@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import scipy from '../../validation/coals/oven-scipy.json' with { type: 'json' };
-import { type Change, coalRequest, withTrialCoals } from '../../validation/coals/requests.ts';
+import { type Change, coalRequest } from '../../validation/coals/requests.ts';
+import { scipyCooks, scipyCourse } from '../../validation/coals/scipy-cases.ts';
 import { LAID_BURNT } from './burn.ts';
 import { laid } from './coals-ahead.ts';
 import { type Act, type OvenCourse, ovenCourse } from './oven-course.ts';
@@ -25,14 +26,9 @@ interface Cook {
   readonly loadIn: number;
   readonly addAt?: number;
   readonly end: number;
-  /** Over the coals that SciPy's run had. */
-  readonly ofTrial?: boolean;
 }
 
-const settingOf = ({ change, ofTrial }: Cook) => {
-  const setting = siteFor(coalRequest(change));
-  return ofTrial ? withTrialCoals(setting) : setting;
-};
+const settingOf = ({ change }: Cook) => siteFor(coalRequest(change));
 const startOf = (cook: Cook) =>
   startMoment({ ironKelvin: settingOf(cook).outside.airKelvin, coals: cook.coals });
 
@@ -91,31 +87,10 @@ const cooks = fc.record({
 });
 
 describe('the oven under error control', () => {
-  const named: Readonly<Record<string, Cook>> = {
-    '12 inch, still, 70 F, 17/8': {
-      change: {},
-      coals: laid({ above: 17, below: 8 }),
-      loadIn: 20,
-      end: 90,
-    },
-    '10 inch, 3 m/s, -5 C, 2000 m, 16/7': {
-      change: { inches: 10, wind: 3, airKelvin: 268.15, pressure: 79_495 },
-      coals: laid({ above: 16, below: 7 }),
-      loadIn: 15,
-      end: 90,
-    },
-    '16 inch, 1 m/s, 30 C, 27/14': {
-      change: { inches: 16, wind: 1, airKelvin: 303.15 },
-      coals: laid({ above: 27, below: 14 }),
-      loadIn: 25,
-      end: 90,
-    },
-  };
-
-  it.each(Object.keys(named))(
+  it.each(Object.keys(scipyCooks))(
     'of %s agrees with SciPy within 0.02 K and 20 J (scipy-ivp)',
     (name) => {
-      const { moments } = courseOf({ ...(named[name] as Cook), ofTrial: true });
+      const { moments } = scipyCourse(name);
       const rows = scipy.rows.filter((row) => row[0] === name);
       expect(rows.length).toBe(10);
       for (const [, minute, lid, wall, floor, joules] of rows) {

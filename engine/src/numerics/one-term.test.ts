@@ -1,39 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { CELLS, conduction, middleOf } from '../../validation/numerics/conduction.ts';
 import table from '../../validation/numerics/one-term.json' with { type: 'json' };
-import { integrateStiff, type Rates } from './stiff.ts';
+import { integrateStiff } from './stiff.ts';
 
-const CELLS = 30;
 const SHAPES = [
   ['wall', 0],
   ['cylinder', 1],
   ['sphere', 2],
 ] as const;
-
-/** Unit body, cells of equal width; flux through a shell goes with radius to the power of `shape`. */
-const conduction = (shape: number, biot: number): Rates => {
-  const width = 1 / CELLS;
-  const area = (radius: number) => radius ** shape;
-  const volume = (cell: number) =>
-    (((cell + 1) * width) ** (shape + 1) - (cell * width) ** (shape + 1)) / (shape + 1);
-  // Half a cell of conduction in series with the film.
-  const skin = 1 / (1 / biot + width / 2);
-  return (_, state, into) => {
-    into.fill(0);
-    for (let cell = 0; cell < CELLS; cell += 1) {
-      const outer = (cell + 1) * width;
-      const next = state[cell + 1];
-      const flow =
-        next === undefined
-          ? area(outer) * skin * state[cell]!
-          : (area(outer) * (state[cell]! - next)) / width;
-      into[cell] = into[cell]! - flow / volume(cell);
-      if (next !== undefined) into[cell + 1] = into[cell + 1]! + flow / volume(cell + 1);
-    }
-  };
-};
-
-/** Parabola through the two innermost cells: flat at the middle. */
-const middleOf = (state: Float64Array): number => state[0]! + (state[0]! - state[1]!) / 8;
 
 describe('the stiff stepper on heat conduction (bergman2011 table 5.1, one-term solution)', () => {
   it.each(SHAPES)(

@@ -12,6 +12,7 @@ import { insidePhysics } from '../../src/bake/inside/physics.ts';
 import { pascals } from '../../src/quantity/unit.ts';
 import { fixed, reportTable, spanRow } from '../table.ts';
 import oneTerm from './one-term.json' with { type: 'json' };
+import { textbookAnswer, textbookCases } from './textbook.ts';
 
 const START = 300;
 const AIR = 350; // no boil, no water: nothing but conduction
@@ -53,6 +54,26 @@ export function conductionReport(): string {
   );
   return reportTable('Conduction alone: the bake model without water', [...rows, ...held]);
 }
+
+/** Textbook problems by name, on the stepper and the root search. */
+export const textbookReport = (): string =>
+  reportTable(
+    'Textbook problems of heating and cooling: the stepper and the root search',
+    textbookCases.map((each) =>
+      spanRow({
+        what: `${each.name}: ${each.asked}`,
+        source: each.where.startsWith('bergman') ? 'bergman2011' : 'cengel',
+        least: each.answer,
+        most: each.answer,
+        ours: textbookAnswer(each),
+        rounding: each.rounding,
+        say: fixed(each.answer < 1 ? 5 : 2),
+      }),
+    ),
+    [
+      'The silver sphere and the slab are recomputed answers; the book prints 445 for the brass plate.',
+    ],
+  );
 
 /** Sum of 4/pi (-1)^n/(2n+1) exp(-((2n+1) pi/2)^2 Fo). */
 function seriesLeft(fourier: number): number {

@@ -1,16 +1,26 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import {
+  CIRCLE,
+  DEGREE,
+  equal,
+  firstHarmonic,
+  plateOf,
+  readings,
+  ringOf,
+  SEEN_SECONDS,
+  STEP_SECONDS,
+  solver,
+  turnedReadings,
+} from '../../../validation/coals/plate-cases.ts';
 import still from '../../../validation/coals/plate-ring.json' with { type: 'json' };
 import turning from '../../../validation/coals/plate-turning.json' with { type: 'json' };
-import type { Plate } from './chain.ts';
-import type { Harmonics, Patch } from './patch.ts';
+import type { Harmonics } from './patch.ts';
 import {
   coalsOn,
   coolPlate,
   meanBetween,
-  type PlateSolver,
   plateLater,
-  plateSolver,
   plateSolvers,
   settledPlate,
   turnedBy,
@@ -20,40 +30,6 @@ import { type Dwell, meanSeen } from './seen.ts';
 
 const SEED = 20264;
 const CLOSE_KELVIN = 0.5; // what the issue asks for
-const STEP_SECONDS = 20;
-
-const plateOf = ({ plate }: typeof still): Plate => ({
-  radiusMetres: plate.radiusMetres,
-  spreadWattsPerKelvin: plate.conductivityWattsPerMetreKelvin * plate.thicknessMetres,
-  joulesPerSquareMetreKelvin:
-    plate.densityKilogramsPerCubicMetre * plate.heatJoulesPerKilogramKelvin * plate.thicknessMetres,
-  lossWattsPerSquareMetreKelvin: 2 * plate.coefficientOnEachFaceWattsPerSquareMetreKelvin,
-});
-
-const AIR = still.plate.airCelsius;
-const DEGREE = Math.PI / 180;
-
-const ringOf = (watts: readonly number[]): readonly Patch[] =>
-  watts.map((each, index) => ({
-    radiusMetres: still.ring.ringRadiusMetres,
-    angleRadians: (2 * Math.PI * index) / watts.length,
-    sideMetres: still.ring.sideMetres,
-    watts: each,
-  }));
-
-const solver = plateSolver(plateOf(still), { stepSeconds: STEP_SECONDS });
-const equal = coalsOn(solver, ringOf(Array.from({ length: 12 }, () => still.ring.wattsEach)));
-
-const readings = (kelvins: Harmonics): readonly number[] => {
-  const at = (radiusMetres: number, degrees: number) =>
-    AIR + kelvinAt(kelvins, solver.rings, { radiusMetres, angleRadians: degrees * DEGREE });
-  return [
-    at(0, 0),
-    ...[0.06, 0.12, 0.15].flatMap((radius) => [at(radius, 0), at(radius, 15)]),
-    AIR + meanKelvin(kelvins, solver.rings),
-  ];
-};
-
 const worst = (ours: readonly number[], theirs: readonly number[]) =>
   Math.max(...ours.map((each, index) => Math.abs(each - theirs[index]!)));
 
@@ -76,61 +52,12 @@ describe('a plate under twelve equal coals', () => {
   });
 });
 
-interface Seen {
-  readonly kelvins: Harmonics;
-  readonly averages: readonly number[];
-}
-
-const CIRCLE = { radiusMetres: 0.12, places: 72 };
-const SEEN_SECONDS = [300, 900, 1800, 3600];
-
-/** An hour, the plate turned a quarter against the coals each period; the circle averaged in time. */
-const turned = (period: number): ReadonlyMap<number, Seen> => {
-  const coals = coalsOn(solver, ringOf(turning.ring.watts));
-  const seen = new Map<number, Seen>();
-  let [kelvins, flux] = [coolPlate(solver), coals];
-  let before = circleKelvins(kelvins, solver.rings, CIRCLE);
-  const sums = before.map(() => 0);
-  for (let seconds = 0; seconds < 3600; seconds += STEP_SECONDS) {
-    // The plate goes anticlockwise, so the coals go clockwise over it.
-    if (period > 0 && seconds % period === 0)
-      flux = turnedBy(coals, (-Math.PI / 2) * (seconds / period));
-    kelvins = plateLater(solver, kelvins, flux);
-    const now = circleKelvins(kelvins, solver.rings, CIRCLE);
-    for (const [place, each] of now.entries())
-      sums[place]! += ((each + before[place]!) / 2) * STEP_SECONDS;
-    before = now;
-    const end = seconds + STEP_SECONDS;
-    if (SEEN_SECONDS.includes(end))
-      seen.set(end, { kelvins, averages: sums.map((sum) => sum / end) });
-  }
-  return seen;
-};
-
-const runs = new Map([0, 600, 300].map((period) => [period, turned(period)]));
-
-const firstHarmonic = ({ along, across }: Harmonics, { rings }: PlateSolver): number => {
-  const low = Math.round(0.12 / rings.width) - 1;
-  const at = (values: Float64Array) => (values[low]! + values[low + 1]!) / 2;
-  return Math.hypot(at(along[1]!), at(across[1]!));
-};
-
 describe('a plate under an unequal ring', () => {
   const wanted = turning.rows.filter(([, seconds]) => SEEN_SECONDS.includes(seconds!));
   it.each(wanted)(
     'turned every %i s agrees after %i s with the series within 0.5 K: circle, average, mean, middle (plateTurning)',
     (period, seconds, least, most, harmonic, averaged, mean, centre, ...quarters) => {
-      const { kelvins, averages } = runs.get(period!)!.get(seconds!)!;
-      const round = circleKelvins(kelvins, solver.rings, CIRCLE);
-      const ours = [
-        AIR + Math.min(...round),
-        AIR + Math.max(...round),
-        firstHarmonic(kelvins, solver),
-        spreadOf(averages),
-        AIR + meanKelvin(kelvins, solver.rings),
-        AIR + kelvinAt(kelvins, solver.rings, { radiusMetres: 0, angleRadians: 0 }),
-        ...[0, 18, 36, 54].map((place) => AIR + round[place]!),
-      ];
+      const ours = turnedReadings(period!, seconds!);
       const theirs = [least, most, harmonic, averaged, mean, centre, ...quarters] as number[];
       expect(worst(ours, theirs)).toBeLessThan(CLOSE_KELVIN);
     },
