@@ -333,7 +333,8 @@ function planLoad(wish: LoadWish): OrRefusal<LoadPlan> {
     if (Math.abs(bake.minutes - stay) <= CLOSE_ENOUGH_MINUTES) break;
     // Coals added for a long bake may shorten it, and without them it is long again: they are kept.
     if (bake.minutes < stay) tendedFor = minutes(Math.max(stay, tendedFor ?? 0));
-    stay = bake.minutes;
+    // Half-way once it goes to and fro.
+    stay = round < 1 ? bake.minutes : minutes((stay + bake.minutes) / 2);
   }
   if (coals === undefined) throw new RangeError('coals are laid at least once');
   return { load, air, coals, bake };
@@ -343,7 +344,7 @@ const MOST_DRAFTS = 3;
 /** Judged as it takes heat in a still oven, then once more as it does over the coals that were chosen. */
 const JUDGED_DRAFTS = 2;
 /** In full, until the bake along their curve agrees with the stay that they were laid for. */
-const MOST_LAYINGS = 3;
+const MOST_LAYINGS = 5;
 /** A first answer is a quick one. */
 const FIRST_DRAFTS = 1;
 const CLOSE_ENOUGH_MINUTES = 3;

@@ -125,12 +125,12 @@ describe('a fry', () => {
 
 describe('a boil', () => {
   it('that is slow for want of room says when it boils, and what coals on the lid would do', () => {
-    const plan = planOf('boil', { stay: 180 });
+    const plan = planOf('boil', { stay: 100 });
     const limit = noticeOf(plan, 'COALS_BELOW_IS_FULL');
     const boils = plan.curve.find((point) => (point.load ?? 0) >= BOIL - 2)!.minute;
     expect(Math.abs(Number(limit?.values.minute) - boils)).toBeLessThanOrEqual(1);
     expect(Number(limit?.values.lidCoals)).toBeGreaterThan(0);
-    const sooner = planOf('simmer', { stay: 180 });
+    const sooner = planOf('simmer', { stay: 100 });
     expect(sooner.curve.find((point) => (point.load ?? 0) >= BOIL - 2)!.minute).toBeLessThan(boils);
   });
 
