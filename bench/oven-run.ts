@@ -25,6 +25,8 @@ const END_MINUTE = 90;
 /** Both sides are asked for this; the answers then agree far inside 0.1 K. */
 const TOLERANCE: Tolerance = { relative: 1e-5, absoluteKelvin: 1e-3 };
 const AGREES_KELVIN = 0.1;
+/** So many times faster than either, in the same run. */
+const LEAST_RATIO = 20;
 const PYTHON = '/usr/bin/python3';
 const RUNS = { runs: 201, warmUp: 200 } as const;
 
@@ -59,7 +61,10 @@ export function ovenRunBench(): void {
   say(
     `the planner's minute steps: ${micro(stepped.medianMilliseconds)}, at most ${apart.toFixed(3)} K off`,
   );
-  scipyBench(course, controlled.medianMilliseconds);
+  scipyBench([
+    { name: 'controlled', moments: course.moments, milliseconds: controlled.medianMilliseconds },
+    { name: 'planner', moments: minuteRun().slice(1), milliseconds: stepped.medianMilliseconds },
+  ]);
   layCoalsBench();
 }
 
@@ -100,7 +105,13 @@ interface PythonAnswer {
   }[];
 }
 
-const scipyBench = (course: OvenCourse, ours: number): void => {
+interface OurRun {
+  readonly name: 'controlled' | 'planner';
+  readonly moments: readonly OvenMoment[];
+  readonly milliseconds: number;
+}
+
+const scipyBench = (ours: readonly OurRun[]): void => {
   const answer = askPython();
   if (!answer) {
     say('SciPy is not there, so the comparison did not run and counts as not run.');
@@ -112,20 +123,36 @@ const scipyBench = (course: OvenCourse, ours: number): void => {
   say(
     `SciPy ${answer.scipy} at relative ${TOLERANCE.relative}, absolute ${TOLERANCE.absoluteKelvin} K:`,
   );
-  for (const { method, rightHandSide, milliseconds, evaluations, states } of answer.runs) {
-    const apart = apartFrom(course, states);
-    assert.ok(apart < AGREES_KELVIN, `${method} is ${apart} K off`);
-    const ratio = (milliseconds / ours).toFixed(1).padStart(6);
+  for (const run of answer.runs) {
+    const { method, rightHandSide, milliseconds, evaluations } = run;
+    const ratios = ours.map((each) => ratioTo(run, each)).join(', ');
     say(
       `  ${method.padEnd(6)}${rightHandSide.padEnd(13)} ${milliseconds.toFixed(1).padStart(6)} ms, ` +
-        `${String(evaluations).padStart(4)} evaluations, ratio ${ratio}, at most ${apart.toFixed(4)} K apart`,
+        `${String(evaluations).padStart(4)} evaluations; ${ratios}`,
     );
   }
+  say(
+    `asserted: the planner's run at least ${LEAST_RATIO} times as fast, right-hand side vectorised.`,
+  );
 };
 
-const apartFrom = (course: OvenCourse, states: PythonAnswer['runs'][number]['states']): number => {
-  assert.equal(states.length, course.moments.length);
-  const apart = course.moments.flatMap(({ iron }, index) => {
+/** Asserted for the run that plans are made with, beside a vectorised right-hand side: the aim. */
+const ratioTo = (run: PythonAnswer['runs'][number], { name, moments, milliseconds }: OurRun) => {
+  const { method, rightHandSide, states } = run;
+  const apart = apartFrom(moments, states);
+  assert.ok(apart < AGREES_KELVIN, `${method} is ${apart} K off`);
+  const times = run.milliseconds / milliseconds;
+  if (name === 'planner' && rightHandSide === 'vectorised')
+    assert.ok(times >= LEAST_RATIO, `${method} ${rightHandSide} takes only ${times} times ours`);
+  return `${name} ${times.toFixed(1)} times, ${apart.toFixed(4)} K apart`;
+};
+
+const apartFrom = (
+  moments: readonly OvenMoment[],
+  states: PythonAnswer['runs'][number]['states'],
+): number => {
+  assert.equal(states.length, moments.length);
+  const apart = moments.flatMap(({ iron }, index) => {
     const [lid = Number.NaN, wall = Number.NaN, floor = Number.NaN] = states[index] ?? [];
     return [iron.lid - lid, iron.wall - wall, iron.floor - floor].map(Math.abs);
   });
@@ -185,6 +212,10 @@ const layCoalsBench = (): void => {
   const each = OVENS.map((_, index) => median(rounds.map(({ perOven }) => perOven[index]!)));
   const oneRun = Math.min(...rounds.map((round) => round.oneRun));
   const inRuns = Math.min(...rounds.map(({ perOven }) => perOven[0]!)) / oneRun;
+  assert.ok(
+    inRuns < AIM_RUNS_FOR_A_DISH,
+    `layCoals costs ${inRuns.toFixed(0)} runs, wanted under ${AIM_RUNS_FOR_A_DISH}`,
+  );
   say(
     `layCoals for one dish: ${each[0]!.toFixed(1)} ms, ${inRuns.toFixed(0)} of the planner's ` +
       `90-minute runs, best against best (aim under ${AIM_RUNS_FOR_A_DISH})`,
