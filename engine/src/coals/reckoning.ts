@@ -23,8 +23,7 @@ type Cause = CountReason['cause'];
 export const reckoningFor = (asked: CoalRequest, site: RunSetting, counted: Counted): Reckoning => {
   const request = asCounted(asked);
   const setting = { ...site, load: request.load };
-  const said = chartsSaying(request);
-  const [chart] = said;
+  const { chart, others } = chartsSaying(request);
   const { above, below } = counted.counts;
   const steps = stepsFrom(request, setting, counted, chart ? chart.above + chart.below : undefined);
   return {
@@ -32,16 +31,23 @@ export const reckoningFor = (asked: CoalRequest, site: RunSetting, counted: Coun
     above,
     below,
     because: reasons(steps, above + below),
-    others: chart ? said.slice(1) : [],
+    others,
   };
 };
 
+interface Said {
+  /** The most reprinted chart, where it reaches so far. */
+  readonly chart: ChartCount | undefined;
+  readonly others: readonly ChartCount[];
+}
+
 // A chart counts briquettes for baking; for wood or a pot no chart is quoted.
-const chartsSaying = (request: CoalRequest): readonly ChartCount[] => {
-  if (request.fuel.kind === 'wood-coals' || !isBaked(request.wish.method)) return [];
+const chartsSaying = (request: CoalRequest): Said => {
+  if (request.fuel.kind === 'wood-coals' || !isBaked(request.wish.method))
+    return { chart: undefined, others: [] };
   const wish = { diameterMetres: request.oven.diameter, heat: request.wish.wanted };
-  const said = charts.map((chart) => chartCount(chart, wish));
-  return said[0] ? said.filter((count): count is ChartCount => count !== undefined) : [];
+  const [chart, ...rest] = charts.map((each) => chartCount(each, wish));
+  return { chart, others: rest.filter((count): count is ChartCount => count !== undefined) };
 };
 
 interface Step {
@@ -120,7 +126,7 @@ const stepsFrom = (
     ? firstCoals(request, setting, counted.need)
     : held({ ...ground, ...heldSink(request) }) * ageing;
   const withLoad: Step = { cause: 'load', coals: Math.min(MOST_SHOWN, load) };
-  return [...steps, withLoad, ...lastSteps(request, setting, counted)];
+  return [...steps, withLoad, ...lastSteps(request, setting, counted, withLoad.coals)];
 };
 
 /** As an oven of this size and depth is made, whatever its owner measured beside. */
@@ -130,6 +136,7 @@ const lastSteps = (
   request: CoalRequest,
   setting: RunSetting,
   counted: Counted,
+  held: number,
 ): readonly Step[] => {
   const { above, below } = counted.counts;
   const isHot = request.ironAtStart > setting.outside.airKelvin + HOT_IRON_KELVIN;
@@ -138,10 +145,13 @@ const lastSteps = (
   const isPinned = request.pins.above !== undefined || request.pins.below !== undefined;
   const wished = Math.min(MOST_SHOWN, counted.wished);
   const byChart = counted.byChart ?? above + below;
-  const fitting = counted.lidIsFull || counted.floorIsFull ? byChart : wished;
+  const isFull = !isPinned && (counted.lidIsFull || counted.floorIsFull);
+  const fitting = isFull ? byChart : wished;
+  // Where lid or floor is full nobody lays more for fading: it is made up for as coals are added.
+  const most = isFull ? Math.max(held, byChart) : MOST_SHOWN;
   return [
-    { cause: 'first-set', coals: Math.min(MOST_SHOWN, fromCool) },
-    { cause: 'hot-oven', coals: wished },
+    { cause: 'first-set', coals: Math.min(most, fromCool) },
+    { cause: 'hot-oven', coals: Math.min(most, wished) },
     { cause: 'lid-full', coals: fitting },
     { cause: 'bake', coals: fitting + above + below - byChart },
     ...(isPinned ? [{ cause: 'pin' as const, coals: above + below }] : []),

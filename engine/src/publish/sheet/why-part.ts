@@ -70,7 +70,7 @@ function whyCounts(coals: CoalPlan, say: Say): Block {
     question: `Why ${above} and ${below}?`,
     blocks: [
       { type: 'table', caption: '', head: ['', 'coals'], rows, numeric: [false, true] },
-      ...othersBlock(others, say),
+      ...othersBlock(others, { isFirst: chart === undefined }, say),
     ],
   };
 }
@@ -131,15 +131,18 @@ const WHILE: Readonly<Record<CoalPlan['method'], string>> = {
 const chartPhrase = ({ above, below, oven }: ChartCount, say: Say) =>
   `${above} above, ${below} below at ${say.oven(oven)}`;
 
-function othersBlock(others: readonly ChartCount[], say: Say): readonly Block[] {
+function othersBlock(
+  others: readonly ChartCount[],
+  { isFirst }: { readonly isFirst: boolean },
+  say: Say,
+): readonly Block[] {
   if (others.length === 0) return [];
+  const charts = isFirst ? 'Printed charts' : 'Other printed charts';
   const said = others.map((chart) => chartPhrase(chart, say)).join('; ');
   return [
     {
       type: 'paragraph',
-      parts: [
-        { text: `Other printed charts for this size: ${said}. None names air, wind or height.` },
-      ],
+      parts: [{ text: `${charts} for this size: ${said}. None names air, wind or height.` }],
     },
   ];
 }
