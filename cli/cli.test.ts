@@ -7,31 +7,14 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { demoIds } from '#formats';
+import { heard, testShell, UNSAYABLE } from './heard.ts';
 import { run } from './run.ts';
 import { realShell } from './shell.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'emberwright-'));
 const inFolder = (name: string) => join(folder, name);
 
-function command(...words: readonly string[]) {
-  let out = '';
-  let error = '';
-  const exit = run(words, {
-    ...realShell(),
-    today: '2026-09-01',
-    nowMinutes: 12 * 60,
-    columns: 90,
-    out: (text) => {
-      out += text;
-    },
-    error: (text) => {
-      error += text;
-    },
-  });
-  return { exit, out, error };
-}
-
-const UNSAYABLE = /NaN|undefined|Infinity|\[object|not known|no words yet/;
+const command = (...words: readonly string[]) => heard(words, { ...testShell, columns: 90 });
 
 describe('emberwright tonight', () => {
   it('prints a dish card from two answers and says what it assumed', () => {

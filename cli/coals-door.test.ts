@@ -1,25 +1,9 @@
 // The coals door as it is read: sizes of both measures, what moved the count, where a line stands.
 
 import { describe, expect, it } from 'vitest';
-import { run } from './run.ts';
-import { realShell } from './shell.ts';
+import { heard } from './heard.ts';
 
-const shell = { ...realShell(), today: '2026-09-01', nowMinutes: 720, columns: 100 };
-
-function coals(...words: readonly string[]) {
-  let out = '';
-  let error = '';
-  const exit = run(['coals', ...words], {
-    ...shell,
-    out: (text) => {
-      out += text;
-    },
-    error: (text) => {
-      error += text;
-    },
-  });
-  return { exit, out, error, flat: out.replaceAll(/\s+/g, ' ') };
-}
+const coals = (...words: readonly string[]) => heard(['coals', ...words]);
 
 const TWELVE = ['--oven', '12 in', '--heat', '350 F'] as const;
 

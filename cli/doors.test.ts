@@ -16,33 +16,16 @@ import {
 } from '#engine';
 import { SYMPTOMS } from './commands/what-now.ts';
 import { fireOf } from './fire.ts';
+import { heard, testShell, UNSAYABLE } from './heard.ts';
 import { lyingOf } from './lying.ts';
-import { run } from './run.ts';
-import { realShell } from './shell.ts';
 
-const shell = { ...realShell(), today: '2026-09-01', nowMinutes: 720, columns: 100 };
-
-function command(...words: readonly string[]) {
-  let out = '';
-  let error = '';
-  const exit = run(words, {
-    ...shell,
-    out: (text) => {
-      out += text;
-    },
-    error: (text) => {
-      error += text;
-    },
-  });
-  return { exit, out, error, flat: out.replaceAll(/\s+/g, ' ') };
-}
+const command = (...words: readonly string[]) => heard(words);
 
 const held = <Answer>(answer: OrRefusal<Answer>): Answer => {
   if (isRefusal(answer)) throw new Error(answer.code);
   return answer;
 };
 
-const UNSAYABLE = /NaN|undefined|Infinity|\[object|not known|no words yet/;
 const TWELVE = ['--oven', '12 in'] as const;
 const LAID = ['--above', '17', '--below', '8'] as const;
 const LAID_WORDS: ReadonlySet<string> = new Set(LAID);
@@ -61,7 +44,7 @@ const says = (measures: 'us' | 'metric') => {
 };
 
 function twelve() {
-  const fire = held(fireOf({ oven: '12 in' }, shell));
+  const fire = held(fireOf({ oven: '12 in' }, testShell));
   const { oven, air, camp, screened } = fire;
   const { place, fuel } = camp;
   const load = usualLoad(fire, 'bake');

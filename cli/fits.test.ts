@@ -2,27 +2,9 @@
 
 import { describe, expect, it } from 'vitest';
 import { FIT_KINDS, fromUnit, isRefusal, nominalOven, sayFor, whatFits } from '#engine';
-import { run } from './run.ts';
-import { realShell } from './shell.ts';
+import { heard, UNSAYABLE } from './heard.ts';
 
-const shell = { ...realShell(), today: '2026-09-01', nowMinutes: 720, columns: 100 };
-
-function command(...words: readonly string[]) {
-  let out = '';
-  let error = '';
-  const exit = run(['fits', ...words], {
-    ...shell,
-    out: (text) => {
-      out += text;
-    },
-    error: (text) => {
-      error += text;
-    },
-  });
-  return { exit, out, error, flat: out.replaceAll(/\s+/g, ' ') };
-}
-
-const UNSAYABLE = /NaN|undefined|Infinity|\[object|not known|no words yet/;
+const command = (...words: readonly string[]) => heard(['fits', ...words]);
 
 describe('emberwright fits', () => {
   it('prints what the engine says, for every kind and size, in both measures, or a plain stop', () => {

@@ -2,28 +2,11 @@
 
 import { describe, expect, it } from 'vitest';
 import { readyRecipes } from '#engine';
+import { heard, UNSAYABLE } from './heard.ts';
 import { run } from './run.ts';
 import { realShell } from './shell.ts';
 
-function command(...words: readonly string[]) {
-  let out = '';
-  let error = '';
-  const exit = run(words, {
-    ...realShell(),
-    today: '2026-09-01',
-    nowMinutes: 720,
-    columns: 100,
-    out: (text) => {
-      out += text;
-    },
-    error: (text) => {
-      error += text;
-    },
-  });
-  return { exit, out, error, flat: out.replaceAll(/\s+/g, ' ') };
-}
-
-const UNSAYABLE = /NaN|undefined|Infinity|\[object|not known|no words yet/;
+const command = (...words: readonly string[]) => heard(words);
 
 describe('emberwright formula', () => {
   it('prints every bread that stands ready, in both measures, with nothing unsayable', () => {

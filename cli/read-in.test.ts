@@ -1,30 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import { readCampFile } from '#formats';
-import { run } from './run.ts';
-import { realShell } from './shell.ts';
+import { heard, testShell } from './heard.ts';
 
-const shell = { ...realShell(), today: '2026-09-01', nowMinutes: 720, columns: 100 };
 const LETTER =
   'Ridge biscuits\nMy aunt swore by it.\n2 cups flour\n1 tbsp baking powder\n1/2 tsp salt\n' +
   '1/3 cup lard\n3/4 to 1 cup milk\n1 dollop moonshine\n\nMix. Pat 3/4 inch thick and cut rounds.\n' +
   'Bake 15 minutes at 425. Makes 12 biscuits.\n';
 
 function command(text: string, ...words: readonly string[]) {
-  let out = '';
-  let error = '';
   const files = new Map<string, string>();
-  const exit = run(words, {
-    ...shell,
+  const said = heard(words, {
+    ...testShell,
     readText: (path) => files.get(path) ?? text,
     write: (path, content) => void files.set(path, String(content)),
-    out: (more) => {
-      out += more;
-    },
-    error: (more) => {
-      error += more;
-    },
   });
-  return { exit, out, error, files, flat: out.replaceAll(/\s+/g, ' ') };
+  return { ...said, files };
 }
 
 describe('a bread that is none', () => {

@@ -4,31 +4,13 @@ import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { run } from './run.ts';
-import { realShell } from './shell.ts';
+import { heard, UNSAYABLE } from './heard.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'emberwright-'));
 const camp = join(folder, 'camp.json');
 
-function command(...words: readonly string[]) {
-  let out = '';
-  let error = '';
-  const exit = run(words, {
-    ...realShell(),
-    today: '2026-09-01',
-    nowMinutes: 12 * 60,
-    columns: 100,
-    out: (text) => {
-      out += text;
-    },
-    error: (text) => {
-      error += text;
-    },
-  });
-  return { exit, out, error };
-}
+const command = (...words: readonly string[]) => heard(words);
 
-const UNSAYABLE = /NaN|undefined|Infinity|\[object|not known|no words yet/;
 command('demo', 'pilcrow-creek', camp);
 
 describe('emberwright replan', () => {

@@ -3,30 +3,12 @@
 import { describe, expect, it } from 'vitest';
 import { isRefusal, kelvin, minutes, stackOvens, usualLoad } from '#engine';
 import { fireOf } from './fire.ts';
-import { run } from './run.ts';
-import { realShell } from './shell.ts';
+import { heard, testShell, UNSAYABLE } from './heard.ts';
 
-const shell = { ...realShell(), today: '2026-09-01', nowMinutes: 720, columns: 100 };
-
-function command(...words: readonly string[]) {
-  let out = '';
-  let error = '';
-  const exit = run(words, {
-    ...shell,
-    out: (text) => {
-      out += text;
-    },
-    error: (text) => {
-      error += text;
-    },
-  });
-  return { exit, out, error, flat: out.replaceAll(/\s+/g, ' ') };
-}
-
-const UNSAYABLE = /NaN|undefined|Infinity|\[object|not known|no words yet/;
+const command = (...words: readonly string[]) => heard(words);
 
 const stacked = (oven: string, minutesIn = 40) => {
-  const fire = fireOf({ oven }, shell);
+  const fire = fireOf({ oven }, testShell);
   if (isRefusal(fire)) throw new Error(fire.code);
   const request = (loadId: string) => ({
     loadId,

@@ -23,9 +23,19 @@ export const aheadIn = (
     .reduce((sum, group) => sum + group.count * meanStrength(group.burnt, group.burnt + burns), 0);
 };
 
+/** Mean strength of one coal between two minutes after it was laid. */
+export const laidBetween = (
+  between: { readonly from: number; readonly to: number },
+  burnoutMinutes: number,
+): number =>
+  meanStrength(
+    LAID_BURNT + between.from / burnoutMinutes,
+    LAID_BURNT + between.to / burnoutMinutes,
+  );
+
 /** Mean strength of one coal that is laid now. */
 export const freshAhead = ({ minutes, burnoutMinutes }: Span): number =>
-  meanStrength(LAID_BURNT, LAID_BURNT + minutes / burnoutMinutes);
+  laidBetween({ from: 0, to: minutes }, burnoutMinutes);
 
 /** Fresh coals of one addition. */
 export const laid = (addition: Pick<Addition, 'above' | 'below'>): readonly CoalGroup[] => [

@@ -5,8 +5,9 @@
 // Sources: coalsOvenModelNotes (network), burn.ts. Weak spot: wind's effect on the warming up is not
 // run here; what is added later is sized by the heat in the wind itself (count.ts).
 
-import { draughtRate, LAID_BURNT, meanStrength } from './burn.ts';
+import { draughtRate } from './burn.ts';
 import type { CoalRequest } from './coal-plan.ts';
+import { laidBetween } from './coals-ahead.ts';
 import { feedWish, readyKelvinFor } from './feed-for.ts';
 import type { FeedWish } from './feed-wish.ts';
 import { type FedRun, fedRun, laidFirst, readyMinute } from './feeding.ts';
@@ -27,8 +28,7 @@ const ROUNDS = 3;
 export const firstSet = (request: CoalRequest, setting: RunSetting, need: HeatNeed): FirstSet => {
   const { wish, pins } = request;
   const wished = firstCoals(request, setting, need);
-  const brownMinutes = Math.round(wish.brownFirst ?? 0);
-  if (need.upKelvin > 0) return { wished, loadMinute: brownMinutes };
+  if (need.upKelvin > 0) return { wished, loadMinute: Math.round(wish.brownFirst ?? 0) };
   if (pins.above !== undefined && pins.below !== undefined)
     return { wished, loadMinute: loadMinuteFor(request, setting, { need, wished }) };
   const calm = inCalmAir(setting);
@@ -117,22 +117,16 @@ const aloneSpan = (feed: FeedWish, burnoutMinutes: number) => {
 const WEAKEST = 0.1; // a set that is all but ash when it is wanted is sized by withinReason
 
 /** Old coals are weaker than the mid-life coal that the network counts in. */
-const ageOver = (feed: FeedWish, burnoutMinutes: number): number => {
-  const { from, to } = aloneSpan(feed, burnoutMinutes);
-  const burnt = (minute: number) => LAID_BURNT + minute / burnoutMinutes;
-  return 1 / Math.max(WEAKEST, meanStrength(burnt(from), burnt(to)));
-};
+const ageOver = (feed: FeedWish, burnoutMinutes: number): number =>
+  1 / Math.max(WEAKEST, laidBetween(aloneSpan(feed, burnoutMinutes), burnoutMinutes));
 
 /** The steady answer may be corrected, not overturned; hot iron needs less than any air does. */
 const REASON = { least: 0.9, leastWhenHot: 0.5, most: 1.4 } as const;
 
-// A pot never gets fewer than its boil wants.
 const withinReason = (wished: number, request: CoalRequest, need: HeatNeed): number => {
   const isHot = request.ironAtStart > request.air.temperature + HOT_IRON_KELVIN;
   const share = isHot ? REASON.leastWhenHot : REASON.least;
-  const least = need.upKelvin > 0 ? need.heatUp : share * need.hold;
-  const most = Math.max(least, REASON.most * need.hold);
-  return Math.min(most, Math.max(least, wished));
+  return Math.min(REASON.most * need.hold, Math.max(share * need.hold, wished));
 };
 
 /** Iron this far above the air is an oven used again. */

@@ -14,7 +14,7 @@ const EVERY_MINUTES = 5;
 /**
  * The first set may burn for this share of its life before it is made up, later ones, older in part,
  * for less. Tuned on 144 bakes of 15 to 90 minutes in 0 to 3 m/s: the farthest that the heat strays
- * from the wish is 27 F (rms), about a step of the charts, for three visits in the mean.
+ * from the wish is 31 F (rms), little more than a step of the charts, for 2.7 visits in the mean.
  */
 export const FIRST_SET_SHARE = 0.5;
 const LATER_SHARE = 0.25;

@@ -2,9 +2,9 @@
 // Sources: hold.ts, run.ts. Weak spot: "up" is a mean temperature of the load, near the boil.
 
 import { type Joules, type Kelvin, kelvin } from '../quantity/unit.ts';
-import { LAID_BURNT, MID_LIFE_BURNT, meanStrength } from './burn.ts';
+import { MID_LIFE_BURNT } from './burn.ts';
 import type { CoalRequest } from './coal-plan.ts';
-import { laid } from './coals-ahead.ts';
+import { laid, laidBetween } from './coals-ahead.ts';
 import type { Need } from './feed-wish.ts';
 import type { OvenBody } from './geometry.ts';
 import { coalsToHold, type HoldCase } from './hold.ts';
@@ -228,8 +228,7 @@ const AGE_FACTOR = { least: 0.85, most: 1.2 } as const; // past these, adding co
 /** Old coals are weaker than the mid-life coal that the network counts in. */
 export const ageFactor = (request: CoalRequest, burnout: number): number => {
   const preheat = isHeatedFirst(request.wish) ? PREHEAT_USUAL_MINUTES : 0;
-  const from = LAID_BURNT + preheat / burnout;
-  const span = Math.min(FIRST_SET_MINUTES, request.wish.minutes) / burnout;
-  const mean = Math.max(0.1, meanStrength(from, from + span));
+  const to = preheat + Math.min(FIRST_SET_MINUTES, request.wish.minutes);
+  const mean = Math.max(0.1, laidBetween({ from: preheat, to }, burnout));
   return Math.min(AGE_FACTOR.most, Math.max(AGE_FACTOR.least, 1 / mean));
 };

@@ -57,7 +57,8 @@ export function mostIn(oven: CampOven, lot: Lot): number {
 export const wholeLot = (recipe: Recipe): Lot | undefined =>
   lotsOf(asDish(recipe), recipe, WHOLE)[0];
 
-const asDish = (recipe: Recipe): MenuDish => ({
+/** A recipe as a dish of its own, asked about without a meal. */
+export const asDish = (recipe: Recipe): MenuDish => ({
   id: recipe.id,
   name: recipe.name,
   recipe: recipe.id,

@@ -19,11 +19,10 @@ import {
   scoopOf,
   tinFor,
 } from '../formula/index.ts';
-import type { MenuDish } from '../menu/menu.ts';
+import { asDish } from '../menu/fill-oven.ts';
 import type { Recipe } from '../menu/recipe.ts';
 import {
   type CubicMetres,
-  clockMinutes,
   cubicMetres,
   fromCelsius,
   type Kelvin,
@@ -54,14 +53,7 @@ export interface BreadAlone {
 
 /** The recipe as it is written, once, in this air at this height; also where its crumb can't get so hot. */
 export function breadAlone({ recipe, elevation, air: outside, ...more }: BreadWish): BreadAlone {
-  const dish: MenuDish = {
-    id: recipe.id,
-    name: recipe.name,
-    recipe: recipe.id,
-    serveAt: clockMinutes(0),
-    freeFrom: false,
-    pins: {},
-  };
+  const dish = asDish(recipe);
   const formula = formulaFor({ dish, recipe, factor: 1, elevation, air: outside });
   const leavening = dishLeavening({
     formula,

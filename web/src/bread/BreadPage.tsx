@@ -1,11 +1,9 @@
 // One dough without a camp and without an oven: what raises it, how long it takes, how it is carried.
 
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { Link } from 'wouter-preact';
 import { Pick } from '../fire/Pick.tsx';
-import { Computing } from '../parts/Computing.tsx';
-import { DocumentView } from '../parts/DocumentView.tsx';
 import { Page } from '../parts/Page.tsx';
+import { QuestionDoors, QuestionPart } from '../parts/QuestionPage.tsx';
 import { ask } from '../planning/planner.ts';
 import { useAnswer } from '../planning/use-answer.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
@@ -27,36 +25,15 @@ export default function BreadPage({ door }: { readonly door: BreadDoorName }) {
       title={`The dough: ${breadTitles[door]}`}
       lead="One bread, no camp and no oven: choose it, and say where it stands."
     >
-      <nav className="fire-doors" aria-label="Questions">
-        <ul>
-          {breadDoors.map((each) => (
-            <li key={each}>
-              <Link
-                href={`/dough/${each}`}
-                replace
-                aria-current={each === door ? 'page' : undefined}
-              >
-                {breadTitles[each]}
-              </Link>
-            </li>
-          ))}
-        </ul>
-      </nav>
-      <div className="tonight">
-        <div className="tonight-choices">
-          <WhichBread answers={answers} change={change} />
-          <BreadQuestions door={door} answers={answers} change={change} />
-        </div>
-        <section
-          id="card"
-          className={`tonight-card ${isStale ? 'is-stale' : ''}`}
-          aria-label="Answer"
-          aria-busy={isStale}
-        >
-          <Computing isBusy={isStale} failure={failure} />
-          {sheet === undefined ? null : <DocumentView document={sheet} level={2} />}
-        </section>
-      </div>
+      <QuestionDoors
+        root="/dough"
+        doors={breadDoors.map((each) => [each, breadTitles[each]] as const)}
+        open={door}
+      />
+      <QuestionPart sheet={sheet} isStale={isStale} failure={failure}>
+        <WhichBread answers={answers} change={change} />
+        <BreadQuestions door={door} answers={answers} change={change} />
+      </QuestionPart>
     </Page>
   );
 }

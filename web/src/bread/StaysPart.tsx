@@ -2,6 +2,7 @@
 
 import { MeasureField } from '../draft/MeasureField.tsx';
 import { Pick } from '../fire/Pick.tsx';
+import { TakeOut } from '../parts/TakeOut.tsx';
 import type { DoughStay } from '../worker/bread-messages.ts';
 import { MOST_STAYS } from './answers.ts';
 
@@ -86,11 +87,7 @@ function Stay({ stay, number, isLast, onChange, onRemove }: StayProps) {
           onChoose={(minutes) => onChange({ minutes: Number(minutes) })}
         />
       )}
-      <div>
-        <button type="button" className="button is-quiet" onClick={onRemove}>
-          Take out <span className="unseen">place {number}</span>
-        </button>
-      </div>
+      <TakeOut what={`place ${number}`} onRemove={onRemove} />
     </fieldset>
   );
 }

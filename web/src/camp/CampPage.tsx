@@ -1,12 +1,13 @@
 // One camp: what to change on one side, its sheets on the other.
 
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { Link, useLocation } from 'wouter-preact';
+import { useLocation } from 'wouter-preact';
 import { useHistoryState } from 'wouter-preact/use-browser-location';
 import { dayWords } from '../camps/day-words.ts';
 import type { DraftForm } from '../draft/DraftField.tsx';
+import { OpenedCamp } from '../draft/OpenedCamp.tsx';
 import { valueAt } from '../draft/path.ts';
-import { type Draft, type DraftFile, ownCampFrom, useDraft } from '../draft/use-draft.ts';
+import { type Draft, type DraftFile, ownCampFrom } from '../draft/use-draft.ts';
 import { Computing } from '../parts/Computing.tsx';
 import { Page } from '../parts/Page.tsx';
 import { UndoWord } from '../parts/UndoWord.tsx';
@@ -27,18 +28,11 @@ interface CampPageProps {
 }
 
 export default function CampPage({ shelf, id }: CampPageProps) {
-  const draft = useDraft(shelf, id);
-  if (draft.state === 'opening') return <p className="computing is-busy">Opening the camp</p>;
-  if (draft.state === 'missing') {
-    return (
-      <Page title="No such camp in this browser">
-        <p>
-          It may be in another browser, or saved as a file. <Link href="/camps">All camps</Link>
-        </p>
-      </Page>
-    );
-  }
-  return <OpenCamp draft={draft} root={`/${shelf}/${id}`} />;
+  return (
+    <OpenedCamp shelf={shelf} id={id}>
+      {(draft) => <OpenCamp draft={draft} root={`/${shelf}/${id}`} />}
+    </OpenedCamp>
+  );
 }
 
 interface OpenCampProps {

@@ -3,6 +3,7 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { DraftForm } from '../draft/DraftField.tsx';
+import { TakeOut } from '../parts/TakeOut.tsx';
 import type { FoodWord } from '../worker/messages.ts';
 import { DishesGroup } from './change-dishes.tsx';
 import { FuelGroup, OvensGroup } from './change-fire.tsx';
@@ -70,13 +71,7 @@ export function ChangeItem({ name, children, onRemove }: ChangeItemProps) {
     <fieldset className="change-item">
       <legend>{name}</legend>
       {children}
-      {onRemove === undefined ? null : (
-        <div>
-          <button type="button" className="button is-quiet" onClick={onRemove}>
-            Take out <span className="unseen">{name}</span>
-          </button>
-        </div>
-      )}
+      {onRemove === undefined ? null : <TakeOut what={name} onRemove={onRemove} />}
     </fieldset>
   );
 }

@@ -3,6 +3,7 @@
 import { useEffect, useId, useState } from 'preact/hooks';
 import type { DraftForm } from '../draft/DraftField.tsx';
 import { More } from '../draft/OptionalField.tsx';
+import { TakeOut } from '../parts/TakeOut.tsx';
 import { ask } from '../planning/planner.ts';
 import type { ReadyRecipe } from '../worker/messages.ts';
 import { ChangeGroup } from './ChangeForms.tsx';
@@ -19,13 +20,7 @@ export function DishesGroup({ form }: { readonly form: DraftForm }) {
             <div className="dish-row">
               <span>{dishName(form, dish)}</span>
               {dishes.length === 1 ? null : (
-                <button
-                  type="button"
-                  className="button is-quiet"
-                  onClick={() => takeOut(form, index)}
-                >
-                  Take out <span className="unseen">{dishName(form, dish)}</span>
-                </button>
+                <TakeOut what={dishName(form, dish)} onRemove={() => takeOut(form, index)} />
               )}
             </div>
             <More of={dishName(form, dish)} said={inOvenSaid(form, ['menu', index])}>

@@ -1,11 +1,8 @@
 // At the fire: five questions that need no camp and no recipe, each with its answer under it.
 
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { Link } from 'wouter-preact';
-import type { SheetDocument } from '#engine';
-import { Computing } from '../parts/Computing.tsx';
-import { DocumentView } from '../parts/DocumentView.tsx';
 import { Page } from '../parts/Page.tsx';
+import { QuestionDoors, QuestionPart } from '../parts/QuestionPage.tsx';
 import { useAnswer } from '../planning/use-answer.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
 import { todayOf } from '../storage/new-id.ts';
@@ -44,61 +41,18 @@ export default function FirePage({ door }: { readonly door: DoorName }) {
   const [name, hint] = titles[door];
   return (
     <Page title={`At the fire: ${name}`} lead={`${hint}. No camp, no recipe: say what lies there.`}>
-      <nav className="fire-doors" aria-label="Questions">
-        <ul>
-          {doors.map((each) => (
-            <li key={each}>
-              <Link
-                href={`/fire/${each}`}
-                replace
-                aria-current={each === door ? 'page' : undefined}
-              >
-                {titles[each][0]}
-              </Link>
-            </li>
-          ))}
-        </ul>
-      </nav>
-      <div className="tonight">
-        <div className="tonight-choices">
-          <DoorQuestions door={door} wish={wish} answers={answers} change={answer} />
-          <OvenChoice wish={wish} change={change} />
-          <GuessLine wish={wish} change={change} isSpotOnly />
-          {sheet === undefined ? null : <AnswerPeek sheet={sheet} />}
-        </div>
-        <section
-          id="card"
-          className={`tonight-card ${isStale ? 'is-stale' : ''}`}
-          aria-label="Answer"
-          aria-busy={isStale}
-        >
-          <Computing isBusy={isStale} failure={failure} />
-          {sheet === undefined ? null : <DocumentView document={sheet} level={2} />}
-        </section>
-      </div>
+      <QuestionDoors
+        root="/fire"
+        doors={doors.map((each) => [each, titles[each][0]] as const)}
+        open={door}
+      />
+      <QuestionPart sheet={sheet} isStale={isStale} failure={failure}>
+        <DoorQuestions door={door} wish={wish} answers={answers} change={answer} />
+        <OvenChoice wish={wish} change={change} />
+        <GuessLine wish={wish} change={change} isSpotOnly />
+      </QuestionPart>
     </Page>
   );
-}
-
-/** The gist of the answer, one tap from it; only where it lies below the questions. */
-function AnswerPeek({ sheet }: { readonly sheet: SheetDocument }) {
-  return (
-    <a className="card-peek is-words" href="#card">
-      <span>{gistOf(sheet)}</span>
-    </a>
-  );
-}
-
-/** The counts, else the verdict, else the first thing to do. */
-function gistOf({ blocks, title }: SheetDocument): string {
-  for (const block of blocks) {
-    if (block.type === 'figures')
-      return block.figures.map(({ figure, label }) => `${figure} ${label}`).join(', ');
-    if (block.type === 'lead') return block.parts.map(({ text }) => text).join('');
-    if (block.type === 'steps') return block.rows[0]?.what ?? title;
-    if (block.type === 'notice') return block.text;
-  }
-  return title;
 }
 
 /** The oven and the spot are those of the front door: nothing is typed again. */

@@ -1,6 +1,7 @@
 // What few fires need: coals of another age among the others, an oven that is hot already.
 
 import { MeasureField } from '../draft/MeasureField.tsx';
+import { TakeOut } from '../parts/TakeOut.tsx';
 import type { LaidSet } from '../worker/messages.ts';
 import { MOST_OTHERS } from './answers.ts';
 import { CountStep } from './CountStep.tsx';
@@ -99,11 +100,7 @@ function Other({ set, number, isWood, onChange, onRemove }: OtherProps) {
         value={String(set.litMinutes)}
         onChoose={(age) => onChange({ litMinutes: Number(age) })}
       />
-      <div>
-        <button type="button" className="button is-quiet" onClick={onRemove}>
-          Take out <span className="unseen">set {number}</span>
-        </button>
-      </div>
+      <TakeOut what={`set ${number}`} onRemove={onRemove} />
     </fieldset>
   );
 }

@@ -3,7 +3,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import { Link } from 'wouter-preact';
 import type { Slip } from '#engine';
-import { useDraft } from '../draft/use-draft.ts';
+import { OpenedCamp } from '../draft/OpenedCamp.tsx';
 import { Computing } from '../parts/Computing.tsx';
 import { DocumentView } from '../parts/DocumentView.tsx';
 import { Field } from '../parts/Field.tsx';
@@ -21,18 +21,11 @@ interface ReplanPageProps {
 }
 
 export default function ReplanPage({ shelf, id }: ReplanPageProps) {
-  const draft = useDraft(shelf, id);
-  if (draft.state === 'opening') return <p className="computing is-busy">Opening the camp</p>;
-  if (draft.state === 'missing') {
-    return (
-      <Page title="No such camp in this browser">
-        <p>
-          <Link href="/camps">All camps</Link>
-        </p>
-      </Page>
-    );
-  }
-  return <SlippedDay file={JSON.stringify(draft.file)} back={`/${shelf}/${id}/day`} />;
+  return (
+    <OpenedCamp shelf={shelf} id={id}>
+      {({ file }) => <SlippedDay file={JSON.stringify(file)} back={`/${shelf}/${id}/day`} />}
+    </OpenedCamp>
+  );
 }
 
 const minuteNow = () => {
