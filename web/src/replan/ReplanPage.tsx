@@ -51,20 +51,22 @@ function SlippedDay({ file, back }: { readonly file: string; readonly back: stri
   return (
     <Page title="Something slipped" eyebrow={<Link href={back}>Back to the day sheet</Link>}>
       <p>What is done stands. Say what has happened; the rest of the day is planned again.</p>
-      <Field
-        label="It is"
-        value={nowMinutes}
-        write={(minutes) => writeClock(minutes, clock)}
-        read={readClock}
-        onChange={setNow}
-        takes={clock === '24' ? 'a time such as 17:10' : 'a time such as 5:10 pm'}
-      />
-      {answer?.choices === undefined ? null : (
-        <>
-          <Told slips={slips} choices={answer.choices} onChange={setSlips} />
-          <SlipForm choices={answer.choices} onSlip={(slip) => setSlips([...slips, slip])} />
-        </>
-      )}
+      <div className="form-stack">
+        <Field
+          label="It is"
+          value={nowMinutes}
+          write={(minutes) => writeClock(minutes, clock)}
+          read={readClock}
+          onChange={setNow}
+          takes={clock === '24' ? 'a time such as 17:10' : 'a time such as 5:10 pm'}
+        />
+        {answer?.choices === undefined ? null : (
+          <>
+            <Told slips={slips} choices={answer.choices} onChange={setSlips} />
+            <SlipForm choices={answer.choices} onSlip={(slip) => setSlips([...slips, slip])} />
+          </>
+        )}
+      </div>
       <Computing isBusy={isStale} failure={isStale ? undefined : failure} />
       <Ways answer={answer} isStale={isStale} />
     </Page>

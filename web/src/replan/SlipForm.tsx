@@ -32,7 +32,7 @@ export function SlipForm({ choices, onSlip }: SlipFormProps) {
   const id = list.some((each) => each.id === which) ? which : (list[0]?.id ?? '');
   const hasMinutes = kind === 'behind' || kind === 'takes-longer' || kind === 'guests-late';
   return (
-    <fieldset className="choice">
+    <fieldset className="choice is-form">
       <legend>What has happened</legend>
       <Pick label="What" value={kind} words={KINDS} onChoose={setKind} />
       {list.length === 0 ? (
