@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { describeApp, desk, freshPage, openSheet, settledSheet } from './harness.ts';
 
-/** Most pages of one sheet of the larger demo camp. Ours; a bread with two checks runs to four. */
+/** Most pages of each sheet of the larger demo camp. Ours; a bread with two checks runs to four. */
 const MOST_PAGES = [
   ['Day sheet', 7],
   ['Fire chief', 1],
@@ -16,8 +16,14 @@ const MOST_PAGES = [
   ['Mountain round loaf', 3],
   ['Blue-cord cornbread', 4],
   ['Saddle beef and root stew', 2],
+  ['Pinto and squash pot', 2],
+  ['Mountain rolls', 3],
+  ['Vinegar slaw', 1],
   ['Peach cobbler', 2],
 ] as const;
+
+/** The meal at a glance, before all others. */
+const MEAL_PAGES = 1;
 
 const PAPERS = ['Letter', 'A4'] as const;
 
@@ -42,6 +48,23 @@ describeApp('on paper', (app) => {
       }
     }
     expect(tooLong).toEqual([]);
+  });
+
+  it('prints every sheet of a camp as one, the boards too, in no more pages than they have singly', async () => {
+    const page = await openTrailCrew();
+    await page.getByRole('link', { name: 'All, to print' }).click();
+    await page.getByRole('button', { name: 'Print all sheets' }).waitFor();
+    await settledSheet(page);
+    const titles = await page.locator('.sheet-stack .sheet-title').allTextContents();
+    const named = MOST_PAGES.map(([name]) => name);
+    const missing = named.filter((name) => !titles.some((title) => title.includes(name)));
+    expect(missing).toEqual([]);
+    const most = MOST_PAGES.reduce((sum, [, pages]) => sum + pages, MEAL_PAGES);
+    for (const format of PAPERS) {
+      const pages = pagesIn(await page.pdf({ format, preferCSSPageSize: false }));
+      expect(pages, format).toBeGreaterThan(named.length);
+      expect(pages, format).toBeLessThanOrEqual(most);
+    }
   });
 
   it('cuts no word off a pocket card, and lays no text of a dish card over another', async () => {

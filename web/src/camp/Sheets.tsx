@@ -145,6 +145,9 @@ function AllSheets({ sheets }: Pick<SheetsProps, 'sheets'>) {
       </div>
       <DocumentView document={sheets.summary} level={2} />
       <DocumentView document={sheets.daySheet} level={2} />
+      {sheets.boards.map(({ path, sheet }) => (
+        <DocumentView key={path} document={sheet} level={2} />
+      ))}
       {sheets.dishCards.map(({ dish, card }) => (
         <DocumentView key={dish} document={card} level={2} />
       ))}
