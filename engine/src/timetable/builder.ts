@@ -13,7 +13,7 @@ import type {
   WorkUnit,
 } from '../solver/problem.ts';
 import type { Job } from './day-sheet.ts';
-import { type Round, spreadOf } from './round.ts';
+import { type Round, roundMinutes, spreadOf } from './round.ts';
 
 /** What a task is to the cook; a milestone is not shown. */
 export interface TaskMeaning {
@@ -102,7 +102,8 @@ export class Builder {
   lag(from: number, to: number, room: { readonly least: number; readonly most?: number }) {
     const [out, into] = [this.meanings[from]!.round, this.meanings[to]!.round];
     const isInside = out !== undefined && out.wave === into?.wave;
-    const minutes = isInside ? out.minutes : this.tasks[from]!.minutes;
+    const ended = out === undefined ? this.tasks[from]!.minutes : whole(roundMinutes(out));
+    const minutes = isInside ? whole(out.minutes) : ended;
     if (room.most === undefined) {
       this.startLag(from, to, { least: minutes + room.least });
       return;

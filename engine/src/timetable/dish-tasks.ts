@@ -11,7 +11,7 @@ import { isUsedAgain } from './oven-turns.ts';
 import { isBread, phasesOf, sharedSteps } from './recipe-shape.ts';
 import { linkServing } from './serving-tasks.ts';
 import { stepTask } from './step-tasks.ts';
-import { wavesOf } from './waves.ts';
+import { cutWaves, wavesOf } from './waves.ts';
 
 /** Tasks of dishes made as one batch. */
 export function batchTasks(making: Making, batch: readonly DishWork[]): readonly DishTasks[] {
@@ -96,8 +96,10 @@ function shapeIntoGreased({ making, work, steps }: DishMaking, loads: readonly L
   }
 }
 
-const wavesIn = ({ request, isByOven }: Making, work: DishWork) =>
-  isByOven ? work.loads.map((load) => ({ loads: [load], pace: 0 })) : wavesOf(request, work);
+const wavesIn = ({ request, isByOven, cutBefore }: Making, work: DishWork) =>
+  isByOven
+    ? work.loads.map((load) => ({ loads: [load], pace: 0 }))
+    : cutWaves(wavesOf(request, work), cutBefore);
 
 /** One load for each wave: the tasks of the others are the same. */
 const firstsOf = (loads: readonly LoadTasks[]) => loads.filter(({ after }) => after === 0);

@@ -7,7 +7,7 @@ import { reasonsFor } from './explain.ts';
 import * as habits from './habits.ts';
 import { litCoals } from './lit-coals.ts';
 import type { DishTasks, LoadTasks } from './making.ts';
-import { type Round, visitId, visitsOf } from './round.ts';
+import { type Round, roundMinutes, visitId, visitsOf } from './round.ts';
 import type { DayWork } from './work.ts';
 
 type Laid = Pick<DaySheet, 'jobs' | 'spans' | 'lightings' | 'lit' | 'servings' | 'firstFire'>;
@@ -69,7 +69,7 @@ const visitJobs = (job: Job, round: Round): readonly Job[] =>
     end: clockMinutes(job.start + after + round.minutes),
     hands,
     latestStart: clockMinutes(job.latestStart + after),
-    round: job.id,
+    ...(round.wave.loads.length > 1 ? { round: job.id } : {}),
   }));
 
 function lightingsOf(
@@ -198,7 +198,11 @@ function servingOf(day: DayWork, plan: Plan, dish: DishTasks): Serving {
   const { tasks } = day.problem;
   const wanted = dish.work.dish.serveAt;
   const served = plan.starts[dish.served] ?? wanted;
-  const ends = dish.dones.map((task) => (plan.starts[task] ?? served) + tasks[task]!.minutes);
+  const lengthOf = (task: number) => {
+    const { round } = day.meanings[task]!;
+    return round === undefined ? tasks[task]!.minutes : Math.round(roundMinutes(round));
+  };
+  const ends = dish.dones.map((task) => (plan.starts[task] ?? served) + lengthOf(task));
   const ready = ends.length > 0 ? Math.max(...ends) : served;
   const after = dish.lasts.filter((task) => (plan.starts[task] ?? 0) >= ready);
   const busy = after.reduce((sum, task) => sum + tasks[task]!.minutes, 0);

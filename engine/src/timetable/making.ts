@@ -18,6 +18,8 @@ export interface Making {
   readonly isLoose: boolean;
   /** Every oven goes by itself. */
   readonly isByOven: boolean;
+  /** Loads before which a wave is cut in two. */
+  readonly cutBefore: ReadonlySet<string>;
 }
 
 /** Tasks of one oven load, by index in the problem. */

@@ -6,7 +6,7 @@ import type { Task } from '../solver/problem.ts';
 import type { DishWork, JobKind, LoadWork } from './day-sheet.ts';
 import * as habits from './habits.ts';
 import { lidPool, type Making } from './making.ts';
-import { crewsFor, spreadOf } from './round.ts';
+import { crewsFor, walkMinutes } from './round.ts';
 import type { Wave } from './waves.ts';
 
 export interface OvenWork {
@@ -33,19 +33,19 @@ interface AddWish {
 export function add(at: OvenWork, kind: JobKind, minutes: number, wish: AddWish): number {
   const people = wish.people ?? 1;
   const hand = at.dish.dish.pins.hand;
-  const isRound = at.wave.loads.length > 1;
+  const isMany = at.wave.loads.length > 1;
   const crews = people > 0 ? crewsFor(at.wave, minutes) : 1;
   const seats = Array.from({ length: people > 0 ? crews : 0 }, () =>
     at.making.crews.seats(wish.skill ?? 'steady', people, hand),
   ).flat();
   // On a round the lids are kept apart by the order of its jobs: see `chained`.
-  const isAtLid = people > 0 && !isRound;
+  const isAtLid = people > 0 && !isMany;
   return at.making.builder.task({
     kind,
-    minutes: people > 0 ? minutes + spreadOf(at.wave) : minutes,
+    minutes: people > 0 ? walkMinutes(at.wave, minutes) : minutes,
     seats,
     takes: isAtLid ? [{ pool: lidPool(at.making, at.work.load.oven), amount: 1 }] : [],
-    ...(isRound ? { round: { wave: at.wave, minutes, crews, people } } : {}),
+    ...(isMany || at.wave.isPart ? { round: { wave: at.wave, minutes, crews, people } } : {}),
     group: at.group,
     dish: at.dish.dish.id,
     load: at.work.load.id,

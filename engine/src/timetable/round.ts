@@ -20,6 +20,16 @@ export const crewsFor = ({ loads, pace }: Wave, minutes: number) =>
 /** From the first oven to the last [min]. */
 export const spreadOf = ({ loads, pace }: Wave) => (loads.length - 1) * pace;
 
+/** From the start of the round until its people are free: at the next part, if they go on to one. */
+export function walkMinutes(wave: Wave, minutes: number): number {
+  const whole = minutes + spreadOf(wave);
+  return wave.goesOn ? Math.min(whole, wave.loads.length * wave.pace) : whole;
+}
+
+/** From the start of the round until its last oven is done. */
+export const roundMinutes = ({ wave, minutes, people }: Round) =>
+  people > 0 ? minutes + spreadOf(wave) : minutes;
+
 export interface Visit<Person> {
   readonly place: number;
   readonly load: string;

@@ -13,6 +13,10 @@ export interface Wave {
   readonly loads: readonly LoadWork[];
   /** From one oven of the round to the next [min]. */
   readonly pace: number;
+  /** Cut out of a larger one: its ovens still wait for each other. */
+  readonly isPart?: boolean;
+  /** Whoever walks it goes on to the next part. */
+  readonly goesOn?: boolean;
 }
 
 /** Fewer ovens than this go each by itself: the cook sees them all. */
@@ -35,6 +39,23 @@ export function wavesOf(request: TimetableRequest, work: DishWork): readonly Wav
       : inWaves(loads).map((each) => ({ loads: each, pace })),
   );
 }
+
+/** The same waves, cut before these loads: a walk that was broken off goes on as one of its own. */
+export const cutWaves = (waves: readonly Wave[], before: ReadonlySet<string>): readonly Wave[] =>
+  waves.flatMap(({ loads, pace }): readonly Wave[] => {
+    const parts: LoadWork[][] = [];
+    for (const work of loads) {
+      if (parts.length === 0 || before.has(work.load.id)) parts.push([work]);
+      else parts.at(-1)!.push(work);
+    }
+    if (parts.length < 2) return [{ loads, pace }];
+    return parts.map((part, at) => ({
+      loads: part,
+      pace,
+      isPart: true,
+      ...(at < parts.length - 1 ? { goesOn: true } : {}),
+    }));
+  });
 
 /** Sizes that differ by one oven at most. */
 function inWaves(loads: readonly LoadWork[]): readonly (readonly LoadWork[])[] {

@@ -28,6 +28,8 @@ export interface DayWish {
   readonly isByOven?: boolean;
   /** Ids of tasks before which whoever does them washes hands. */
   readonly washFirst?: ReadonlySet<string>;
+  /** Loads before which a wave is cut in two: a round that has begun is walked in parts. */
+  readonly cutBefore?: ReadonlySet<string>;
 }
 
 /** Room after the last serving or the last hour of hands, for lateness [min]. */
@@ -39,8 +41,9 @@ export function dayWork(
 ): DayWork {
   const builder = new Builder();
   const crews = crewsOf(request.camp);
-  const { isLoose, washFirst = new Set(), isByOven = false } = wish;
-  const making: Making = { request, builder, crews, uses: [], notices: [], isLoose, isByOven };
+  const { isLoose, washFirst = new Set(), isByOven = false, cutBefore = new Set() } = wish;
+  const said = { uses: [], notices: [], isLoose, isByOven, cutBefore };
+  const making: Making = { request, builder, crews, ...said };
   const dishes = mixedTogether(request.dishes).flatMap((batch) => batchTasks(making, batch));
   wipeTasks(making, dishes);
   waterTasks(making, dishes);

@@ -9,10 +9,11 @@ import type { Plan } from '../../solver/problem.ts';
 import { searchPlan } from '../../solver/search.ts';
 import type { DaySheet, TimetableRequest } from '../day-sheet.ts';
 import { RUNS } from '../doubt/doubt.ts';
-import { type DayWork, dayWork } from '../work.ts';
+import { type DayWish, type DayWork, dayWork } from '../work.ts';
 import { type Changed, changedRequest, unpinned, withoutLost } from './changed-request.ts';
+import { cutsIn, type Walking, walkingIn } from './half-walked.ts';
 import { changeCost, movesBetween } from './moves.ts';
-import { namedAs, washedBefore } from './named-as.ts';
+import { type Names, namedAs, namedBack, namesFor, oldIds, washedBefore } from './named-as.ts';
 import { type RestOfDay, restOfDay } from './rest-of-day.ts';
 import { shiftedPlan } from './shift.ts';
 import type { Offer, ReplanAsked, Replanned } from './slip.ts';
@@ -75,17 +76,20 @@ interface Ground {
   readonly later: Changed['later'];
   readonly isEased: boolean;
   readonly lost: Changed['lost'];
+  readonly walking: Walking;
 }
 
 function offersFor(asked: ReplanAsked, { request, later, lost }: Changed): readonly Offer[] {
   const wish = { isFreeFromFirst: isFreeFromFirst(asked.sheet), isLoose: true };
-  const bare = dayWork(request, wish);
-  const washFirst = washedBefore(asked.sheet, bare);
-  const day = washFirst.size === 0 ? bare : dayWork(request, { ...wish, washFirst });
-  const sheet = namedAs(day, asked.sheet);
+  const stateWith = stateIn(asked, { request, lost }, wish);
+  const cutBefore = cutsIn(request, asked.sheet, stateWith({ isEased: false }));
+  const { day, names } = namedDay(asked, request, { ...wish, cutBefore });
+  const known = namedAs(asked, names);
   const groundWith = (isEased: boolean): Ground => {
-    const state = dayState({ ...asked, sheet }, day, { isEased, lost });
-    return { asked, request, day, sheet, state, later, lost, isEased };
+    const was = stateWith({ isEased });
+    const state = stateAs(was, known.sheet, names);
+    const walking = walkingIn(day, asked, { state: was, names });
+    return { asked: known, request, day, sheet: known.sheet, state, later, lost, isEased, walking };
   };
   const strict = groundWith(false);
   const lit = litNow(strict);
@@ -95,7 +99,53 @@ function offersFor(asked: ReplanAsked, { request, later, lost }: Changed): reado
   if (!candidates.some(isSound) && lit.size > 0) {
     candidates.push(...candidatesWith(groundWith(true), new Set()));
   }
-  return chosen(candidates);
+  return chosen(candidates).map((each) => namedBack(each, names, asked.sheet));
+}
+
+interface NamedDay {
+  readonly day: DayWork;
+  readonly names: Names;
+}
+
+/** The day's problem with every washing of the sheet in it, and what it calls the jobs. */
+function namedDay({ sheet }: ReplanAsked, request: TimetableRequest, wish: DayWish): NamedDay {
+  const bare = dayWork(request, wish);
+  const names = namesFor(bare, sheet);
+  const washFirst = washedBefore(sheet, names);
+  if (washFirst.size === 0) return { day: bare, names };
+  const day = dayWork(request, { ...wish, washFirst });
+  return { day, names: namesFor(day, sheet) };
+}
+
+/** How the day stands, oven by oven, under the names of the sheet. */
+function stateIn(
+  asked: ReplanAsked,
+  { request, lost }: Pick<Changed, 'request' | 'lost'>,
+  wish: DayWish,
+) {
+  const { day, names } = namedDay(asked, request, { ...wish, isByOven: true });
+  const known = namedAs(asked, names);
+  const jobs = new Map(asked.sheet.jobs.map((job) => [job.id, job]));
+  const idOf = oldIds(names);
+  return ({ isEased }: { readonly isEased: boolean }): DayState =>
+    new Map(
+      [...dayState(known, day, { isEased, lost })].flatMap(([id, each]) => {
+        const was = idOf(id);
+        const job = jobs.get(was);
+        return job === undefined ? [] : [[was, { ...each, job }] as const];
+      }),
+    );
+}
+
+/** The same under the names of the problem. */
+function stateAs(state: DayState, sheet: DaySheet, names: Names): DayState {
+  const idOf = oldIds(names);
+  return new Map(
+    sheet.jobs.flatMap((job) => {
+      const is = state.get(idOf(job.id));
+      return is === undefined ? [] : [[job.id, { ...is, job }] as const];
+    }),
+  );
 }
 
 const isSound = ({ violations }: Pick<Offer, 'violations'>) => violations.length === 0;
@@ -139,7 +189,7 @@ function candidatesWith(ground: Ground, lit: ReadonlySet<string>): readonly Cand
 }
 
 const restWith = (
-  { day, state, sheet, request, asked, isEased, lost }: Ground,
+  { day, state, sheet, request, asked, isEased, lost, walking }: Ground,
   lit: ReadonlySet<string>,
   kept: ReadonlySet<number>,
 ): RestOfDay =>
@@ -154,6 +204,7 @@ const restWith = (
     lit,
     isEased,
     lost,
+    walking,
     servedAt: new Map(sheet.servings.map(({ dish, served }) => [dish, served])),
   });
 

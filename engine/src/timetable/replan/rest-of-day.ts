@@ -9,7 +9,8 @@ import * as habits from '../habits.ts';
 import { visitId } from '../round.ts';
 import type { DayWork } from '../work.ts';
 import type { Lost } from './changed-request.ts';
-import type { DayState } from './state.ts';
+import type { Walking } from './half-walked.ts';
+import type { DayState, JobState } from './state.ts';
 
 export interface RestAsked {
   readonly day: DayWork;
@@ -27,6 +28,7 @@ export interface RestAsked {
   readonly servedAt: ReadonlyMap<string, number>;
   /** Lightings whose coals are to be had. */
   readonly lit: ReadonlySet<string>;
+  readonly walking: Walking;
 }
 
 export interface RestOfDay {
@@ -101,18 +103,24 @@ function heldTasks(asked: RestAsked): ReadonlyMap<number, Held> {
     const isPast = known.state !== 'open';
     if (!isPast && !kept.has(task.group)) return;
     const crew = crewBySheet(asked, index);
-    // A round is as long as its task says, and longer by what its first oven is.
-    const isRound = day.meanings[index]!.round !== undefined;
-    const real = known.end - known.start;
-    const minutes = isRound ? task.minutes + known.end - known.job.end : real;
     held.set(index, {
       start: known.start,
-      minutes: Math.max(0, minutes),
+      minutes: Math.max(0, realMinutes(asked, index, known)),
       crew,
       isPast,
     });
   });
   return held;
+}
+
+/** A round is as long as its task says, and longer by what its latest oven is. */
+function realMinutes(asked: RestAsked, task: number, { start, end }: JobState): number {
+  const { round } = asked.day.meanings[task]!;
+  if (round === undefined) return end - start;
+  const late = visitsTo(asked, task).map((visit, place) =>
+    visit === undefined ? 0 : visit.end - (start + place * round.wave.pace + round.minutes),
+  );
+  return asked.day.problem.tasks[task]!.minutes + Math.max(...late);
 }
 
 /** On the table before now, all that comes before it being done. */
@@ -176,7 +184,7 @@ function litStock({ day, lightings, lit }: RestAsked, held: RestOfDay['held']): 
 }
 
 function restTask(
-  { now, state, day }: RestAsked,
+  asked: RestAsked,
   wish: {
     readonly task: Task;
     readonly index: number;
@@ -184,6 +192,7 @@ function restTask(
     readonly stock: Stock;
   },
 ): Task {
+  const { now, state, day } = asked;
   const { task, index, held, stock } = wish;
   const stands = held.get(index);
   if (stands !== undefined) {
@@ -199,8 +208,11 @@ function restTask(
     firstReady(stock, index, now),
   );
   const { sameAs, ...rest } = task;
+  const walkers = asked.walking.goneOn.has(task.id) ? crewBySheet(asked, index) : [];
+  const isWalked = walkers.length > 0 && walkers.length === task.seats.length;
   return {
     ...rest,
+    ...(isWalked ? { seats: walkers.map((unit) => [unit]) } : {}),
     minutes,
     release,
     ...(sameAs === undefined || held.has(sameAs) ? {} : { sameAs }),
@@ -255,7 +267,7 @@ function busyOf(asked: RestAsked, held: RestOfDay['held'], unit: number): readon
   const ids = new Set(day.problem.tasks.map((task) => task.id));
   const own = [...held.entries()].flatMap(([task, { crew, start, minutes }]) =>
     crew.includes(unit) && day.meanings[task]!.kind !== 'call'
-      ? [{ from: start, to: start + minutes }]
+      ? [{ from: start, to: Math.min(start + minutes, asked.walking.freeAt.get(task) ?? Infinity) }]
       : [],
   );
   const others = jobs.flatMap((job) => {
