@@ -111,7 +111,7 @@ describe('emberwright formula', () => {
     const texts = ['self-rising', 'self rising flour'].map(
       (to) => command('formula', 'biscuits', '--swap', `flour=${to}`).flat,
     );
-    expect(texts[0]).toMatch(/self rising flour – [\d,]+ g/);
+    expect(texts[0]).toMatch(/self-rising flour – [\d,]+ g/);
     expect(texts[1]).toBe(texts[0]);
   });
 

@@ -65,6 +65,17 @@ export function findFood(text: string, place: Span, options: SearchOptions): Foo
   };
 }
 
+/** The larder's name; the writer's own word for what only shares a row: cumin, not "ground spice". */
+export const calledIn = ({ food, name }: Pick<FoodSearch, 'food' | 'name'>): string =>
+  food === undefined || food.isSeveral === true ? name.trim() : food.name;
+
+/** The same with the row that it is weighed by: "cumin, as ground spice". */
+export function readAsIn(search: Pick<FoodSearch, 'food' | 'name'>): string {
+  const called = calledIn(search);
+  const row = search.food?.name ?? called;
+  return wordsOf(called).join(' ') === wordsOf(row).join(' ') ? row : `${called}, as ${row}`;
+}
+
 function unknown(
   text: string,
   place: Span,

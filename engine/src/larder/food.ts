@@ -9,7 +9,10 @@ export type Measure = 'cup' | 'tbsp' | 'tsp' | 'each';
 export interface Food {
   /** Our key, `bread-flour`. */
   readonly key: string;
+  /** As a cook says it, good on a shopping list and in a recipe. */
   readonly name: string;
+  /** Nearest row for foods of several names: the cook's own word is the one to show. */
+  readonly isSeveral?: true;
   /** USDA SR28 NDB number; undefined for a cook's own food. */
   readonly ndb?: string;
   /** Other words a recipe uses for it, lower case. */

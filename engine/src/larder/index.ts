@@ -3,7 +3,7 @@
 export { allFoods, anyFoodWithKey, moreFoods } from './all-foods.ts';
 export { type AllergenWords, allergensNamed } from './allergens.ts';
 export { larderCodes } from './codes.ts';
-export { type FoodSearch, findFood, type SearchOptions } from './find-food.ts';
+export { calledIn, type FoodSearch, findFood, readAsIn, type SearchOptions } from './find-food.ts';
 export type * from './food.ts';
 export type { FoodForm, FormsFound } from './form.ts';
 export { foods, foodWithKey } from './larder.ts';

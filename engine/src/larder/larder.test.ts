@@ -4,6 +4,7 @@ import cups from '../../validation/larder/measured-cup.json' with { type: 'json'
 import rows from '../../validation/larder/sr28-rows.json' with { type: 'json' };
 import { cookMeasureFor } from '../quantity/cook-measure.ts';
 import { grams } from '../quantity/unit.ts';
+import { allFoods } from './all-foods.ts';
 import { allergensNamed } from './allergens.ts';
 import { foods, foodWithKey } from './larder.ts';
 import { gramsOf } from './measure.ts';
@@ -144,6 +145,47 @@ describe('names as cooks write them', () => {
     expect(foodNamed('(to taste)')).toBeUndefined();
     expect(foodNamed('firewood')).toBeUndefined();
     for (const food of foods) expect(foodNamed(food.name)?.key).toBe(food.key);
+  });
+});
+
+describe('what a food is called where a cook sees it (common practice, no source)', () => {
+  // The release puts the kind first and its state behind: "oil canola", "milk dry nonfat".
+  const BEHIND = /^\S.* (raw|dry|whole|dark|medium|light|white|yellow|canola|olive|soybean|cider)$/;
+  const STATE = /, (?!drained$|cubed$)|^(oil|milk|beans|butter|vinegar|rye flour|onion|garlic) \S/;
+
+  it.each(allFoods.map((food) => [food.key, food.name] as const))(
+    '%s is called as on a packet',
+    (_, name) => {
+      expect(name).not.toMatch(BEHIND);
+      expect(name).not.toMatch(/^(dried|dry) beans?$/);
+      if (!/powder/.test(name)) expect(name).not.toMatch(STATE);
+    },
+  );
+
+  it('keeps the words of the release as the release has them (sr28 FOOD_DES)', () => {
+    const described = new Map(table.rows.map((row) => [row.ndb, row.description]));
+    expect(described.get('04582')).toBe('Oil, canola');
+    expect(described.get('20063')).toBe('Rye flour, dark');
+    expect(described.get('01001')).toBe('Butter, salted');
+  });
+
+  it('is never the name of a second food, and older names still find it', () => {
+    expect(new Set(allFoods.map(({ name }) => name)).size).toBe(allFoods.length);
+    for (const [old, key] of [
+      ['oil canola', 'oil-canola'],
+      ['dry milk, non-fat, instant', 'dry-milk-instant'],
+      ['peaches, canned, drained', 'peaches-canned-heavy-drained'],
+      ['milk whole', 'milk'],
+      ['beans kidney dry', 'beans-kidney-dry'],
+    ] as const) {
+      expect(foodNamed(old)?.key, old).toBe(key);
+    }
+  });
+
+  it('asks for the label as before: oats, cornmeal, chocolate, sausage, stock', () => {
+    for (const key of ['rolled-oats', 'cornmeal', 'chocolate-semisweet', 'pork-sausage-raw']) {
+      expect(foodWithKey(key)!.checkLabel.length, key).toBeGreaterThan(0);
+    }
   });
 });
 

@@ -15,6 +15,7 @@ export interface LarderRow {
   readonly name: string;
   readonly ndb?: string;
   readonly alsoCalled: readonly string[];
+  readonly isSeveral?: boolean;
   readonly part: string;
   readonly measures: { readonly [measure: string]: number | undefined };
   readonly measuredAs?: string;
@@ -46,6 +47,7 @@ export function foodFromRow(row: LarderRow): Food {
   return {
     key: row.key,
     name: row.name,
+    ...(row.isSeveral === true ? { isSeveral: true as const } : {}),
     ...(row.ndb === undefined ? {} : { ndb: row.ndb }),
     alsoCalled: row.alsoCalled,
     part: row.part as FoodPart,

@@ -7,7 +7,7 @@ import words from '../../data/larder-words.json' with { type: 'json' };
 import { isRefusal } from '../notice/notice.ts';
 import { grams } from '../quantity/unit.ts';
 import { allFoods, anyFoodWithKey } from './all-foods.ts';
-import { findFood } from './find-food.ts';
+import { calledIn, findFood, readAsIn } from './find-food.ts';
 import { foodWithKey } from './larder.ts';
 import { nearestFoods } from './nearest.ts';
 import { allAllergens, type FoodLabel, foodFromLabel } from './own-food.ts';
@@ -85,6 +85,18 @@ describe('a line of a recipe', () => {
 });
 
 describe('the food that a line means', () => {
+  it.each([
+    ['2 tsp cumin', 'cumin', 'cumin, as ground spice'],
+    ['1 lb cod', 'cod', 'cod, as white fish'],
+    ['1 cup hazelnuts', 'hazelnuts', 'hazelnuts, as cashews'],
+    ['2 tbsp canola oil', 'canola oil', 'canola oil'],
+    ['1 cup flour', 'all-purpose flour', 'all-purpose flour'],
+    ['1 cup raisins', 'raisins', 'raisins'],
+  ])('%s stays what the cook called it where a row serves several', (text, called, readAs) => {
+    const { search } = line(text);
+    expect([calledIn(search), readAsIn(search)]).toEqual([called, readAs]);
+  });
+
   it('shows what else a word may mean, with one of them taken', () => {
     expect(find('milk').choices.map(({ key }) => key)).toContain('milk-reduced-fat');
     expect(find('dry milk').choices.map(({ key }) => key)).toContain('dry-milk-instant');

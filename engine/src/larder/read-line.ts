@@ -7,7 +7,7 @@ import { type Notice, notice } from '../notice/notice.ts';
 import { matchAt, type Span } from '../quantity/index.ts';
 import { amountAt, type WrittenAmount } from '../quantity/written-amount.ts';
 import { type Manner, otherSize, sizeOfWritten } from '../quantity/written-unit.ts';
-import { type FoodSearch, findFood } from './find-food.ts';
+import { calledIn, type FoodSearch, findFood } from './find-food.ts';
 import type { Food } from './food.ts';
 import { type WeighedAmount, weighAmount } from './weigh.ts';
 
@@ -200,7 +200,7 @@ interface Findings {
 
 function lineNotices(line: string, found: Findings): readonly Notice[] {
   const { amount, search } = found;
-  const about = { ingredient: search.food?.name ?? search.name };
+  const about = { ingredient: calledIn(search) };
   const names = (all: readonly Food[]) => all.map(({ name }) => name).join(', ');
   return [
     ...(search.food === undefined

@@ -3,6 +3,7 @@
 // Sources: usual heats, portions and minutes are ours, common practice.
 
 import { allergensNamed } from '../larder/allergens.ts';
+import { calledIn } from '../larder/find-food.ts';
 import type { Food } from '../larder/food.ts';
 import { foodWithKey } from '../larder/larder.ts';
 import { type Notice, notice } from '../notice/notice.ts';
@@ -89,7 +90,7 @@ const idFrom = (title: string): string => {
 
 function ingredientFrom({ line, group, grams: mass, written, from }: IngredientRead): Ingredient {
   const { food } = line.search;
-  const name = `${food?.name ?? (line.search.name.trim() || written)}${group === 'dough' ? '' : ` (${group})`}`;
+  const name = `${calledIn(line.search) || written}${group === 'dough' ? '' : ` (${group})`}`;
   const words = allergensNamed(written, food);
   const { note } = line;
   return {
@@ -121,7 +122,7 @@ function amountText(line: IngredientRead['line'], written: string): string {
 
 function ingredientNotices(read: IngredientRead): readonly Notice[] {
   const { line, grams: mass, from } = read;
-  const about = { ingredient: line.search.food?.name ?? line.search.name };
+  const about = { ingredient: calledIn(line.search) };
   const assumed = from === 'filled-up' || from === 'pinch';
   const own = assumed
     ? line.notices.filter(({ code }) => code !== 'LARDER_AMOUNT_UNSAID')

@@ -84,6 +84,29 @@ describe('worked examples of the service cards', () => {
 });
 
 describe('the shopping list', () => {
+  it('buys a food by its plain name, and keeps apart what only shares a row of the larder', () => {
+    const part = { part: 'spice', food: 'ground-spice' } as const;
+    const dishes = [
+      planned('chili', [
+        madeIngredient('cumin', 4, part),
+        madeIngredient('paprika', 6, part),
+        madeIngredient('butter, melted', 50, { part: 'fat', food: 'butter-salted' }),
+        madeIngredient('sugar (filling)', 100, { part: 'sugar', food: 'sugar' }),
+      ]),
+    ];
+    const { shopping } = provisionsFor({ camp: madeCamp(), dishes });
+    const bought = shopping.map(({ name, grams: mass }) => [name, mass]);
+    expect(bought).toEqual(
+      expect.arrayContaining([
+        ['cumin', 4],
+        ['paprika', 6],
+        ['butter', 50],
+        ['sugar', 100],
+      ]),
+    );
+    expect(bought).toHaveLength(4);
+  });
+
   it('weighs what the batches weigh, water left out', () => {
     const foods = fc.constantFrom(
       madeIngredient('bread flour', 500, { part: 'flour', food: 'bread-flour' }),

@@ -64,13 +64,12 @@ const emptyFor = (line: FormulaLine): Gathered => ({
 function keyOf(line: FormulaLine): string {
   const { name, food } = line.ingredient;
   const free = /[a-z]+[- ]free\b/i.exec(name)?.[0].toLowerCase() ?? '';
-  const words =
-    food ??
-    foodNamed(name)?.key ??
-    name
-      .toLowerCase()
-      .replace(/\(.*?\)/g, '')
-      .trim();
+  const known = foodOf(line.ingredient) ?? foodNamed(name);
+  const called = boughtAs(name.toLowerCase())
+    .replace(/\(.*?\)/g, '')
+    .trim();
+  const key = known?.key ?? food;
+  const words = key === undefined || known?.isSeveral === true ? `${key ?? ''} ${called}` : key;
   return `${words}|${shelfOf(line.ingredient).keep}|${free}`;
 }
 
@@ -81,7 +80,7 @@ function lineFrom(gathered: Gathered): ShoppingLine {
   const measure = food === undefined ? undefined : householdMeasure(food, mass);
   const bought = asBoughtFrom(gathered, food?.key);
   return {
-    name: line.ingredient.name,
+    name: boughtAs(line.ingredient.name),
     ...(food === undefined ? {} : { food: food.key }),
     grams: mass,
     ...(bought === undefined ? {} : { asBought: bought }),
@@ -92,6 +91,13 @@ function lineFrom(gathered: Gathered): ShoppingLine {
     checkLabel: [...gathered.checkLabel].sort(),
   };
 }
+
+/** Without what is done to it at camp, or in which part of the dish: "butter, melted", "sugar (fruit)". */
+const boughtAs = (name: string) =>
+  name
+    .replace(/ \((?:fruit|filling|topping|sauce|glaze|dough)\)$/iu, '')
+    .replace(/, (?:melted|soft|softened|beaten|sifted|warm|cold|chilled)$/iu, '')
+    .trim();
 
 /**
  * What to buy so that this much is left after peeling and trimming; undefined where no yield of it

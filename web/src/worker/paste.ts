@@ -6,6 +6,7 @@ import {
   isRefusal,
   noticeText,
   type RecipeText,
+  readAsIn,
   readRecipeText,
   recipeReadSheet,
   refusalText,
@@ -111,11 +112,12 @@ const nameOf = ({ key, name }: Food) => ({ key, name });
 function said({ line, grams, from }: IngredientRead, say: Say): string {
   const { food } = line.search;
   if (food === undefined) return `no food that we know: ${line.search.name}`;
-  if (from === 'unknown') return `${food.name}, weight not known`;
+  const name = readAsIn(line.search);
+  if (from === 'unknown') return `${name}, weight not known`;
   const { weight } = line;
   const isWide = weight !== undefined && 0.005 < weight.high / weight.low - 1;
   const range = isWide ? ` (${say.mass(weight.low)} to ${say.mass(weight.high)})` : '';
-  return `${food.name}, ${say.mass(grams)}${range}${from === 'weighed' ? '' : ', assumed'}`;
+  return `${name}, ${say.mass(grams)}${range}${from === 'weighed' ? '' : ', assumed'}`;
 }
 
 function stateOf(piece: TextPiece, inside: readonly IngredientRead[]): PasteLine['state'] {

@@ -3,6 +3,7 @@
 
 import { percentagesOf } from '../../formula/dough.ts';
 import type { FormulaPercentages } from '../../formula/formula.ts';
+import { readAsIn } from '../../larder/index.ts';
 import type { RecipeText } from '../../menu/read-recipe.ts';
 import type { IngredientRead } from '../../menu/text-ingredients.ts';
 import type { Block, FactRow, SheetDocument } from '../document.ts';
@@ -92,7 +93,7 @@ function ingredientRow(
 ): readonly string[] {
   const { food, forms } = line.search;
   const form = [...forms.measured, ...forms.after].join(', ');
-  const name = food === undefined ? 'not understood' : food.name;
+  const name = food === undefined ? 'not understood' : readAsIn(line.search);
   const { weight } = line;
   const isWide = weight !== undefined && 0.005 < weight.high / weight.low - 1;
   return [
