@@ -7,7 +7,7 @@ import { minutes as minutesOf } from '../quantity/unit.ts';
 import type { BakePlan } from './bake-plan.ts';
 import type { BakeRequest } from './bake-request.ts';
 import { breadOutcome, LONGEST_MINUTES, latestForColour } from './bread-inside.ts';
-import { COLOUR_MARKS } from './inside/index.ts';
+import { COLOUR_MARKS, minuteReached } from './inside/index.ts';
 import { figuresOfKind, isBread } from './kinds.ts';
 import { ovenCourse } from './oven-course.ts';
 
@@ -53,6 +53,7 @@ export function bakeJudge(
     const at = found.run.moments[Math.min(found.run.moments.length - 1, Math.round(minutes))];
     const colours = { top: at?.topColour ?? 0, bottom: at?.bottomColour ?? 0 };
     const wait = minutes - through;
+    const dark = minuteReached(found.run.moments, (now) => now.bottomColour, COLOUR_MARKS.dark);
     return {
       minutes,
       fault: WAITING * wait + SLOWER * minutes + colourFault(colours, COLOUR_MARKS[top]),
@@ -60,6 +61,7 @@ export function bakeJudge(
         top: offBy(colours.top, COLOUR_MARKS[top]) - wait / 4,
         bottom: offBy(colours.bottom, SAFE.least),
       },
+      ...(dark === undefined || minutes <= dark ? {} : { darkBottom: dark }),
     };
   };
 }

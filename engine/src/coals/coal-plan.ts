@@ -54,11 +54,26 @@ export interface CoalRequest {
   /** How a bake comes out of an oven's curve: coals are then laid so that it comes out best. */
   readonly judge?: BakeJudge;
   /** Counts that a judge has chosen before: kept, or where the next judge begins; the pins win. */
-  readonly chosen?: { readonly above: number; readonly below: number };
+  readonly chosen?: ChosenCounts;
   /** What a logbook learnt of this cook's coals, oven and camp; left out, the prior. */
   readonly beliefs?: FactorBeliefs;
   /** Rain, wet ground, a riser, the oven weighed; left out, none of it. */
   readonly conditions?: SiteConditions;
+}
+
+/** Counts above and below, with what the judge said of those that it turned down. */
+export interface ChosenCounts {
+  readonly above: number;
+  readonly below: number;
+  readonly asCounted?: AsCounted;
+}
+
+/** Laid by chart and split its bottom would be dark before it is done. Minutes from load in. */
+export interface AsCounted {
+  readonly above: number;
+  readonly below: number;
+  readonly darkMinute: Minutes;
+  readonly doneMinute: Minutes;
 }
 
 export interface CoalPlan {
@@ -76,6 +91,8 @@ export interface CoalPlan {
   readonly above: CoalSet;
   readonly below: CoalSet;
   readonly reckoning: Reckoning;
+  /** What the judge says of the layout as counted; left out where that is laid, or does no harm. */
+  readonly asCounted?: AsCounted;
   /** The load goes in at this minute; 0 for a pot that starts cold. */
   readonly loadInMinute: Minutes;
   readonly outMinute: Minutes;

@@ -8,6 +8,7 @@ import { checksFor } from './checks.ts';
 import type {
   Addition,
   Check,
+  ChosenCounts,
   CoalPlan,
   CoalRequest,
   EnergyBalance,
@@ -18,7 +19,6 @@ import { boiledOffGrams, type Counted, coalsInAll, countCoals, recounted } from 
 import { curveOf } from './curve.ts';
 import { type EvenHeat, evenHeat } from './even-heat.ts';
 import { beliefsFor, believed } from './factors.ts';
-import type { Counts } from './feed-wish.ts';
 import { boilOutOfReach } from './floor-limit.ts';
 import { foodInMinute } from './food-in.ts';
 import { fuelPiece, shovelsFor } from './fuel.ts';
@@ -28,7 +28,7 @@ import { coalTrouble, siteNotices } from './range.ts';
 import { reckoningFor } from './reckoning.ts';
 import { replayed } from './replay.ts';
 import type { OvenMoment, RunSetting } from './run.ts';
-import { settled } from './settle.ts';
+import { type Settled, settled } from './settle.ts';
 import { siteFor } from './site.ts';
 import { isHeatedFirst, WANTED_HALF_RANGE } from './split.ts';
 
@@ -59,16 +59,17 @@ export const layCoals = (request: CoalRequest): OrRefusal<CoalPlan> => {
 /** As much of a plan as the bake needs to tell its minutes. */
 export type CoalDraft = Pick<CoalPlan, 'loadInMinute' | 'outMinute' | 'curve' | 'factorRuns'> & {
   /** Coals of the first set, before they are laid out. */
-  readonly counts?: Counts;
+  readonly counts?: ChosenCounts;
 };
 
 /** By the judge, where there is one and nothing is pinned; else as counted. */
-const chosenFrom = (request: CoalRequest, setting: RunSetting, first: Counted): Counted => {
+const chosenFrom = (request: CoalRequest, setting: RunSetting, first: Counted): Settled => {
   const { pins, chosen, judge } = request;
-  if (pins.above !== undefined || pins.below !== undefined) return first;
+  const asFirst = { counted: first, chosen: first.counts };
+  if (pins.above !== undefined || pins.below !== undefined) return asFirst;
   if (chosen !== undefined && judge === undefined)
-    return recounted(request, setting, first, chosen);
-  return judge === undefined ? first : settled(request, setting, first, judge);
+    return { counted: recounted(request, setting, first, chosen), chosen };
+  return judge === undefined ? asFirst : settled(request, setting, first, judge);
 };
 
 /**
@@ -82,13 +83,13 @@ export const draftCoals = (request: CoalRequest): OrRefusal<CoalDraft> => {
   if (trouble) return trouble;
   const setting = believedSite(request);
   const first = countCoals(request, setting);
-  const counted = chosenFrom(request, setting, first);
+  const { counted, chosen } = chosenFrom(request, setting, first);
   const { outMinute } = counted.run;
   const draft = {
     loadInMinute: minutes(foodInMinute(counted)),
     outMinute: minutes(outMinute),
     curve: curveOf(request.load, counted.run.moments, []),
-    counts: counted.counts,
+    counts: chosen,
   };
   return reachTrouble(request, first) ?? draft;
 };
@@ -119,7 +120,11 @@ const outOfReach = (request: CoalRequest, counted: Counted, nearestKelvin: numbe
     },
   );
 
-const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): CoalPlan => {
+const planFrom = (
+  request: CoalRequest,
+  setting: RunSetting,
+  { counted, chosen: { asCounted } }: Settled,
+): CoalPlan => {
   const { run } = counted;
   const { outMinute, additions } = run;
   const runs = factorRunsOf(request, setting, counted);
@@ -140,6 +145,7 @@ const planFrom = (request: CoalRequest, setting: RunSetting, counted: Counted): 
     below: even.below,
     ...browningOf(counted, even),
     reckoning: reckoningFor(request, setting, counted),
+    ...(asCounted === undefined ? {} : { asCounted }),
     loadInMinute: minutes(foodInMinute(counted)),
     outMinute: minutes(outMinute),
     wanted: wantedRange(request),

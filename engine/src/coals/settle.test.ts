@@ -74,6 +74,21 @@ describe('coals that a bake has chosen', () => {
     expect(laid({ judge: faces(-1, 0) }).above.pieces).toBeGreaterThan(first.above.pieces);
   });
 
+  it('keep what was wrong with the counted ones, where a dark bottom was, and only there', () => {
+    const likesCool =
+      (darkBottom?: number): BakeJudge =>
+      ({ curve }) => ({
+        minutes: 30,
+        fault: curve.reduce((sum, { floor }) => sum + floor, 0) / curve.length,
+        faces: { top: 0, bottom: 1 },
+        ...(darkBottom === undefined ? {} : { darkBottom }),
+      });
+    const plan = laid({ judge: likesCool(18) });
+    expect(plan.asCounted).toMatchObject({ darkMinute: 18, doneMinute: 30 });
+    expect(plan.asCounted?.below).toBeGreaterThan(plan.below.pieces);
+    expect(laid({ judge: likesCool() }).asCounted).toBeUndefined();
+  });
+
   it('are found in 30 runs at the most', () => {
     let asked = 0;
     const judge: BakeJudge = (oven) => {

@@ -4,7 +4,8 @@
 // practice, no source.
 // Weak spot: a descent finds a good layout near where it starts, not surely the best of all.
 
-import type { CoalRequest, CurvePoint } from './coal-plan.ts';
+import { minutes } from '../quantity/unit.ts';
+import type { AsCounted, ChosenCounts, CoalRequest, CurvePoint } from './coal-plan.ts';
 import { type Counted, recounted } from './count.ts';
 import { curveOf } from './curve.ts';
 import { foodInMinute } from './food-in.ts';
@@ -26,6 +27,13 @@ export interface BakeVerdict {
   readonly fault: number;
   /** How much too dark each face comes out; below 0 too pale, 0 right. Left out, nobody looked. */
   readonly faces?: { readonly top: number; readonly bottom: number };
+  /** From load in to a dark bottom, where that is sooner than done. */
+  readonly darkBottom?: number;
+}
+
+export interface Settled {
+  readonly counted: Counted;
+  readonly chosen: ChosenCounts;
 }
 
 /** The counts of which the judge thinks best, run; from those chosen before, where there are some. */
@@ -34,16 +42,31 @@ export const settled = (
   setting: RunSetting,
   first: Counted,
   judge: BakeJudge,
-): Counted => {
+): Settled => {
   const search = searchOf({ request, setting, first, judge });
   const all = first.counts.above + first.counts.below;
   const { chosen } = request;
   const starts = chosen === undefined ? startsFrom(request, first.counts) : [chosen];
-  let best = bestOf(starts.map(search.tryOut));
+  const tried = starts.map(search.tryOut);
+  let best = bestOf(tried);
   for (const step of [coarseStep(request, all), handfulOf(request)])
     best = walked(search, best, step);
-  return best.counted;
+  const asCounted = chosen === undefined ? turnedDown(tried[0]!, best) : chosen.asCounted;
+  return {
+    counted: best.counted,
+    chosen: { ...best.counted.counts, ...(asCounted === undefined ? {} : { asCounted }) },
+  };
 };
+
+/** Why the layout as counted is not laid, where its bottom is why. */
+function turnedDown({ counts, verdict }: Tried, best: Tried): AsCounted | undefined {
+  if (verdict.darkBottom === undefined || counts.below <= best.counts.below) return undefined;
+  return {
+    ...counts,
+    darkMinute: minutes(verdict.darkBottom),
+    doneMinute: minutes(verdict.minutes),
+  };
+}
 
 const startsFrom = (request: CoalRequest, counts: Counts): readonly Counts[] => {
   const all = counts.above + counts.below;
@@ -62,10 +85,10 @@ const SHARES = [0.62, 0.72, 0.82] as const;
  */
 const TOTALS = { least: 0.8, most: 1.35 } as const;
 /**
- * Fewer below than two fifths of a ring heat the floor in spots: each that lacks must be worth as many
- * minutes. Fewer than a quarter are never laid. Judged.
+ * Fewer below than half a ring heat the floor in spots: each that lacks must be worth as many minutes.
+ * Fewer than a third are never laid. Judged.
  */
-const EVEN_RING = { least: 1 / 4, usual: 2 / 5, minutes: 1 } as const;
+const EVEN_RING = { least: 1 / 3, usual: 1 / 2, minutes: 1 } as const;
 /** A coal more must be worth as many minutes. */
 const COAL_PRICE_MINUTES = 0.15;
 /** Layouts that are run for one load at most; it takes about half of them. */
@@ -75,7 +98,7 @@ interface Tried {
   readonly counts: Counts;
   readonly counted: Counted;
   readonly score: number;
-  readonly faces: BakeVerdict['faces'];
+  readonly verdict: BakeVerdict;
 }
 
 interface Search {
@@ -108,13 +131,13 @@ const searchOf = (asked: Judged): Search => {
 
 const judged = ({ request, setting, first, judge }: Judged, counts: Counts): Tried => {
   const counted = recounted(request, setting, first, counts);
-  const { fault, faces } = judge({
+  const verdict = judge({
     curve: curveOf(request.load, counted.run.moments, []),
     loadInMinute: foodInMinute(counted),
   });
   const lacking = Math.max(0, EVEN_RING.usual * first.need.room.floorRing - counts.below);
   const price = COAL_PRICE_MINUTES * (counts.above + counts.below) + EVEN_RING.minutes * lacking;
-  return { counts, counted, score: fault + price, faces };
+  return { counts, counted, score: verdict.fault + price, verdict };
 };
 
 const bestOf = (all: readonly Tried[]): Tried =>
@@ -126,7 +149,7 @@ const walked = (search: Search, from: Tried, step: number): Tried => {
   let isBetter = true;
   while (isBetter && !search.isSpent()) {
     isBetter = false;
-    for (const [above, below] of waysFor(best.faces)) {
+    for (const [above, below] of waysFor(best.verdict.faces)) {
       if (search.isSpent()) break;
       const next = search.tryOut({
         above: best.counts.above + step * above,

@@ -23,7 +23,15 @@ export function chartBlocks(coals: CoalPlan, say: Say): readonly Block[] {
   const whose = coals.isPinned ? 'you say' : 'we say';
   const why = most.length === 0 ? '' : ` because: ${most.join('; ')}`;
   const text = `The most reprinted chart says ${chart.above + chart.below} (${chartPhrase(chart, say)}); ${whose} ${ours}${why}.`;
-  return [{ type: 'paragraph', parts: [{ text }] }];
+  return [{ type: 'paragraph', parts: [{ text: `${text}${fewBelow(coals)}` }] }];
+}
+
+/** A cook doubts a small ring, and is told what the usual one would do. */
+function fewBelow({ asCounted, below }: CoalPlan): string {
+  if (asCounted === undefined || asCounted.below <= below.pieces) return '';
+  const { darkMinute, doneMinute } = asCounted;
+  const early = Math.round(doneMinute - darkMinute);
+  return ` Why so few below: over ${asCounted.below} the bottom, which lies on iron, would be dark ${early} min before the bread is done.`;
 }
 
 const MOST_REASONS = 3;
