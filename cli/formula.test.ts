@@ -139,6 +139,16 @@ describe('emberwright formula', () => {
     );
   });
 
+  it('says of a stew that it has no flour, and what a portion holds; refuses shares of none', () => {
+    const { flat } = command('formula', 'beef-stew');
+    expect(flat).toMatch(/no flour in this, so it has no baker’s percentages/);
+    expect(flat).toMatch(/A portion, one of 8/);
+    expect(flat).toMatch(/Water in it.*Fat in it.*Salt in it/s);
+    expect(flat).not.toMatch(/soft dough|baker's %/);
+    const wished = command('formula', 'beef-stew', '--target', '62 % water');
+    expect(wished.error).toMatch(/no dough in it/);
+  });
+
   it('holds two recipes side by side and says who says so', () => {
     const { exit, flat } = command('formula', 'fire-bread', '--beside', 'biscuits');
     expect(exit).toBe(0);

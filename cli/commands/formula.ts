@@ -4,6 +4,7 @@ import {
   balanceOf,
   benchSheet,
   characterOf,
+  dishWithoutDough,
   type Filled,
   filledBy,
   grams,
@@ -13,6 +14,7 @@ import {
   metres,
   nominalOven,
   type OrRefusal,
+  portionSheet,
   type Recipe,
   type Refusal,
   readyRecipeWithId,
@@ -56,6 +58,12 @@ export function formula(what: string, options: FormulaOptions, shell: Shell): Ex
     plan: { camp: { ovens: [], hands: [] }, menu: { dishes: [] } },
   });
   const lines = linesOf(recipe);
+  const dish = dishWithoutDough(recipe);
+  if (dish !== undefined) {
+    if (isWishing(options)) return stop(dish.refusal, { say, shell });
+    print(portionSheet(`${recipe.name} by weight`, dish, say), shell);
+    return EXIT.fine;
+  }
   if (options.swap !== undefined) return toldSwap(recipe, options.swap, { say, shell });
   const filled = filledFor(recipe, options);
   if (filled !== undefined && isRefusal(filled)) return stop(filled, { say, shell });
@@ -68,6 +76,10 @@ export function formula(what: string, options: FormulaOptions, shell: Shell): Ex
   }
   return toldBench(recipe, options.beside ?? [], { say, shell });
 }
+
+/** Wishes that only a dough can meet; a version beside it as well. */
+const isWishing = ({ beside, target, mass, fill, thick, hold, swap }: FormulaOptions) =>
+  [beside, target, mass, fill, thick, hold, swap].some((wish) => wish !== undefined);
 
 interface Told {
   readonly say: Say;

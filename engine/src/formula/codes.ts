@@ -103,6 +103,11 @@ export const formulaCodes = {
     when: 'Water would have to be below freezing or hotter than yeast bears.',
     next: 'Warm or cool the flour, or be content with a dough of another temperature.',
   },
+  FORMULA_NO_DOUGH: {
+    kind: 'refusal',
+    when: 'Shares of flour, a thickness or a swap are wished for in a dish without a dough.',
+    next: 'Look at its weights and portions instead, or name a bread.',
+  },
   FORMULA_AMOUNT_IMPOSSIBLE: {
     kind: 'refusal',
     when: 'An amount of a formula is negative or no number.',

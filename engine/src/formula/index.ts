@@ -22,6 +22,12 @@ export {
   type Version,
 } from './bench/compare.ts';
 export { lineOf, withGrams } from './bench/line.ts';
+export {
+  type DishWithoutDough,
+  dishWithoutDough,
+  type PortionFigures,
+  portionFigures,
+} from './bench/portion.ts';
 export { formulaCodes } from './codes.ts';
 export { handlingFor, percentagesOf, type WeighedIngredient } from './dough.ts';
 // Gas

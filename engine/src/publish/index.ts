@@ -17,6 +17,7 @@ export type { Measures, Say, Sentence, Words } from './say.ts';
 export { assumedAgePhrase } from './sheet/assumed-age.ts';
 export { bagLabels } from './sheet/bag-labels.ts';
 export { type BenchAsked, benchSheet } from './sheet/bench/bench-sheet.ts';
+export { portionSheet } from './sheet/bench/portion-sheet.ts';
 export { swapSheet } from './sheet/bench/swap-sheet.ts';
 export { targetSheet } from './sheet/bench/target-sheet.ts';
 export { coalsAloneSheet } from './sheet/coals-alone.ts';

@@ -99,6 +99,11 @@ describe('the bench of a recipe in a camp', () => {
     const broken = JSON.stringify(taken(items.map((item) => ({ ...item, weight: 'much' }))));
     expect(ask({ file: broken }).troubles.length).toBeGreaterThan(0);
     const { sheet } = ask({ recipe: 'saddle-stew' });
-    expect(JSON.stringify(sheet)).toMatch(/FORMULA_FLOUR_MISSING/);
+    expect(JSON.stringify(sheet)).toMatch(/no flour in this, so it has no baker’s percentages/);
+    const wished = ask({
+      recipe: 'saddle-stew',
+      targets: { figures: { hydration: 0.62 }, held: [] },
+    });
+    expect(JSON.stringify(wished.target)).toMatch(/FORMULA_NO_DOUGH/);
   });
 });

@@ -6,12 +6,14 @@ import {
   characterOf,
   cookMeasureText,
   type DoughCharacter,
+  dishWithoutDough,
   type FormulaTargets,
   foodNamed,
   foodWithKey,
   grams,
   householdMeasure,
   isRefusal,
+  portionSheet,
   type Recipe,
   type Refusal,
   ratio,
@@ -52,7 +54,7 @@ export function benchAnswer(question: BenchQuestion): BenchAnswer {
     ...benchPart(recipe, lines, question, say),
     ...(question.targets === undefined
       ? {}
-      : { target: targetProposal(lines, question.targets, say) }),
+      : { target: targetProposal(recipe, question.targets, say) }),
     ...(question.swap === undefined ? {} : { swap: swapProposal(lines, question.swap, say) }),
   };
 }
@@ -69,6 +71,10 @@ function benchPart(
   const character = characterOf(lines);
   const title = 'As a formula';
   if (isRefusal(character)) {
+    const dish = dishWithoutDough(recipe);
+    if (dish !== undefined) {
+      return { sheet: portionSheet('By weight', dish, say), lines: benchLines(lines, 0) };
+    }
     return { sheet: refusedSheet(title, character, say), lines: benchLines(lines, 0) };
   }
   const balance = balanceOf(lines, character, recipe.kind);
@@ -138,10 +144,14 @@ function benchLines(lines: readonly WeighedIngredient[], flour: number): readonl
 }
 
 function targetProposal(
-  lines: readonly WeighedIngredient[],
+  recipe: Recipe,
   { batchGrams, figures, held }: BenchTargets,
   say: Say,
 ): Proposal {
+  const dish = dishWithoutDough(recipe);
+  if (dish !== undefined)
+    return { sheet: refusedSheet('What goes in', dish.refusal, say), items: [] };
+  const lines = linesOf(recipe);
   const targets: FormulaTargets = {
     ...(batchGrams === undefined ? {} : { batch: grams(batchGrams) }),
     figures: Object.fromEntries(

@@ -11,6 +11,9 @@ export const formulaBenchWords: Words = {
   FORMULA_AMOUNT_IMPOSSIBLE: (values, about) =>
     `${about.ingredient} can't weigh ${grams(values, 'massGrams')}: write what it weighs, or leave ` +
     'the line out.',
+  FORMULA_NO_DOUGH: (_values, about) =>
+    `${about.recipe} has no dough in it: there is no flour to count shares, a thickness or a swap ` +
+    'from. Ask for it without such a wish to see its weights.',
   FORMULA_FLOUR_MISSING: (values) =>
     0 < num(values, 'flourGrams')
       ? `There is no flour in this. With the water in it, ${grams(values, 'flourGrams')} of flour ` +
