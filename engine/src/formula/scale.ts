@@ -9,7 +9,8 @@ import { grams, type Kelvin, type Metres } from '../quantity/unit.ts';
 import { flourIn, handlingFor, isDough, percentagesOf, type WeighedIngredient } from './dough.ts';
 import type { Formula, FormulaLine } from './formula.ts';
 import { formulaNotices } from './formula-notices.ts';
-import { cutForHeight } from './height.ts';
+import { cutForHeight, leaveningCutAt } from './height.ts';
+import { isDryAcid, withAcidMet } from './height-acid.ts';
 import { sodaTakenByGram } from './leaven/gas-report.ts';
 import { doughTemperature, riseFor } from './rise.ts';
 
@@ -34,8 +35,11 @@ export interface FormulaWish {
 export function formulaFor(wish: FormulaWish): Formula {
   const { dish, recipe, elevation } = wish;
   const scaled = scaledLines(wish);
-  const cuts = scaled.map((line) =>
-    cutForHeight(line, elevation, recipe.writtenAt, acidRoomFor(line, scaled)),
+  const cuts = withAcidMet(
+    scaled,
+    scaled.map((line) =>
+      cutForHeight(line, elevation, recipe.writtenAt, acidRoomFor(line, scaled, wish)),
+    ),
   );
   const lines = cuts.map((cut) => cut.line);
   const flour = flourIn(lines);
@@ -75,7 +79,13 @@ export function scaledLines(wish: Pick<FormulaWish, 'dish' | 'recipe' | 'factor'
 }
 
 /** Soda that the acid of the bowl takes up, shared out where there are two lines of soda. */
-function acidRoomFor(line: WeighedIngredient, all: readonly WeighedIngredient[]): number {
+function acidRoomFor(
+  line: WeighedIngredient,
+  all: readonly WeighedIngredient[],
+  { elevation, recipe }: FormulaWish,
+): number {
+  const isRaised = leaveningCutAt(elevation, recipe.writtenAt) < 0;
+  if (isRaised && all.some(isDryAcid)) return Number.POSITIVE_INFINITY; // the acid is raised with it
   const room = all.reduce((sum, each) => sum + each.grams * sodaTakenByGram(each.ingredient), 0);
   const soda = all
     .filter(({ ingredient }) => ingredient.part === 'soda')
