@@ -6,6 +6,7 @@ import type { MealPlan } from '../../meal.ts';
 import type { InOvenWish } from '../../menu/in-oven.ts';
 import { readyRecipes } from '../../menu/ready-recipes.ts';
 import { campForTonight } from '../../menu/tonight.ts';
+import type { TonightAnswers } from '../../menu/tonight-answers.ts';
 import { isRefusal } from '../../notice/notice.ts';
 import { planMeal } from '../../plan-meal.ts';
 import { clockMinutes, metres } from '../../quantity/unit.ts';
@@ -17,9 +18,14 @@ import { provisionsSheet } from './provisions-sheet.ts';
 
 const BREADS = ['yeast-bread', 'quick-bread', 'biscuit', 'corn-bread'];
 
-function planned(what: string, inOven: InOvenWish = {}): MealPlan {
+function planned(
+  what: string,
+  inOven: InOvenWish = {},
+  more: Partial<TonightAnswers> = {},
+): MealPlan {
   const asked = campForTonight({
     what,
+    ...more,
     oven: { diameterMetres: 0.3048, style: 'deep' },
     when: { serveAt: clockMinutes(1140) },
     date: '2026-09-01',
@@ -48,6 +54,21 @@ describe('the card, into and out of the oven', () => {
         expect(text, id).toMatch(/counts as much as the middle/);
       }
     }
+  });
+
+  it('says to a cook without a thermometer that the boil caps the crumb, and what to look for', () => {
+    // At 3,200 m the air has 68.4 kPa (ussa1976), where water boils at 89.4 °C, 193 °F (iapws-if97).
+    const high = { elevation: metres(3200) };
+    for (const { id } of readyRecipes.filter(({ kind }) => BREADS.includes(kind))) {
+      const text = textOf(planned(id, {}, high));
+      expect(text, id).toMatch(/Crumb gets no hotter than about 18\d °F up here/);
+      expect(text, id).toMatch(/water boils at 19[34] °F/);
+      expect(text, id).toMatch(/longer only dries it/);
+      expect(textOf(planned(id)), id).not.toMatch(/no hotter than/);
+    }
+    const probed = textOf(planned('round-loaf', {}, { ...high, thermometer: true }));
+    expect(probed).toMatch(/water boils lower here, so it never gets there/);
+    expect(probed).not.toMatch(/Crumb gets no hotter/);
   });
 
   it('tells of the rack, the meal and the tin that were asked for, in both measures', () => {

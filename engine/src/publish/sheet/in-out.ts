@@ -2,7 +2,7 @@
 // cutting, keeping warm. Common practice, no source, except where a line says otherwise.
 
 import type { DoneTarget } from '../../bake/bake-plan.ts';
-import { handlingOf } from '../../bake/index.ts';
+import { doneTargetFor, handlingOf } from '../../bake/index.ts';
 import type { CampOven } from '../../camp/camp.ts';
 import type { DishPlan, LoadPlan } from '../../meal.ts';
 import type { Notice } from '../../notice/notice.ts';
@@ -86,13 +86,17 @@ const signsOf = (done: DoneTarget | undefined) =>
 
 function doneBlocks(
   dish: DishPlan,
-  { bake }: LoadPlan,
+  part: LoadPlan,
   hasThermometer: boolean,
   say: Say,
 ): readonly Block[] {
+  const { bake } = part;
   const { done } = bake;
   const signs = sentenceCase(listed(signsOf(done).map(signPhrase)));
-  const middle = middleRow(dish, done, { hasThermometer, signs }, say);
+  const middle = [
+    ...middleRow(dish, done, { hasThermometer, signs }, say),
+    ...(hasThermometer ? [] : crumbRow(dish, part, say)),
+  ];
   const isSignSaid = middle.some(({ value }) => value === signs);
   const rows = [
     ...middle,
@@ -132,6 +136,29 @@ function middleRow(
       label: 'Middle',
       value: core,
       ...(notes.length === 0 ? {} : { note: notes.join('; ') }),
+    },
+  ];
+}
+
+/**
+ * Nobody probes it, but the boil caps a crumb all the same: waiting for more heat only dries it.
+ * What to do is common practice, no source; the cap is `crumb-below-boil`.
+ */
+function crumbRow(dish: DishPlan, { air }: LoadPlan, say: Say): readonly FactRow[] {
+  if (!isBread(dish)) return [];
+  const { notices } = doneTargetFor({ recipe: dish.recipe, air });
+  const capped = notices.find(({ code }) => code === 'BAKE_TARGET_CAPPED');
+  if (capped === undefined) return [];
+  const { boilingKelvin, coreKelvin, wantedKelvin } = capped.values;
+  return [
+    {
+      label: 'Crumb',
+      value: `gets no hotter than about ${say.degrees(Number(coreKelvin))} up here`,
+      note:
+        `water boils at ${say.degrees(Number(boilingKelvin))}; low down it is done at ` +
+        `${say.degrees(Number(wantedKelvin))}. Once these signs are there it is baked: longer only ` +
+        'dries it. Still gummy at its torn edge: lid back on, a few minutes more; where the bottom ' +
+        'is dark take the coals from below away. It sets as it cools, so cut it late',
     },
   ];
 }
