@@ -1,47 +1,119 @@
 // What would help? One thing at a time is relaxed and the meal really planned again; only what makes
 // all of it sound and on time is told. These are not the only things that help.
 
+import type { CampOven } from '../camp/camp.ts';
 import { clockMinutes, minutes } from '../quantity/unit.ts';
-import type { Advice, DaySheet, TimetableRequest } from './day-sheet.ts';
+import type { Advice, DaySheet, LoadWork, TimetableRequest } from './day-sheet.ts';
+
+/** What came of a day that was planned and passed the checker. */
+export interface Outcome {
+  /** Worst minutes late of what is served. */
+  readonly lateBy: number;
+  /** Dishes that were set aside. */
+  readonly aside: readonly string[];
+}
 
 /**
- * Advice for a sheet that is late, in the order in which a cook would rather hear it.
+ * Advice for a sheet that is late or has a dish set aside, in the order in which a cook would rather
+ * hear it: what makes all of it in time first, then what helps.
  *
- * @param lateness  really plans a request and has it checked; undefined where no sound plan was found
+ * @param outcomeOf  really plans a request and has it checked; undefined where no sound plan was found
  */
 export function adviceFor(
   request: TimetableRequest,
   sheet: DaySheet,
-  lateness: (eased: TimetableRequest) => number | undefined,
+  outcomeOf: (eased: TimetableRequest) => Outcome | undefined,
 ): readonly Advice[] {
-  const each = Math.max(1, sheet.jobs.length);
-  const most = Math.max(LEAST_TRIED, Math.floor(MOST_JOBS / each));
-  return relaxations(request)
-    .slice(0, most)
-    .flatMap(({ request: eased, ...change }) => {
-      const late = lateness(eased);
-      return late === undefined ? [] : [{ ...change, lateBy: minutes(late) }];
-    });
+  const now = outcomeIn(sheet);
+  let left = Math.max(LEAST_TRIED, Math.floor(MOST_JOBS / Math.max(1, sheet.jobs.length)));
+  const found: Advice[] = [];
+  for (const { steps, ...change } of relaxations(request, needed(sheet), now.aside)) {
+    let best: Advice | undefined;
+    for (const { amount, request: eased } of steps) {
+      if (left <= 0 || (best !== undefined && isWhole(best))) break;
+      left -= 1;
+      const outcome = outcomeOf(eased);
+      if (outcome === undefined || !isBetter(outcome, now)) continue;
+      const made = adviceOf({ ...change, amount }, outcome);
+      if (best === undefined || isWhole(made)) best = made;
+    }
+    if (best !== undefined) found.push(best);
+  }
+  return [...found.filter(isWhole), ...found.filter((each) => !isWhole(each))];
 }
+
+const isWhole = ({ lateBy, aside }: Advice) => lateBy === 0 && aside === undefined;
+
+function adviceOf(
+  change: Pick<Advice, 'change' | 'amount' | 'oven'>,
+  { lateBy, aside }: Outcome,
+): Advice {
+  const late = { ...change, lateBy: minutes(lateBy) };
+  return aside.length === 0 ? late : { ...late, aside };
+}
+
+function outcomeIn({ servings, notices }: DaySheet): Outcome {
+  const aside = notices.flatMap(({ code, about }) =>
+    code === 'TIMETABLE_DISH_UNPLANNED' ? [about.dish ?? ''] : [],
+  );
+  return { lateBy: Math.max(0, ...servings.map(({ lateBy }) => lateBy)), aside };
+}
+
+/** Fewer dishes without a supper, or as few and clearly less late. */
+function isBetter(outcome: Outcome, now: Outcome): boolean {
+  const dishes = now.aside.length - outcome.aside.length;
+  if (dishes !== 0) return dishes > 0;
+  return outcome.lateBy === 0 ? now.lateBy > 0 : outcome.lateBy <= now.lateBy - WORTH_SAYING;
+}
+
+/** Less than this is no help to anybody [min]. */
+const WORTH_SAYING = 15;
+
+/** So many minutes are missing: the worst lateness, also of a dish that was set aside for it. */
+function needed({ servings, notices }: DaySheet): number {
+  const aside = notices.flatMap(({ code, values }) =>
+    code === 'TIMETABLE_DISH_UNPLANNED' ? [Number(values.lateMinutes ?? 0)] : [],
+  );
+  const all = [...servings.map(({ lateBy }) => Number(lateBy)), ...aside];
+  return Math.max(0, ...all.filter((each) => each <= MOST_MOVED));
+}
+
+/** Nobody comes or eats more than this sooner or later than wished [min]. */
+const MOST_MOVED = 300;
+
+/** In quarters of an hour: as much as is missing, and two more where that is not enough. */
+function quarters(missing: number): readonly number[] {
+  const least = Math.max(1, Math.ceil(missing / QUARTER));
+  return [least, least + 2].map((each) => each * QUARTER).filter((each) => each <= MOST_MOVED);
+}
+
+const QUARTER = 15;
 
 /** Jobs that may be planned anew for advice, all relaxations together; so many are always tried. */
 const MOST_JOBS = 3000;
 const LEAST_TRIED = 4;
 
-interface Relaxation extends Omit<Advice, 'lateBy'> {
-  readonly request: TimetableRequest;
+/** One kind of relaxation, with what of it is tried until all is in time. */
+interface Relaxation extends Pick<Advice, 'change' | 'oven'> {
+  readonly steps: readonly { readonly amount: number; readonly request: TimetableRequest }[];
 }
 
 /** The likeliest help first: the last ones are not tried on a very long day. */
-function relaxations(request: TimetableRequest): readonly Relaxation[] {
+function relaxations(
+  request: TimetableRequest,
+  missing: number,
+  aside: readonly string[],
+): readonly Relaxation[] {
   const isOnFire = request.dishes.some((work) => work.loads.length > 0);
+  const one = (eased: TimetableRequest) => [{ amount: 1, request: eased }];
+  const moved = (move: (request: TimetableRequest, by: number) => TimetableRequest) =>
+    quarters(missing).map((amount) => ({ amount, request: move(request, amount) }));
   return [
-    { change: 'one-more-hand', amount: 1, request: withHand(request) },
-    { change: 'serve-later', amount: 15, request: servedLater(request, 15) },
-    { change: 'serve-later', amount: 30, request: servedLater(request, 30) },
-    ...oneMoreOven(request),
-    { change: 'start-earlier', amount: 15, request: begunEarlier(request, 15) },
-    { change: 'longer-hold', amount: 10, request: heldLonger(request, 10) },
+    { change: 'one-more-hand', steps: one(withHand(request)) },
+    { change: 'start-earlier', steps: moved(begunEarlier) },
+    { change: 'serve-later', steps: moved(servedLater) },
+    ...oneMoreOven(request, aside),
+    { change: 'longer-hold', steps: [{ amount: 10, request: heldLonger(request, 10) }] },
     ...(isOnFire ? [oneMoreChimney(request)] : []),
   ];
 }
@@ -61,32 +133,37 @@ function withHand(request: TimetableRequest): TimetableRequest {
 function oneMoreChimney(request: TimetableRequest): Relaxation {
   const { camp } = request;
   const gear = { ...camp.gear, chimneys: camp.gear.chimneys + 1 };
-  return {
-    change: 'one-more-chimney',
-    amount: 1,
-    request: { ...request, camp: { ...camp, gear } },
-  };
+  const eased = { ...request, camp: { ...camp, gear } };
+  return { change: 'one-more-chimney', steps: [{ amount: 1, request: eased }] };
 }
 
-/** For each oven that holds several loads, another like it, which takes the last of them. */
-function oneMoreOven(request: TimetableRequest): readonly Relaxation[] {
-  const { camp, dishes } = request;
-  return camp.ovens.flatMap((oven): readonly Relaxation[] => {
-    const inIt = dishes.flatMap(({ loads }) => loads.filter(({ load }) => load.oven === oven.id));
-    const last = inIt.at(-1);
-    if (inIt.length < 2 || last === undefined) return [];
-    const twin = { ...oven, id: `${oven.id}-one-more`, name: `another ${oven.name}` };
-    const moved = { ...last, load: { ...last.load, oven: twin.id } };
-    const eased = {
-      ...request,
-      camp: { ...camp, ovens: [...camp.ovens, twin] },
-      dishes: dishes.map((work) => ({
-        ...work,
-        loads: work.loads.map((each) => (each === last ? moved : each)),
-      })),
-    };
-    return [{ change: 'one-more-oven', amount: 1, oven: oven.id, request: eased }];
+/** For each oven that holds several loads, another like it: for a dish set aside, else for the last. */
+function oneMoreOven(request: TimetableRequest, aside: readonly string[]): readonly Relaxation[] {
+  return request.camp.ovens.flatMap((oven): readonly Relaxation[] => {
+    const inIt = request.dishes.flatMap(({ dish, loads }) =>
+      loads.flatMap((work) => (work.load.oven === oven.id ? [{ dish: dish.id, work }] : [])),
+    );
+    if (inIt.length < 2) return [];
+    const wanted = inIt.filter(({ dish }) => aside.includes(dish));
+    const moves = [...new Set([...wanted.slice(0, 1), inIt.at(-1)!, inIt[0]!])];
+    const steps = moves.map(({ work }) => ({ amount: 1, request: withTwin(request, oven, work) }));
+    return [{ change: 'one-more-oven', oven: oven.id, steps }];
   });
+}
+
+/** Another oven like this one, with this load in it. */
+function withTwin(request: TimetableRequest, oven: CampOven, moved: LoadWork): TimetableRequest {
+  const { camp, dishes } = request;
+  const twin = { ...oven, id: `${oven.id}-one-more`, name: `another ${oven.name}` };
+  const inTwin = { ...moved, load: { ...moved.load, oven: twin.id } };
+  return {
+    ...request,
+    camp: { ...camp, ovens: [...camp.ovens, twin] },
+    dishes: dishes.map((work) => ({
+      ...work,
+      loads: work.loads.map((each) => (each === moved ? inTwin : each)),
+    })),
+  };
 }
 
 /** Everybody comes sooner; where it is planned on the day itself, that hour has passed. */

@@ -171,6 +171,8 @@ export interface Advice {
   readonly oven?: string;
   /** With it, the worst lateness becomes this. */
   readonly lateBy: Minutes;
+  /** Dishes that find no place even so. */
+  readonly aside?: readonly string[];
 }
 
 /** A constraint that a sheet breaks; the checker's word, in its own restatement. */

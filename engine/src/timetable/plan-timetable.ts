@@ -1,7 +1,7 @@
 // The day sheet of a meal: planned backwards from serving over hands, ovens, chimneys and lit coals.
 
-import { adviceFor } from './advise.ts';
-import { onTime } from './attempt.ts';
+import { adviceFor, type Outcome } from './advise.ts';
+import { hopelessIn, tryEasing } from './attempt.ts';
 import { checkTimetable } from './check-timetable.ts';
 import type { DaySheet, TimetableRequest } from './day-sheet.ts';
 import { type FirstOptions, firstSheet, sheetOf } from './first-sheet.ts';
@@ -35,14 +35,22 @@ export function planTimetable(request: TimetableRequest, options: TimetableOptio
 export function adviseDay(request: TimetableRequest, sheet: DaySheet): DaySheet {
   if (!sheet.isAdvicePending) return sheet;
   const { isAdvicePending: _, ...plain } = sheet;
-  const isFreeFromFirst = !sheet.notices.some(
-    ({ code }) => code === 'TIMETABLE_FREE_FROM_NOT_FIRST',
-  );
-  const soundLateness = (eased: TimetableRequest): number | undefined => {
-    const found = onTime(eased, { decodes: 1 }, { isFreeFromFirst, isLoose: true });
-    if (found === undefined || found.worst > 0) return undefined;
-    const made = sheetOf(eased, found, { doubtRuns: 0 });
-    return checkTimetable(eased, made).length === 0 ? found.worst : undefined;
-  };
-  return { ...plain, advice: adviceFor(request, sheet, soundLateness) };
+  return { ...plain, advice: adviceFor(request, sheet, soundOutcome) };
 }
+
+/** What comes of a request that is really planned, dishes set aside as ever; only if it is sound. */
+function soundOutcome(request: TimetableRequest): Outcome | undefined {
+  const found = tryEasing(request, { decodes: ADVICE_DECODES });
+  const hopeless = hopelessIn(request, found);
+  if (hopeless === undefined) {
+    const sheet = sheetOf(request, found, { doubtRuns: 0 });
+    const isSound = Number.isFinite(found.worst) && checkTimetable(request, sheet).length === 0;
+    return isSound ? { lateBy: found.worst, aside: [] } : undefined;
+  }
+  const dishes = request.dishes.filter((work) => work.dish.id !== hopeless.dish);
+  const rest = soundOutcome({ ...request, dishes });
+  return rest && { ...rest, aside: [hopeless.dish, ...rest.aside] };
+}
+
+/** Tuned: a help is found where one more oven or hand makes a demo meal as it was; more found no more. */
+const ADVICE_DECODES = 4;

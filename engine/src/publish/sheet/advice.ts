@@ -2,14 +2,21 @@
 
 import type { Advice } from '../../timetable/day-sheet.ts';
 import type { Say } from '../say.ts';
+import { listed } from './phrases.ts';
 
 export function advicePhrase(advice: Advice, say: Say): string {
   const left =
     advice.lateBy < 0.5
       ? 'everything is on time'
       : `the worst dish is ${say.minutes(advice.lateBy)} late`;
-  return `${changePhrase(advice, say)}: ${left}.`;
+  return `${changePhrase(advice, say)}: ${left}${asidePhrase(advice, say)}.`;
 }
+
+/** Dishes that are not served even so. */
+const asidePhrase = ({ aside = [] }: Advice, say: Say) =>
+  aside.length === 0
+    ? ''
+    : `, but ${listed(aside.map((id) => say.dish(id)))} still ${aside.length > 1 ? 'find' : 'finds'} no place`;
 
 function changePhrase({ change, amount, oven }: Advice, say: Say): string {
   const more = amount > 1 ? `${say.count(amount)} more` : 'one more';
