@@ -67,12 +67,15 @@ export function settleBench(): void {
   const rightAndMoist = pairs.filter(({ settled }) => settled.isRight && !settled.isDry).length;
   const times = (which: 'first' | 'settled') =>
     pairs.slice(WARM_UP).map((pair) => pair[which].milliseconds);
+  const perOven = (which: 'first' | 'settled') =>
+    pairs.slice(WARM_UP).map((pair) => pair[which].milliseconds / pair[which].ovens);
   process.stdout.write(
     `  a face burnt when done: first ${burnt('first')}, settled ${burnt('settled')} of ${DISHES}\n` +
       `  taken out or looked at ${LOOK_MINUTES} minutes later, core done and both faces between brown and dark: first ${right('first')}, settled ${right('settled')}\n` +
       `  the same, and the core had not waited ${LOOK_MINUTES} minutes for it: first ${together('first')}, settled ${together('settled')}\n` +
       `  more than ${100 * DRY} % of its weight lost: first ${dry('first')}, settled ${dry('settled')}; of the right ones ${right('settled') - rightAndMoist}\n` +
-      `  coals, bake and band of one dish: first ${median(times('first')).toFixed(0)} ms (worst ${Math.max(...times('first')).toFixed(0)}), settled ${median(times('settled')).toFixed(0)} ms (worst ${Math.max(...times('settled')).toFixed(0)})\n`,
+      `  coals, bake and band of one dish: first ${median(times('first')).toFixed(0)} ms (worst ${Math.max(...times('first')).toFixed(0)}), settled ${median(times('settled')).toFixed(0)} ms (worst ${Math.max(...times('settled')).toFixed(0)})\n` +
+      `  the same for each of its ovens: first ${median(perOven('first')).toFixed(0)} ms (worst ${Math.max(...perOven('first')).toFixed(0)}), settled ${median(perOven('settled')).toFixed(0)} ms (worst ${Math.max(...perOven('settled')).toFixed(0)})\n`,
   );
   assert.ok(median(times('first')) < FIRST_MILLISECONDS, 'a first answer in 30 ms');
   assert.ok(Math.max(...times('settled')) < SETTLED_MILLISECONDS, 'a settled answer in a second');
@@ -89,6 +92,7 @@ interface Answer {
   /** And the core was done no sooner than one look before. */
   readonly isTogether: boolean;
   readonly isDry: boolean;
+  readonly ovens: number;
   readonly milliseconds: number;
 }
 
@@ -131,6 +135,7 @@ function answerOf(camp: Camp, made: Menu, answer: 'first' | 'settled'): Answer |
     isRight,
     isTogether: isRight && waited <= LOOK_MINUTES,
     isDry: DRY < inside.loss,
+    ovens: plan.dishes[0]?.loads.length ?? 1,
     milliseconds,
   };
 }

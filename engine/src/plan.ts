@@ -303,6 +303,7 @@ function planLoad(wish: LoadWish): OrRefusal<LoadPlan> {
   let bake = bakeIn(air, undefined, true);
   let stay = dish.pins.bakeMinutes ?? bake.minutes;
   let chosen: CoalDraft['counts'];
+  let isAgreed = dish.pins.bakeMinutes !== undefined;
   const isJudged = wish.answer === 'settled';
   const rounds = isJudged ? MOST_DRAFTS : FIRST_DRAFTS;
   for (let round = 0; round < rounds; round += 1) {
@@ -315,22 +316,26 @@ function planLoad(wish: LoadWish): OrRefusal<LoadPlan> {
     if (judge !== undefined) chosen = draft.counts;
     stage('bake');
     bake = bakeIn(air, draft, true);
-    const isSettled = Math.abs(bake.minutes - stay) <= CLOSE_ENOUGH_MINUTES;
+    isAgreed = Math.abs(bake.minutes - stay) <= CLOSE_ENOUGH_MINUTES;
     stay = dish.pins.bakeMinutes ?? bake.minutes;
-    if (isSettled && (judge === undefined || JUDGED_DRAFTS <= round + 1)) break;
+    if (isAgreed && (judge === undefined || JUDGED_DRAFTS <= round + 1)) break;
   }
   let tendedFor: Minutes | undefined;
   let coals: CoalPlan | undefined;
   for (let round = 0; round < MOST_LAYINGS; round += 1) {
     air = airOver(wish, stay);
     stage('coals');
-    const laid = layCoals(coalRequest({ ...wish, air, stay, bake, chosen, tendedFor }));
+    const request = coalRequest({ ...wish, air, stay, bake, chosen, tendedFor });
+    const inFull = isAgreed || round === MOST_LAYINGS - 1;
+    const laid = inFull ? layCoals(request) : draftCoals(request);
     if (isRefusal(laid)) return laid;
-    coals = laid;
     stage('bake');
-    bake = bakeIn(air, coals);
-    if (dish.pins.bakeMinutes !== undefined) break;
-    if (Math.abs(bake.minutes - stay) <= CLOSE_ENOUGH_MINUTES) break;
+    bake = bakeIn(air, laid, !inFull);
+    if ('reckoning' in laid) coals = laid;
+    isAgreed =
+      dish.pins.bakeMinutes !== undefined || Math.abs(bake.minutes - stay) <= CLOSE_ENOUGH_MINUTES;
+    if (isAgreed && inFull) break;
+    if (isAgreed) continue;
     // Coals added for a long bake may shorten it, and without them it is long again: they are kept.
     if (bake.minutes < stay) tendedFor = minutes(Math.max(stay, tendedFor ?? 0));
     // Half-way once it goes to and fro.
@@ -343,8 +348,8 @@ function planLoad(wish: LoadWish): OrRefusal<LoadPlan> {
 const MOST_DRAFTS = 3;
 /** Judged as it takes heat in a still oven, then once more as it does over the coals that were chosen. */
 const JUDGED_DRAFTS = 2;
-/** In full, until the bake along their curve agrees with the stay that they were laid for. */
-const MOST_LAYINGS = 5;
+/** Drafts until the bake along their curve agrees with the stay that they were laid for, then in full. */
+const MOST_LAYINGS = 6;
 /** A first answer is a quick one. */
 const FIRST_DRAFTS = 1;
 const CLOSE_ENOUGH_MINUTES = 3;
