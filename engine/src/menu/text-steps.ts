@@ -3,6 +3,7 @@
 // Sources: usual minutes are ours, common practice.
 
 import { type Metres, type Minutes, minutes, type Span } from '../quantity/index.ts';
+import { waitsCold } from './cold-wait.ts';
 import { isPot } from './heat-kind.ts';
 import type { RecipeKind, RecipeStep, StepKind } from './recipe.ts';
 import { clauseSaid, clausesOf } from './text-clauses.ts';
@@ -10,7 +11,7 @@ import { heatIn, minutesIn, thicknessIn, yieldIn } from './text-facts.ts';
 import type { TextPiece } from './text-lines.ts';
 import { coalsIn } from './text-oven.ts';
 import { workIn } from './text-words.ts';
-import { keptAtIn, waitsCold, withRises } from './text-yeast.ts';
+import { keptAtIn, withRises } from './text-yeast.ts';
 
 /** One sentence of work, before it has its place among the others. */
 export interface StepRead {
@@ -112,7 +113,8 @@ function kindOfStep(say: string, recipe: RecipeKind): StepKind | 'heat' {
   const isTimed = minutesIn(say) !== undefined;
   if (isCoals && !isTimed) return 'heat';
   const isFire = phrase === undefined && (isCoals || heatIn(say, 'us') !== undefined) && isTimed;
-  const kind = isFire ? 'cook' : (phrase?.[1] ?? work ?? 'prepare');
+  const isChilled = phrase === undefined && isTimed && waitsCold(say);
+  const kind = isFire ? 'cook' : isChilled ? 'rest' : (phrase?.[1] ?? work ?? 'prepare');
   return kind === 'shape' && isPot({ kind: recipe, method: '' }) ? 'prepare' : kind;
 }
 
@@ -130,6 +132,7 @@ function settled(all: readonly StepRead[], kind: RecipeKind): readonly StepRead[
       if (kind !== 'yeast-bread') return [{ ...step, kind: 'rest' }];
       rises += 1;
       const isSecond = 1 < rises || all.slice(0, index).some((each) => each.kind === 'shape');
+      // A shaped dough, or one that has risen, goes by the writer's clock in the cold: no doubling.
       if (isSecond && waitsCold(step.say)) return [{ ...step, kind: 'rest' }];
       return [isSecond ? { ...step, kind: 'second-rise' } : step];
     }

@@ -2,7 +2,8 @@
 // how warm it is kept where the writer says so.
 // Sources: the words are common practice, no source.
 
-import { fromCelsius, fromFahrenheit, type Kelvin } from '../quantity/index.ts';
+import { type Kelvin, toCelsius } from '../quantity/unit.ts';
+import { degreesIn } from './cold-wait.ts';
 import type { StepKind } from './recipe.ts';
 import type { StepRead } from './text-steps.ts';
 
@@ -38,28 +39,13 @@ export function withRises<Step extends StepRead>(
   return [...read.slice(0, at), ours('shape'), ...read.slice(at)];
 }
 
-const WARMTH =
-  /\b(?:at|in|to|about|of|\()\s?(?:about |around )?(\d{1,3}) ?(?:°|º|degrees?)? ?([FC])\b/iu;
-const COLD =
-  /\bin (?:the |a )?(?:cold|fridge|refrigerator|cooler|cool ?box|ice ?box|creek|larder)\b|\brefrigerate\b/iu;
 const LEAST_CELSIUS = 15; // colder, a dough waits by the clock
-
 const MOST_CELSIUS = 45;
-
-/**
- * A shaped dough that waits in the cold goes by the writer's clock: it is chilled there until it is
- * wanted, and does not double.
- */
-export const waitsCold = (say: string): boolean => COLD.test(say);
 
 /** How warm a rise is kept, where the writer says so. */
 export function keptAtIn(say: string): Kelvin | undefined {
-  const found = WARMTH.exec(say);
-  if (found) {
-    const degrees = Number(found[1]);
-    const kelvin = /f/i.test(found[2]!) ? fromFahrenheit(degrees) : fromCelsius(degrees);
-    const celsius = kelvin - 273.15;
-    if (LEAST_CELSIUS <= celsius && celsius <= MOST_CELSIUS) return kelvin;
-  }
-  return undefined;
+  const said = degreesIn(say);
+  if (said === undefined) return undefined;
+  const celsius = toCelsius(said);
+  return LEAST_CELSIUS <= celsius && celsius <= MOST_CELSIUS ? said : undefined;
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { dishMade, ingredientMade, recipeMade } from '../../../validation/menu/made.ts';
+import { readRecipeText } from '../../menu/read-recipe.ts';
 import type { Recipe } from '../../menu/recipe.ts';
 import { clockMinutes, fromCelsius, metres } from '../../quantity/unit.ts';
 import { formulaFor } from '../scale.ts';
@@ -74,5 +75,22 @@ describe('what raises a dish on its day', () => {
     expect(old.gas!.least).toBeCloseTo(20 * 0.12, 9);
     const tested = raised(biscuit, 20, { powder: { openedMonths: 24, fizz: 'hard' } });
     expect(codes(tested)).toEqual([]);
+  });
+
+  it('begins a second rise cold where the recipe leaves the dough in the cold over night', () => {
+    const written = (night: string) => {
+      const text = `Rolls\n500 g bread flour\n320 g water\n10 g salt\n4 g instant yeast\n\nMix and knead. Let rise 1 hour.${night} Shape into 12 rolls. Let rise 45 minutes. Bake at 400 F for 25 minutes.`;
+      const read = readRecipeText(text);
+      if ('refused' in read || read.recipe === undefined) throw new Error('not read');
+      return raised(read.recipe, 20).rise!;
+    };
+    const plain = written('');
+    const chilled = written(' Put it in the fridge overnight, 10 hours.');
+    expect(plain.cold).toBeUndefined();
+    expect(chilled.cold).toMatchObject({ minutes: 600, place: fromCelsius(4), isFirstRise: false });
+    expect(chilled.estimate!.first).toBeCloseTo(plain.estimate!.first, 6);
+    // A dough of half a kilo needs more than an hour in 20 °C air to come near it (Newton's cooling).
+    expect(chilled.estimate!.second).toBeGreaterThan(plain.estimate!.second + 45);
+    expect(codes(raised(loaf, 20))).toEqual([]);
   });
 });

@@ -2,6 +2,7 @@
 // Sources: those of gas-report.ts, height-advice.ts, yeast/ and water-temperature.ts.
 
 import { pressureAtElevation } from '../../camp/air.ts';
+import { coldWaitOf } from '../../menu/cold-wait.ts';
 import type { Recipe, StepKind } from '../../menu/recipe.ts';
 import { type Notice, notice } from '../../notice/notice.ts';
 import {
@@ -111,7 +112,9 @@ function settled(wish: LeaveningWish, guessed: number): DatedRise | undefined {
   let mixAt = guessed;
   let plan = riseFrom(wish, mixAt);
   for (let round = 0; round < 2 && plan?.estimate !== undefined; round += 1) {
-    const earlier = wish.serveAt - BAKE_MINUTES - plan.estimate.first - plan.estimate.second;
+    const { first, second } = plan.estimate;
+    const waited = plan.cold === undefined || plan.cold.isFirstRise ? 0 : plan.cold.minutes;
+    const earlier = wish.serveAt - BAKE_MINUTES - first - waited - second;
     const next = riseFrom(wish, earlier);
     if (next?.estimate === undefined) break;
     [mixAt, plan] = [earlier, next];
@@ -131,15 +134,17 @@ function standingRise({ formula, elevation }: LeaveningWish, { place, mixed }: D
 
 function riseFrom({ formula, recipe, elevation, airAt }: LeaveningWish, mixAt: number) {
   const open = (minute: number) => airAt(mixAt + minute);
+  const cold = coldWaitOf(recipe);
   const kept = (kind: StepKind) => {
     const at = recipe.steps.find((step) => step.kind === kind && step.keptAt)?.keptAt;
     return at === undefined ? undefined : steadily(at);
   };
   return risePlan(formula.lines, {
-    mixed: kept('rise')?.(0) ?? MIXED_DOUGH,
+    mixed: (cold?.isFirstRise ? undefined : kept('rise')?.(0)) ?? MIXED_DOUGH,
     mass: formula.batch,
     place: kept('rise') ?? open,
     shapedPlace: kept('second-rise') ?? open,
+    ...(cold === undefined ? {} : { cold }),
     elevation,
   });
 }
@@ -208,7 +213,8 @@ function riseNotices(
 ): readonly Notice[] {
   const about = { dish, recipe };
   const stopped = plan !== undefined && plan.estimate === undefined;
-  const isLong = LONG_RISE_MINUTES < (plan?.estimate?.first ?? 0);
+  const isWritten = plan?.cold?.isFirstRise === true;
+  const isLong = !isWritten && LONG_RISE_MINUTES < (plan?.estimate?.first ?? 0);
   return [
     ...(isLong
       ? [

@@ -1,12 +1,13 @@
 // The rises of one dough on its day: when it is ready, with doubt, and what would hurry or slow it.
 // Sources: yeastRate, gaenzle1998, starterChart, usualYeastRise; second rise common practice (D).
 
+import type { ColdWait } from '../../menu/cold-wait.ts';
 import type { Grams, Kelvin, Metres, Minutes } from '../../quantity/unit.ts';
 import { fromCelsius, grams, kelvin, minutes } from '../../quantity/unit.ts';
 import type { WeighedIngredient } from '../dough.ts';
 import type { RiseEstimate } from '../formula.ts';
 import { pressureRatioAt } from '../height.ts';
-import { type DoughAt, type PlaceAt, steadily } from './history.ts';
+import { type DoughAt, doughOver, followMinutes, type PlaceAt, steadily } from './history.ts';
 import type { Leaven } from './rate.ts';
 import {
   LONGEST_RISE_MINUTES,
@@ -29,6 +30,8 @@ export interface RisePlan {
   /** Dough and place each half hour of the first rise. */
   readonly along: readonly DoughAt[];
   readonly options: readonly RiseOption[];
+  /** The writer's wait in the cold, and how cold the dough comes out of it. */
+  readonly cold?: ColdWait & { readonly dough: Kelvin };
 }
 
 export interface RiseOption {
@@ -55,6 +58,8 @@ export interface RiseWish {
   readonly place: PlaceAt;
   /** Where the shaped dough stands; the first place if not said. */
   readonly shapedPlace?: PlaceAt;
+  /** Before the second rise, by the writer's clock; instead of the first where there is no other. */
+  readonly cold?: ColdWait;
   readonly elevation: Metres;
 }
 
@@ -74,24 +79,51 @@ export function risePlan(
 ): RisePlan | undefined {
   const found = leavenIn(lines);
   if (found === undefined) return undefined;
-  const base = firstRise(found, wish);
-  const second = base.minutes === undefined ? undefined : secondRise(found, wish, base);
+  const base = wish.cold?.isFirstRise ? coldRise(found, wish, wish.cold) : firstRise(found, wish);
+  const chilled = base.minutes === undefined ? base.dough : chilledDough(wish, base);
+  const second = base.minutes === undefined ? undefined : secondRise(found, wish, base, chilled);
   const estimate = second && estimateOf(found, wish, base, second);
   return {
     ...found,
     mixed: wish.mixed,
     ...(estimate === undefined ? {} : { estimate }),
     // Once risen and then asleep in its shape it is no nearer to bread than its second rise got.
-    done: Math.min(base.done, second?.done ?? 1),
+    done: Math.min(wish.cold?.isFirstRise ? 1 : base.done, second?.done ?? 1),
     along: base.along.filter(({ minute }) => minute % 30 === 0),
-    options: optionsFor(found, wish, base),
+    options: wish.cold?.isFirstRise
+      ? optionsFor(found, wish, base).filter((each) => each.do === 'warm-box')
+      : optionsFor(found, wish, base),
+    ...(wish.cold === undefined ? {} : { cold: { ...wish.cold, dough: chilled } }),
   };
 }
 
 function firstRise(found: LeavenFound, wish: RiseWish, band = 1): RiseAlong {
-  const work = workToDouble(found, pressureRatioAt(wish.elevation)) * band;
+  const work = workFor(found, wish) * band;
   const { mixed, mass, place } = wish;
   return riseAlong({ leaven: found.leaven, work, start: { mixed, mass, place } });
+}
+
+/** The whole first rise in the cold, as long as the writer says, however far it comes. */
+function coldRise(found: LeavenFound, wish: RiseWish, cold: ColdWait): RiseAlong {
+  const { leaven } = found;
+  const start = { mixed: wish.mixed, mass: wish.mass, place: steadily(cold.place) };
+  const along: DoughAt[] = [];
+  for (const at of doughOver(start)) {
+    along.push(at);
+    if (cold.minutes <= at.minute) break;
+  }
+  const done = workWithin(leaven, start, cold.minutes) / workFor(found, wish);
+  return { minutes: cold.minutes, done, dough: along.at(-1)!.dough, along };
+}
+
+const workFor = (found: LeavenFound, { elevation }: RiseWish) =>
+  workToDouble(found, pressureRatioAt(elevation));
+
+/** As cold as the dough comes out; Newton's cooling in closed form. */
+function chilledDough({ cold, mass }: RiseWish, { dough }: RiseAlong): Kelvin {
+  if (cold === undefined || cold.isFirstRise) return dough;
+  const kept = Math.exp(-cold.minutes / followMinutes(mass));
+  return kelvin(cold.place + (dough - cold.place) * kept);
 }
 
 /** Undefined where its second rise is not done within a day. */
@@ -103,6 +135,15 @@ function estimateOf(
 ): RiseEstimate | undefined {
   const first = base.minutes!;
   if (second.minutes === undefined) return undefined;
+  if (wish.cold?.isFirstRise) {
+    return {
+      dough: meanDough(base, first),
+      first,
+      second: second.minutes,
+      least: first,
+      most: first,
+    };
+  }
   return {
     dough: meanDough(base, first),
     first,
@@ -118,11 +159,15 @@ function meanDough({ along }: RiseAlong, first: number): Kelvin {
   return kelvin(during.reduce((sum, { dough }) => sum + dough, 0) / during.length);
 }
 
-/** Shaped in smaller pieces, it goes on where the first rise ended. */
-function secondRise(found: LeavenFound, wish: RiseWish, base: RiseAlong): RiseAlong {
-  const work = workToDouble(found, pressureRatioAt(wish.elevation)) * SECOND_OF_FIRST;
-  const place = placeAfter(wish.shapedPlace ?? wish.place, base.minutes!);
-  const start = { mixed: base.dough, mass: grams(wish.mass / 2), place };
+/**
+ * Shaped in smaller pieces, it goes on where the first rise ended, or as cold as it comes out of the
+ * cold. What a cold first rise left undone is done now (ours).
+ */
+function secondRise(found: LeavenFound, wish: RiseWish, base: RiseAlong, mixed: Kelvin): RiseAlong {
+  const work = workFor(found, wish) * (SECOND_OF_FIRST + Math.max(0, 1 - base.done));
+  const waited = wish.cold === undefined || wish.cold.isFirstRise ? 0 : wish.cold.minutes;
+  const place = placeAfter(wish.shapedPlace ?? wish.place, base.minutes! + waited);
+  const start = { mixed, mass: grams(wish.mass / 2), place };
   return riseAlong({ leaven: found.leaven, work, start });
 }
 

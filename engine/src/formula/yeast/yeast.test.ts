@@ -220,6 +220,70 @@ describe('a night in the cold', () => {
   });
 });
 
+describe('a second rise after a night in the cold', () => {
+  const MASS = grams(825);
+  const night = { place: fromCelsius(4), minutes: minutes(600), isFirstRise: false };
+  const rising = (celsius: number, cold?: typeof night) =>
+    risePlan(YEASTED, {
+      mixed: fromCelsius(25),
+      mass: MASS,
+      place: still(celsius),
+      elevation: SEA,
+      ...(cold === undefined ? {} : { cold }),
+    })!;
+  const secondOf = (celsius: number, cold?: typeof night) =>
+    rising(celsius, cold).estimate?.second ?? Number.POSITIVE_INFINITY;
+
+  it('starts cold: speed of yeastRate summed by tenths of a minute along Newton’s closed form', () => {
+    for (const celsius of [16, 20, 26]) {
+      const plan = rising(celsius, night);
+      const place = fromCelsius(celsius);
+      const half = workToDouble(leavenIn(YEASTED)!, 1) / 2; // half a first rise, common practice
+      const follow = followMinutes(grams(MASS / 2));
+      let [done, minute] = [0, 0];
+      for (; done < half; minute += 0.1) {
+        const dough = place + (plan.cold!.dough - place) * Math.exp(-minute / follow);
+        done += 0.1 * bakersYeastRate(dough as Kelvin);
+      }
+      expect(Math.abs(plan.estimate!.second / minute - 1), `${celsius} °C`).toBeLessThan(0.01);
+    }
+  });
+
+  it('comes out as cold as Newton’s cooling leaves it, after an hour still far above the cold', () => {
+    const short = rising(20, { ...night, minutes: minutes(60) }).cold!.dough;
+    const warm = rising(20).along.at(-1)!.dough;
+    expect(short).toBeGreaterThan(fromCelsius(4) + 5);
+    expect(short).toBeLessThan(warm);
+    expect(toCelsius(rising(20, night).cold!.dough)).toBeCloseTo(4, 0);
+  });
+
+  it('takes longer than from warm dough, the longer and colder the night the more', () => {
+    for (const celsius of [14, 18, 22, 28]) {
+      const seconds = [undefined, 60, 180, 600].map((long) =>
+        secondOf(celsius, long === undefined ? undefined : { ...night, minutes: minutes(long) }),
+      );
+      expect(seconds).toEqual(seconds.toSorted((one, other) => one - other));
+      expect(seconds.at(-1)).toBeGreaterThan(seconds[0]! + 15);
+      const milder = secondOf(celsius, { ...night, place: fromCelsius(9) });
+      expect(milder).toBeLessThan(secondOf(celsius, night));
+    }
+  });
+
+  it('keeps the writer’s night where it is the only rise, and makes up for what it left undone', () => {
+    const only = { ...night, isFirstRise: true };
+    const { estimate, cold } = rising(20, only);
+    expect([estimate!.least, estimate!.first, estimate!.most]).toEqual([600, 600, 600]);
+    expect(toCelsius(cold!.dough)).toBeLessThan(6);
+    const start = { mixed: fromCelsius(25), mass: MASS, place: still(4) };
+    const left = 1 - workWithin('yeast', start, 120) / workToDouble(leavenIn(YEASTED)!, 1);
+    expect(left).toBeGreaterThan(0);
+    const short = { ...only, minutes: minutes(120) };
+    const after = rising(20, { ...short, isFirstRise: false }).cold!.dough;
+    expect(Math.abs(after - rising(20, short).cold!.dough)).toBeLessThan(6);
+    expect(secondOf(20, short)).toBeGreaterThan(secondOf(20, only) / 2);
+  });
+});
+
 describe('a dough in the frost', () => {
   it('at 2 °C does not rise, and a warm box makes it (yeastHandout: nearly stops at 40 °F)', () => {
     const plan = planIn(YEASTED, still(2), 2);

@@ -7,12 +7,15 @@ import type { Say } from '../say.ts';
 import { decimal } from '../speak-number.ts';
 
 /** Water, temperatures, ready by touch; the moves folded away. Nothing for a dish without a rise. */
-export function riseBlocks({ leavening }: DishPlan, say: Say): readonly Block[] {
+export function riseBlocks({ leavening, recipe }: DishPlan, say: Say): readonly Block[] {
   const { rise, water, starter } = leavening ?? {};
   if (rise === undefined) return [];
   return [
     { type: 'heading', text: 'The rise', half: true },
-    { type: 'facts', rows: [...waterRows(water, say), ...riseRows(rise, say)] },
+    {
+      type: 'facts',
+      rows: [...waterRows(water, say), ...riseRows(rise, say), ...coldRows(rise, recipe, say)],
+    },
     ...moveBlocks(rise, say),
     ...(starter === undefined ? [] : starterBlocks(starter, say)),
   ];
@@ -35,15 +38,16 @@ export function waterRows(water: DoughWater | undefined, say: Say): readonly Fac
 
 /** Ready by the clock of the dough, and by a finger. */
 export function riseRows(rise: RisePlan, say: Say): readonly FactRow[] {
-  const { estimate, along } = rise;
+  const { estimate, along, cold } = rise;
   return [
     {
       label: 'First rise',
-      value:
-        estimate === undefined
+      value: cold?.isFirstRise
+        ? `${say.minutes(cold.minutes)} in the cold, as written`
+        : estimate === undefined
           ? 'not within a day'
           : `${say.minutes(estimate.first)}, likely ${say.minutes(estimate.least)} to ${say.minutes(estimate.most)}`,
-      note: `${pathPhrase(along, say)}. A mark on the bowl knows better: shape it at double`,
+      note: `${pathPhrase(along, say)}. ${cold?.isFirstRise ? NIGHT_NOTE : MARK_NOTE}`,
     },
     {
       label: 'Is it ready?',
@@ -52,6 +56,32 @@ export function riseRows(rise: RisePlan, say: Say): readonly FactRow[] {
     },
   ];
 }
+
+const MARK_NOTE = 'A mark on the bowl knows better: shape it at double';
+const NIGHT_NOTE = 'It need not have doubled: the second rise makes up for it';
+
+/** After a night in the cold a dough begins its second rise cold: longer than a writer may say. */
+function coldRows(
+  { cold, estimate }: RisePlan,
+  { steps }: DishPlan['recipe'],
+  say: Say,
+): readonly FactRow[] {
+  if (cold === undefined) return [];
+  const written = steps.findLast(({ kind }) => kind === 'second-rise')?.minutes;
+  const isShort = estimate !== undefined && (written ?? 0) < estimate.second - WORTH_SAYING;
+  const short = isShort ? `; the recipe’s ${say.minutes(written!)} is for warm dough` : '';
+  return [
+    {
+      label: 'Second rise',
+      value: estimate === undefined ? 'not within a day' : say.minutes(estimate.second),
+      note:
+        `it starts cold: dough ${say.degrees(cold.dough)} after ${say.minutes(cold.minutes)} at ` +
+        `${say.degrees(cold.place)}${short}. A warm box makes it shorter; go by the finger`,
+    },
+  ];
+}
+
+const WORTH_SAYING = 10; // minutes, ours
 
 /** `dough 25 °C, 20 °C after 1 h, 16 °C after 3 h; round it 8 to 12 °C`. */
 export function pathPhrase(along: RisePlan['along'], say: Say): string {
