@@ -39,8 +39,32 @@ export function targetsOf(
   return {
     ...(mass === undefined ? {} : { batch: grams(mass) }),
     figures,
-    held: hold.flatMap((text) => heldLines(text, lines)),
+    held: heldOnce(hold, lines),
   };
+}
+
+/** Each line is held at one weight: said twice alike it counts once, said otherwise it is named. */
+function heldOnce(
+  hold: readonly string[],
+  lines: readonly WeighedIngredient[],
+): readonly HeldLine[] {
+  const held: HeldLine[] = [];
+  for (const text of hold) {
+    for (const wish of heldLines(text, lines)) {
+      const before = held.find(({ line }) => line === wish.line);
+      if (before === undefined) held.push(wish);
+      else if (before.grams !== wish.grams) {
+        const name = lines[wish.line]!.ingredient.name;
+        throw wrongUse(
+          '--hold',
+          `${name} held at ${before.grams} g and, by "${text}", at ${wish.grams} g`,
+          'one weight for each food',
+          'Leave one out.',
+        );
+      }
+    }
+  }
+  return held;
 }
 
 const FIGURES: Readonly<Record<string, FigureName>> = {

@@ -86,6 +86,41 @@ describe('emberwright formula', () => {
     expect(flat).toMatch(/The nearest that works/);
   });
 
+  it('holds two flours together, and tells by bakersPercent what goes with them', () => {
+    const { exit, flat } = command(
+      ...['formula', 'soda-bread', '--hold', 'all-purpose flour=300 g'],
+      ...['--hold', 'wholemeal flour=200 g', '--target', '62 % water', '--target', '6 % fat'],
+    );
+    expect(exit).toBe(0);
+    expect(flat).toMatch(/62 % water/);
+    expect(flat).toMatch(/all-purpose flour 300 g 300 g/);
+    expect(flat).toMatch(/wholemeal flour 200 g 200 g/);
+    // 62 % of 500 g is 310 g of water, in buttermilk of 90.1 % (sr28 NDB 01088): 344 g.
+    expect(flat).toMatch(/buttermilk 385 g 344 g/);
+    const both = command('formula', 'soda-bread', '--hold', 'flour', '--target', '62 % water');
+    expect(both.flat).toMatch(/all-purpose flour 300 g 300 g.*wholemeal flour 200 g 200 g/);
+  });
+
+  it('names both flours where they fight with the mass, and one flour held at two weights', () => {
+    const mass = command(
+      ...['formula', 'soda-bread', '--hold', 'all-purpose flour=300 g'],
+      ...['--hold', 'wholemeal flour=400 g', '--mass', '600 g'],
+    );
+    expect(mass.exit).toBe(1);
+    expect(mass.flat).toMatch(
+      /held all-purpose flour, the held wholemeal flour and the whole mass can't stand together/,
+    );
+    expect(mass.flat).toMatch(/The nearest that works .*300 g .*400 g/);
+    const twice = ['--hold', 'all-purpose flour=300 g', '--hold', 'all-purpose flour=200 g'];
+    const done = command('formula', 'soda-bread', ...twice);
+    expect(done.exit).toBe(3);
+    expect(done.error).toMatch(/all-purpose flour held at 300 g and, .*, at 200 g/);
+    const alike = ['--hold', 'all-purpose flour=300 g', '--hold', 'all-purpose flour=300 g'];
+    expect(command('formula', 'soda-bread', ...alike).exit).toBe(0);
+    const all = ['--hold', 'flour', '--hold', 'wholemeal flour=400 g'];
+    expect(command('formula', 'soda-bread', ...all).error).toMatch(/whole wheat|wholemeal/);
+  });
+
   it('refuses 300 % water and names the wettest batter', () => {
     const { exit, flat } = command('formula', 'fire-bread', '--target', '300 % water');
     expect(exit).toBe(1);

@@ -56,6 +56,41 @@ describe('targets of a formula', () => {
     expect(massOf(answer, 'baking-powder')).toBeCloseTo(20, 1);
   });
 
+  it('keep two held flours to the gram, any two, and meet the water of both (bakersPercent)', () => {
+    const bowl = linesOf({ 'all-purpose-flour': 300, 'whole-wheat-flour': 200, water: 310 });
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 20, max: 900 }),
+        fc.integer({ min: 20, max: 900 }),
+        fc.integer({ min: 45, max: 110 }),
+        (white, brown, percent) => {
+          const answer = solved(bowl, {
+            figures: { hydration: ratio(percent / 100) },
+            held: [
+              { line: 0, grams: grams(white) },
+              { line: 1, grams: grams(brown) },
+            ],
+          });
+          expect(massOf(answer, 'all-purpose-flour')).toBeCloseTo(white, 2);
+          expect(massOf(answer, 'whole-wheat-flour')).toBeCloseTo(brown, 2);
+          expect(massOf(answer, 'water')).toBeCloseTo(((white + brown) * percent) / 100, 1);
+        },
+      ),
+      { seed: 62, numRuns: 60 },
+    );
+  });
+
+  it('name two held lines and the share that they leave no room for', () => {
+    const bowl = linesOf({ 'all-purpose-flour': 300, 'whole-wheat-flour': 200, water: 310 });
+    const held = [0, 1, 2].map((line) => ({ line, grams: grams(300) }));
+    // 300 g of water on 600 g of flour is 50 %, whatever else is wished (bakersPercent).
+    const outcome = solveTargets(bowl, { figures: { hydration: ratio(0.7) }, held });
+    if (!('refused' in outcome)) throw new Error('no refusal');
+    expect(outcome.code).toBe('FORMULA_TARGETS_CONFLICT');
+    expect(outcome.conflicts.join()).toMatch(/whole wheat flour|water/);
+    expect(outcome.nearest!.character.figures.hydration.share).toBeCloseTo(0.5, 3);
+  });
+
   it('count the water of butter: 20 % fat as butter brings 3.9 % water (sr28 NDB 01001)', () => {
     const answer = solved(linesOf({ 'all-purpose-flour': 500, water: 300, 'butter-salted': 50 }), {
       figures: { fat: ratio(0.2), hydration: ratio(0.6) },
