@@ -59,6 +59,12 @@ describeApp('the formula bench', (app) => {
     await wish('Whole dough').fill('540');
     await page.getByRole('button', { name: 'Take these amounts' }).waitFor();
     expect(await page.getByRole('region', { name: 'Targets' }).textContent()).toMatch(/62\s%/);
+    await wish('Whole dough').fill('');
+    await page.getByLabel('Fills an oven').selectOption({ index: 1 });
+    await wish('How thick, raw').fill('1/2 in');
+    await expect
+      .poll(() => page.getByRole('region', { name: 'Targets' }).textContent())
+      .toContain('as you said');
     await wish('Water').fill('300');
     await expect
       .poll(() => page.getByRole('region', { name: 'Targets' }).textContent())

@@ -129,7 +129,12 @@ function OpenBench({ draft, recipe, back }: OpenBenchProps) {
         </div>
         <div className="bench-wishes no-print">
           <BesidePart file={draft.file} recipe={recipe} choice={beside} onChoose={setBeside} />
-          <TargetsPart targets={targets} lines={last?.lines ?? []} onChange={setTargets} />
+          <TargetsPart
+            targets={targets}
+            lines={last?.lines ?? []}
+            ovens={last?.ovens ?? []}
+            onChange={setTargets}
+          />
         </div>
       </div>
     </Page>

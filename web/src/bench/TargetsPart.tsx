@@ -3,13 +3,15 @@
 import type { FigureName } from '#engine';
 import { Field } from '../parts/Field.tsx';
 import { type Reading, readDecimal } from '../parts/read-text.ts';
-import type { BenchLine, BenchTargets } from '../worker/bench-messages.ts';
+import type { BenchFill, BenchLine, BenchOven, BenchTargets } from '../worker/bench-messages.ts';
+import { FillPart } from './FillPart.tsx';
 
 /** Undefined is a wish that nobody has. */
 export interface TypedTargets {
   readonly batchGrams?: number | undefined;
   readonly figures: Readonly<Partial<Record<FigureName, number | undefined>>>;
   readonly held: readonly number[];
+  readonly fill?: BenchFill | undefined;
 }
 
 const WISHES: readonly (readonly [FigureName, string])[] = [
@@ -21,23 +23,35 @@ const WISHES: readonly (readonly [FigureName, string])[] = [
 ];
 
 /** Undefined where nothing is wished; a held line alone is no wish. */
-export function targetsFrom({ batchGrams, figures, held }: TypedTargets): BenchTargets | undefined {
+export function targetsFrom({
+  batchGrams,
+  figures,
+  held,
+  fill,
+}: TypedTargets): BenchTargets | undefined {
   const shares = Object.fromEntries(
     Object.entries(figures).flatMap(([name, percent]) =>
       percent === undefined ? [] : [[name, percent / 100]],
     ),
   );
-  if (batchGrams === undefined && Object.keys(shares).length === 0) return undefined;
-  return { ...(batchGrams === undefined ? {} : { batchGrams }), figures: shares, held };
+  const isWished = batchGrams !== undefined || fill !== undefined;
+  if (!isWished && Object.keys(shares).length === 0) return undefined;
+  return {
+    ...(batchGrams === undefined ? {} : { batchGrams }),
+    ...(fill === undefined ? {} : { fill }),
+    figures: shares,
+    held,
+  };
 }
 
 interface TargetsPartProps {
   readonly targets: TypedTargets;
   readonly lines: readonly BenchLine[];
+  readonly ovens: readonly BenchOven[];
   readonly onChange: (targets: TypedTargets) => void;
 }
 
-export function TargetsPart({ targets, lines, onChange }: TargetsPartProps) {
+export function TargetsPart({ targets, lines, ovens, onChange }: TargetsPartProps) {
   const hold = (line: number, isHeld: boolean) =>
     onChange({
       ...targets,
@@ -66,6 +80,11 @@ export function TargetsPart({ targets, lines, onChange }: TargetsPartProps) {
           />
         ))}
       </div>
+      <FillPart
+        ovens={ovens}
+        fill={targets.fill}
+        onChange={(fill) => onChange({ ...targets, fill })}
+      />
       <fieldset className="bench-held">
         <legend>Stays as it is</legend>
         {lines.map(({ name }, at) => (

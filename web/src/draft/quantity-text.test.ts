@@ -31,6 +31,14 @@ describe('a quantity of the file in the reader’s measures', () => {
     expect(baseOf('86 F')).toBeCloseTo(30, 9);
   });
 
+  it('reads the fractions of a tape measure (inch of 25.4 mm, NIST Handbook 44 appendix C)', () => {
+    for (const text of ['1/2 in', '½ in', '0.5 in']) expect(baseOf(text)).toBeCloseTo(0.0127, 9);
+    for (const text of ['8 1/2 in', '8½ in']) expect(baseOf(text)).toBeCloseTo(0.2159, 9);
+    expect(shownText('8 1/2 in', 'oven-size', 'us')).toBe('8 1/2 in');
+    expect(baseOf('1/0 in')).toBeUndefined();
+    expect(baseOf('1/2/3 in')).toBeUndefined();
+  });
+
   it('takes a bare number in the reader’s own unit', () => {
     expect(withUnit('18', 'air', 'metric')).toBe('18 °C');
     expect(withUnit('18', 'air', 'us')).toBe('18 °F');

@@ -103,7 +103,7 @@ const shownIn: Readonly<Record<TextKind, Readonly<Record<Measures, Shown>>>> = {
   },
 };
 
-const NUMBER = String.raw`[-−]?\d+(?:\.\d+)?`;
+const NUMBER = String.raw`[-−]?\d+(?:\.\d+)?|(?:\d+\s+)?\d+\/\d+|\d*\s*[¼½¾]`;
 const WRITTEN = new RegExp(`^\\s*(${NUMBER})\\s*(${Object.keys(signs).join('|')})\\s*$`);
 
 /** In base units (°C, m/s, m, g, %); undefined where it is not plainly a number and a unit. */
@@ -111,7 +111,19 @@ export function baseOf(text: string): number | undefined {
   const [, number, sign] = WRITTEN.exec(text) ?? [];
   const written = signs[sign ?? ''];
   if (written === undefined) return undefined;
-  return (Number(number?.replace('−', '-')) - (written.offset ?? 0)) / written.perBase;
+  const base = (numberOf(number ?? '') - (written.offset ?? 0)) / written.perBase;
+  return Number.isFinite(base) ? base : undefined;
+}
+
+const SIGNS: Readonly<Record<string, string>> = { '¼': ' 1/4', '½': ' 1/2', '¾': ' 3/4' };
+
+/** `8.5`, `8 1/2`, `8½`. */
+function numberOf(text: string): number {
+  const [, whole, over, under] =
+    /^(?:(\d+)\s+)?(\d+)\/(\d+)$/.exec(text.replace(/[¼½¾]/u, (sign) => SIGNS[sign]!).trim()) ?? [];
+  return under === undefined
+    ? Number(text.replace('−', '-'))
+    : Number(whole ?? 0) + Number(over) / Number(under);
 }
 
 /** The same quantity moved by so many base units, in the unit that it is written in. */

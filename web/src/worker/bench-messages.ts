@@ -21,8 +21,21 @@ export interface BenchBeside {
   readonly name?: string;
 }
 
+/** An oven of the camp, by its id. */
+export interface BenchFill {
+  readonly oven: string;
+  /** As it is rolled out or poured; left out, as the recipe has it. */
+  readonly thickMetres?: number;
+}
+
+export interface BenchOven {
+  readonly id: string;
+  readonly name: string;
+}
+
 export interface BenchTargets {
   readonly batchGrams?: number;
+  readonly fill?: BenchFill;
   readonly figures: Readonly<Partial<Record<FigureName, number>>>;
   /** Places of the lines that stay as they are. */
   readonly held: readonly number[];
@@ -33,6 +46,7 @@ export interface BenchAnswer {
   /** The formula, or one sentence on why there is none. */
   readonly sheet?: SheetDocument;
   readonly lines?: readonly BenchLine[];
+  readonly ovens?: readonly BenchOven[];
   readonly flourGrams?: number;
   /** `62 % water, 18 % fat, 1.7 % salt; 920 g`. */
   readonly brief?: string;

@@ -84,6 +84,48 @@ describe('the bench of a recipe in a camp', () => {
     expect(again.brief).toMatch(/^70\s% water/);
   });
 
+  it('fills an oven of the camp as thick as is wished, by floor, thickness and 1.1 g/cm3', () => {
+    // Rolled flat as one: a quick bread that is not divided.
+    const flat = JSON.stringify({
+      ...file,
+      menu: [{ id: 'bread', recipe: RECIPE, serve: '18:00' }],
+      recipes: file.recipes
+        .filter(({ id }) => id === RECIPE)
+        .map((recipe) => ({ ...recipe, kind: 'quick-bread', division: [] })),
+    });
+    const { ovens, troubles } = ask({ file: flat });
+    expect(troubles).toEqual([]);
+    expect(ovens!.length).toBeGreaterThan(0);
+    const oven = ovens![0]!.id;
+    const massAt = (thickMetres?: number) => {
+      const fill = { oven, ...(thickMetres === undefined ? {} : { thickMetres }) };
+      const { target } = ask({ file: flat, targets: { fill, figures: {}, held: [] } });
+      const next = itemsTaken(items, target!.items);
+      const weights = next.map(({ weight }) => Number.parseFloat(String(weight)));
+      return {
+        mass: weights.reduce((sum, each) => sum + each, 0),
+        sheet: JSON.stringify(target!.sheet),
+      };
+    };
+    const [thin, thick] = [massAt(0.0127), massAt(0.0254)];
+    expect(thin.sheet).toMatch(/as you said/);
+    expect(thin.sheet).not.toMatch(/the the/);
+    // Twice as thick on one floor is twice as heavy (common practice, no source), as it lies flat.
+    expect(thick.mass / thin.mass).toBeGreaterThan(1.5);
+    expect(thick.mass / thin.mass).toBeLessThan(2.05);
+    const against = ask({
+      file: flat,
+      targets: {
+        fill: { oven, thickMetres: 0.0127 },
+        batchGrams: 3 * thin.mass,
+        figures: {},
+        held: [],
+      },
+    });
+    expect(JSON.stringify(against.target!.sheet)).toMatch(/MENU_MASS_AGAINST_FILL/);
+    expect(against.target!.items).toEqual([]);
+  });
+
   it('holds it beside what it was, and beside nothing where nothing changed', () => {
     const before = { file: JSON.stringify(file), recipe: RECIPE, name: 'As it was' };
     expect(JSON.stringify(ask({ beside: before }).sheet)).not.toMatch(/As it was/);

@@ -3,16 +3,21 @@
 import {
   balanceOf,
   benchSheet,
+  type Camp,
   characterOf,
   cookMeasureText,
   type DoughCharacter,
   dishWithoutDough,
+  type Filled,
   type FormulaTargets,
+  filledBy,
   foodNamed,
   foodWithKey,
   grams,
   householdMeasure,
   isRefusal,
+  metres,
+  type OrRefusal,
   portionSheet,
   type Recipe,
   type Refusal,
@@ -52,9 +57,10 @@ export function benchAnswer(question: BenchQuestion): BenchAnswer {
   return {
     troubles: [],
     ...benchPart(recipe, lines, question, say),
+    ovens: camp.ovens.map(({ id, name }) => ({ id, name })),
     ...(question.targets === undefined
       ? {}
-      : { target: targetProposal(recipe, question.targets, say) }),
+      : { target: targetProposal({ recipe, camp }, question.targets, say) }),
     ...(question.swap === undefined ? {} : { swap: swapProposal(lines, question.swap, say) }),
   };
 }
@@ -144,25 +150,47 @@ function benchLines(lines: readonly WeighedIngredient[], flour: number): readonl
 }
 
 function targetProposal(
-  recipe: Recipe,
-  { batchGrams, figures, held }: BenchTargets,
+  { recipe, camp }: { readonly recipe: Recipe; readonly camp: Camp },
+  wished: BenchTargets,
   say: Say,
 ): Proposal {
+  const { batchGrams, figures, held } = wished;
+  const stopped = (refusal: Refusal) => ({
+    sheet: refusedSheet('What goes in', refusal, say),
+    items: [],
+  });
   const dish = dishWithoutDough(recipe);
-  if (dish !== undefined)
-    return { sheet: refusedSheet('What goes in', dish.refusal, say), items: [] };
+  if (dish !== undefined) return stopped(dish.refusal);
+  const filled = filledFor(recipe, camp, wished);
+  if (filled !== undefined && isRefusal(filled)) return stopped(filled);
+  const batch = batchGrams ?? filled?.mass;
   const lines = linesOf(recipe);
   const targets: FormulaTargets = {
-    ...(batchGrams === undefined ? {} : { batch: grams(batchGrams) }),
+    ...(batch === undefined ? {} : { batch: grams(batch) }),
     figures: Object.fromEntries(
       Object.entries(figures).map(([name, share]) => [name, ratio(share)]),
     ),
     held: held.map((line) => ({ line, grams: lines[line]?.grams ?? grams(0) })),
   };
   const outcome = solveTargets(lines, targets);
-  const sheet = targetSheet('What goes in', outcome, say);
+  const sheet = targetSheet('What goes in', outcome, say, filled);
   const answer = isRefusal(outcome) ? outcome.nearest : outcome;
   return { sheet, items: answer === undefined ? [] : itemsFor(lines, answer.lines) };
+}
+
+/** What fills the oven that is wished for; undefined where none is, or the camp has lost it. */
+function filledFor(
+  recipe: Recipe,
+  camp: Camp,
+  { fill, batchGrams }: BenchTargets,
+): OrRefusal<Filled> | undefined {
+  const oven = camp.ovens.find(({ id }) => id === fill?.oven);
+  if (oven === undefined || fill === undefined) return undefined;
+  return filledBy(recipe, {
+    oven,
+    ...(fill.thickMetres === undefined ? {} : { rolledTo: metres(fill.thickMetres) }),
+    ...(batchGrams === undefined ? {} : { mass: grams(batchGrams) }),
+  });
 }
 
 function swapProposal(

@@ -41,7 +41,7 @@ function fillBlock(filled: Filled, say: Say): Block {
   const each = 1 < pieces ? `${say.count(pieces)} of ${say.mass(mass / pieces)} each` : '';
   const rows: readonly FactRow[] = [
     {
-      label: `Fills the ${oven.name}`,
+      label: `Fills ${/^the /i.test(oven.name) ? '' : 'the '}${oven.name}`,
       value: say.mass(mass),
       ...(each === '' ? {} : { note: each }),
     },
