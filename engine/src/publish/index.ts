@@ -44,4 +44,4 @@ export { usualFood } from './sheet/usual-food.ts';
 export { wallList } from './sheet/wall-list.ts';
 export { whatNowSheet } from './sheet/what-now.ts';
 export { type Names, type SayOptions, sayFor } from './speak.ts';
-export { JOB_NAME, jobSentence } from './words/jobs.ts';
+export { jobName, jobSentence } from './words/jobs.ts';

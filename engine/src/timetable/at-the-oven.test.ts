@@ -79,6 +79,36 @@ describe('an oven', () => {
     expect(rules({ ...request, dishes }, { ...sheet, jobs })).toContain('greased-first');
   });
 
+  it('holds a dough that is slashed once risen: after the rise in it, before its coals', () => {
+    const request = pilcrowCreek();
+    const dishes = request.dishes.map((work): DishWork => {
+      const rise = work.recipe.steps.find(({ kind }) => kind === 'second-rise');
+      if (work.dish.id !== 'loaf' || rise === undefined) return work;
+      const slash = {
+        ...make.step('shape', 1, { after: [[rise.id, 0, 15]] }),
+        id: 'slash',
+        say: 'Slash it.',
+      };
+      return { ...work, recipe: { ...work.recipe, steps: [...work.recipe.steps, slash] } };
+    });
+    const sheet = planTimetable({ ...request, dishes });
+    const [rise, lay] = [
+      jobsOf(sheet, 'second-rise', 'loaf')[0]!,
+      jobsOf(sheet, 'lay-coals', 'loaf')[0]!,
+    ];
+    const slash = jobsOf(sheet, 'shape', 'loaf').find(({ say }) => say === 'Slash it.')!;
+    expect(slash.start).toBeGreaterThanOrEqual(rise.end);
+    expect(slash.end).toBeLessThanOrEqual(lay.start);
+    expect(rules({ ...request, dishes }, sheet)).toEqual([]);
+    const early = {
+      ...slash,
+      start: clockMinutes(rise.start - 5),
+      end: clockMinutes(rise.start - 4),
+    };
+    const jobs = sheet.jobs.map((job) => (job === slash ? early : job));
+    expect(rules({ ...request, dishes }, { ...sheet, jobs })).toContain('recipe-order');
+  });
+
   it('leaves its coals to the next one, the last does not', () => {
     const camp = make.camp({ hands: [cook], ovens: [make.oven('A', 12), make.oven('B', 12)] });
     const two = [bread('first', 'A', {}, '12:00'), bread('second', 'B', {}, '14:00')];

@@ -43,8 +43,9 @@ function recipeOrder(sheet: DaySheet, work: DishWork): readonly Violation[] {
   const steps = work.recipe.steps.filter((step) => !AT_OVEN.has(step.kind));
   return steps.flatMap((step) =>
     step.after.flatMap((lag) => {
-      const before = steps.find((each) => each.id === lag.step);
-      if (before === undefined) return [];
+      const before = work.recipe.steps.find((each) => each.id === lag.step);
+      const isTimed = before?.kind !== 'second-rise' && AT_OVEN.has(before?.kind ?? 'cook');
+      if (before === undefined || isTimed) return [];
       return jobsOf(sheet, work, step).flatMap((job) =>
         jobsOf(sheet, work, before).flatMap((earlier) => {
           const found = job.start - earlier.end;

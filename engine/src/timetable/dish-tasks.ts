@@ -8,7 +8,7 @@ import { linkBefore } from './into-oven.ts';
 import type { DishMaking, DishTasks, LoadTasks, Making, StepTasks } from './making.ts';
 import { ovenTasks } from './oven-tasks.ts';
 import { isUsedAgain } from './oven-turns.ts';
-import { isBread, phasesOf, sharedSteps } from './recipe-shape.ts';
+import { isBread, lagsInto, phasesOf, sharedSteps } from './recipe-shape.ts';
 import { linkServing } from './serving-tasks.ts';
 import { stepTask } from './step-tasks.ts';
 import { cutWaves, wavesOf } from './waves.ts';
@@ -68,20 +68,50 @@ function oneDish(dish: DishMaking, shared: ReadonlySet<string>): DishTasks {
   const own = work.recipe.steps.filter(
     (step) => !shared.has(step.id) && dish.phases.get(step.id) !== 'oven',
   );
-  const isInOven = (step: RecipeStep) =>
-    step.kind === 'second-rise' && work.loads.some((each) => each.coals.loadInMinute <= 0);
+  const inOven = stepsInOven(work);
   for (const step of own) {
-    if (dish.phases.get(step.id) === 'before' && !isInOven(step)) stepTask(dish, step);
+    if (dish.phases.get(step.id) === 'before' && !inOven.includes(step)) stepTask(dish, step);
   }
   const loads = wavesIn(making, work).flatMap((wave) =>
     ovenTasks(making, group, { dish: work, wave }, served),
   );
   for (const load of firstsOf(loads)) linkBefore(dish, load);
+  workOnRisen(dish, inOven, loads);
   shapeIntoGreased(dish, loads);
   mapOvenSteps(dish, loads);
   for (const step of own) if (dish.phases.get(step.id) === 'after') stepTask(dish, step);
   const ends = linkServing(dish, loads, served);
   return { work, group, served, makes: [...dish.makes], ...ends, loads };
+}
+
+/** A second rise in an oven that waits for its coals, and the work that waits for that rise: a slash. */
+function stepsInOven({ recipe, loads }: DishWork): readonly RecipeStep[] {
+  if (loads.every((each) => each.coals.loadInMinute > 0)) return [];
+  const inside: RecipeStep[] = [];
+  recipe.steps.forEach((step, index) => {
+    const follows = lagsInto(recipe, index).some((lag) => inside.some(({ id }) => id === lag.step));
+    if (step.kind === 'second-rise' || (step.kind === 'shape' && follows)) inside.push(step);
+  });
+  return inside;
+}
+
+/** Between the rise in the oven and its coals. */
+function workOnRisen(
+  dish: DishMaking,
+  inOven: readonly RecipeStep[],
+  loads: readonly LoadTasks[],
+): void {
+  const risen = firstsOf(loads).filter(({ rise }) => rise !== undefined);
+  const rises = risen.map(({ rise }) => rise!);
+  for (const step of inOven) {
+    if (step.kind === 'second-rise') {
+      dish.steps.set(step.id, { first: rises, last: rises });
+      continue;
+    }
+    stepTask(dish, step);
+    for (const task of dish.steps.get(step.id)!.last)
+      for (const { lay } of risen) dish.making.builder.lag(task, lay, { least: 0 });
+  }
 }
 
 /** Dough that is shaped in its oven for its last rise finds that oven greased and lined. */

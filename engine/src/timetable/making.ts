@@ -37,6 +37,8 @@ export interface LoadTasks {
   readonly emptied: number;
   /** In the oven before the coals are on: a second rise. */
   readonly risesInside: boolean;
+  /** That rise, where there is one. */
+  readonly rise?: number;
   readonly servedFromOven: boolean;
   readonly heats: readonly number[];
 }

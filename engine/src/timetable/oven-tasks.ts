@@ -64,6 +64,7 @@ function coreTasks(at: OvenWork, rise: RecipeStep | undefined) {
     values: { minute: loadIn },
   });
   const minutes = cookMinutes(dish, work);
+  let risen = load;
   const cook = add(at, 'cook', loadIn > 0 ? Math.max(1, minutes - loadMinutes) : minutes, {
     people: 0,
     say: stepOf(dish, 'cook')?.say,
@@ -75,16 +76,17 @@ function coreTasks(at: OvenWork, rise: RecipeStep | undefined) {
     builder.lag(load, cook, { least: 0, most: 0 });
   } else {
     builder.lag(grease, load, { least: 0, most: habits.GREASE_TO_OVEN });
-    const heats = riseInside(at, load, rise);
+    risen = riseInside(at, load, rise);
     const room = rise ? habits.SECOND_RISE_STRETCH : habits.COLD_LOAD_TO_COALS;
-    builder.lag(heats, lay, { least: 0, most: room });
+    builder.lag(risen, lay, { least: 0, most: room });
     builder.lag(lay, cook, { least: 0, most: 0 });
   }
   const isPinned = dish.dish.pins.bakeMinutes !== undefined;
   const breadLate = at.making.isLoose ? habits.OUT_LATE : habits.OUT_LATE - 1;
   const stretch = isPot(dish) ? habits.POT_OUT_LATE : breadLate;
   builder.lag(cook, takeOut, { least: 0, most: isPinned ? 0 : stretch });
-  return { grease, lay, load, cook, takeOut, heats: brownTasks(at, cook) };
+  const inside = risen === load ? {} : { rise: risen };
+  return { grease, lay, load, cook, takeOut, heats: brownTasks(at, cook), ...inside };
 }
 
 /** Two for a heavy oven, if a second is in camp by the time that it has to be loaded at the latest. */

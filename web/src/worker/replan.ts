@@ -2,7 +2,7 @@
 
 import {
   clockMinutes,
-  JOB_NAME,
+  jobName,
   type MealPlan,
   replan,
   replanSheet,
@@ -48,9 +48,9 @@ function choicesIn({ menu, camp, daySheet }: MealPlan, now: number, say: Say): R
       id,
       label: `${chimney === undefined ? 'fire' : `chimney ${chimney}`}, lit at ${say.clock(at)}`,
     })),
-    running: running.map(({ id, kind, dish, start }) => ({
-      id,
-      label: `${kind === 'cook' ? 'bake' : JOB_NAME[kind]}, ${say.dish(dish ?? '')}, from ${say.clock(start)}`,
+    running: running.map((job) => ({
+      id: job.id,
+      label: `${job.kind === 'cook' ? 'bake' : jobName(job)}, ${say.dish(job.dish ?? '')}, from ${say.clock(job.start)}`,
     })),
   };
 }

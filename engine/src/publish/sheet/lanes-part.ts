@@ -11,7 +11,7 @@ import type { SpanBar } from '../drawing/lane-oven.ts';
 import { dayDrawing } from '../drawing/lanes.ts';
 import type { Say } from '../say.ts';
 import { axisClock } from '../speak-time.ts';
-import { isFireJob, JOB_NAME, ovenWord, shortName } from '../words/jobs.ts';
+import { isFireJob, jobName, ovenWord, shortName } from '../words/jobs.ts';
 import { servedTimes } from './day-sheet.ts';
 import { type NumberedJob, numberedJobs, ownPart } from './job-list.ts';
 
@@ -151,7 +151,7 @@ function boxIn(each: NumberedJob, hand: string, [from, to]: Stretch) {
       from: Math.max(from, start),
       to: Math.min(to, end),
       number: own.number,
-      text: JOB_NAME[own.job.kind],
+      text: jobName(own.job),
       isFire: isFireJob(own.job.kind),
     },
   ];

@@ -1,10 +1,11 @@
 // One oven of a dish card: the counts, the drawings, the way the coals lie, times and checks.
 
 import type { CampOven } from '../../camp/camp.ts';
-import type { Check, CoalSet } from '../../coals/coal-plan.ts';
+import type { Check, CoalPlan, CoalSet } from '../../coals/coal-plan.ts';
 import type { DishPlan, LoadPlan, MealDay } from '../../meal.ts';
 import { type FloorContact, floorOf } from '../../menu/index.ts';
 import type { OvenLoad } from '../../menu/load.ts';
+import { kelvin } from '../../quantity/unit.ts';
 import type { BigFigure, Block } from '../document.ts';
 import { curveDrawing } from '../drawing/curve.ts';
 import { sideDrawing } from '../drawing/side.ts';
@@ -216,15 +217,13 @@ function curvePart({ plan, dish, part, say }: OvenPart): readonly Block[] {
       svg: curveDrawing(drawing),
       phone: curveDrawing(drawing, 'phone'),
     },
-    ...(coals.answer === undefined ? [] : [belowWanted]),
+    ...(coals.answer === undefined ? [] : [belowWanted(coals, say)]),
   ];
 }
 
-const belowWanted: Block = {
-  type: 'paragraph',
-  parts: [
-    {
-      text: 'Wanted is what a printed chart means. Cold dough pulls the oven below it, most in the first twenty minutes; the minutes of the bake count on that.',
-    },
-  ],
-};
+/** Why bread browns in an oven that reads too cool. */
+function belowWanted({ curve }: CoalPlan, say: Say): Block {
+  const hottest = (part: 'lid' | 'oven') => kelvin(Math.max(...curve.map((point) => point[part])));
+  const text = `Wanted is what a printed chart means. Cold dough pulls the oven below it, most in the first twenty minutes; the minutes of the bake count on that. The line is the middle of the oven, at most ${say.oven(hottest('oven'))}; the lid above it gets to ${say.oven(hottest('lid'))}, and what shines down from there browns the top.`;
+  return { type: 'paragraph', parts: [{ text }] };
+}

@@ -4,7 +4,7 @@ import type { MealPlan } from '../../meal.ts';
 import type { Binding, Job } from '../../timetable/day-sheet.ts';
 import type { Block } from '../document.ts';
 import type { Say } from '../say.ts';
-import { JOB_NAME, ovenWord } from '../words/jobs.ts';
+import { jobName, ovenWord } from '../words/jobs.ts';
 import { doubtBlocks } from './doubt-part.ts';
 import { numberedJobs } from './job-list.ts';
 
@@ -49,7 +49,7 @@ function jobWord(job: Job, say: Say): string {
         ? undefined
         : say.dish(job.dish)
       : ovenWord(say.ovenName(job.oven));
-  return about === undefined ? JOB_NAME[job.kind] : `${JOB_NAME[job.kind]}, ${about}`;
+  return about === undefined ? jobName(job) : `${jobName(job)}, ${about}`;
 }
 
 export function reason(because: Binding, plan: MealPlan, say: Say): string {

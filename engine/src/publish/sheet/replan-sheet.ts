@@ -7,7 +7,7 @@ import type { Move, Offer, Replanned } from '../../timetable/replan/slip.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import { noticeBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
-import { JOB_NAME, ovenWord } from '../words/jobs.ts';
+import { jobName, ovenWord } from '../words/jobs.ts';
 import { doubtLines } from './doubt-part.ts';
 import { jobRow, numberedJobs } from './job-list.ts';
 import { listed } from './phrases.ts';
@@ -141,7 +141,7 @@ function moveRow({ was, now, hands, handsWere }: Move, job: Job | undefined, say
     job === undefined
       ? ''
       : [
-          JOB_NAME[job.kind],
+          jobName(job),
           job.oven === undefined
             ? job.dish === undefined
               ? ''

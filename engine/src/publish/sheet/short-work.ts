@@ -4,7 +4,7 @@ import type { MealPlan } from '../../meal.ts';
 import type { Job } from '../../timetable/day-sheet.ts';
 import { coalsOf, shovelsOf } from '../../timetable/fire-watch.ts';
 import type { Say } from '../say.ts';
-import { JOB_NAME, ovenWord, shortName } from '../words/jobs.ts';
+import { jobName, ovenWord, shortName } from '../words/jobs.ts';
 import { lightingWord } from './first-work.ts';
 import { type NumberedJob, ovensInARow } from './job-list.ts';
 import { listed, sentenceCase, shovelsWord } from './phrases.ts';
@@ -12,7 +12,7 @@ import { listed, sentenceCase, shovelsWord } from './phrases.ts';
 /** `Turn bread 1 to 5`; `Lay 22 above, 4 below: bread 1 to 5`. */
 export function shortWork({ job, walk }: NumberedJob, plan: MealPlan, say: Say): string {
   const where = whereOf(walk.jobs, say);
-  const what = sentenceCase(JOB_NAME[job.kind]);
+  const what = sentenceCase(jobName(job));
   switch (job.kind) {
     case 'light-chimney':
     case 'light-feeder':

@@ -18,7 +18,7 @@ import {
 } from '../sheet/phrases.ts';
 
 /** One or two words for a box on a drawing. */
-export const JOB_NAME: Readonly<Record<JobKind, string>> = {
+const JOB_NAME: Readonly<Record<JobKind, string>> = {
   weigh: 'weigh',
   prepare: 'prepare',
   mix: 'mix',
@@ -51,6 +51,12 @@ export const JOB_NAME: Readonly<Record<JobKind, string>> = {
   'ash-out': 'ash out',
   'tend-fire': 'feed the fire',
 };
+
+/** A dough is shaped with hands or with a blade: the recipe's own word says which. */
+export const jobName = ({ kind, say }: Pick<Job, 'kind' | 'say'>): string =>
+  (kind === 'shape'
+    ? /^(slash|score|dock|prick)\b/i.exec(say ?? '')?.[1]?.toLowerCase()
+    : undefined) ?? JOB_NAME[kind];
 
 const FIRE_JOBS: ReadonlySet<JobKind> = new Set<JobKind>([
   'light-chimney',
@@ -93,7 +99,7 @@ function ownWords(job: Job, plan: MealDay, say: Say): string {
     each.kind === job.kind && each.say === job.say && each.dish !== job.dish;
   const told = jobs.slice(0, jobs.indexOf(job)).find(isTold);
   if (told === undefined || !ONE_TELLING.has(job.kind)) return job.say;
-  return `${sentence(JOB_NAME[job.kind])} its part, as for ${say.dish(told.dish ?? '')}`;
+  return `${sentence(jobName(job))} its part, as for ${say.dish(told.dish ?? '')}`;
 }
 
 const ONE_TELLING: ReadonlySet<JobKind> = new Set<JobKind>(['shape', 'cut']);
@@ -244,7 +250,7 @@ function plainWork(job: Job, plan: MealDay): string {
     case 'ash-out':
       return 'Ash out: drown, stir, drown, feel; into the lidded can';
     default:
-      return sentence(JOB_NAME[job.kind]);
+      return sentence(jobName(job));
   }
 }
 
