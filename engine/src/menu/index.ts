@@ -3,6 +3,7 @@
 // What a menu is
 export { menuCodes } from './codes.ts';
 // What goes into an oven
+export { askAbout } from './fit/as-recipe.ts';
 export { portionsIn } from './fit/feeds.ts';
 export {
   FIT_KINDS,
@@ -19,7 +20,7 @@ export {
   type SpreadBatch,
   spreadBatch,
 } from './fit/spread-batch.ts';
-export { whatFits } from './fit/what-fits.ts';
+export { howItLies, whatFits } from './fit/what-fits.ts';
 // Which oven
 export { floorOf, WORKING_FILL } from './geometry.ts';
 // What lies between dough and iron

@@ -4,6 +4,8 @@
 import { fromUnit } from '../../quantity/convert.ts';
 import { type Grams, grams, type Metres, metres, minutes } from '../../quantity/unit.ts';
 import { discArea, riseOf } from '../geometry.ts';
+import { inOvenOf } from '../in-oven.ts';
+import { piecesMass, recipeMass } from '../pieces.ts';
 import type { Piece, Recipe, RecipeKind } from '../recipe.ts';
 import type { FitAsk, FitKind } from './fit.ts';
 
@@ -44,9 +46,45 @@ export const liesAt = (kind: RecipeKind, rolled: Metres): Metres =>
 
 export const kindOfFit = (what: FitKind): RecipeKind => KIND[what];
 
+export const kindOfAsk = ({ what, recipe }: FitAsk): RecipeKind => recipe?.kind ?? KIND[what];
+
+/** A recipe as a question about room: it lies as its kind and its pieces have it. */
+export const askAbout = (recipe: Recipe): FitAsk => ({ what: whatIs(recipe), recipe });
+
+function whatIs(recipe: Recipe): FitKind {
+  const isSmall = recipe.division[0] !== undefined && isSmallPiece(recipe.division[0]);
+  switch (recipe.kind) {
+    case 'yeast-bread':
+      if (isSmall) return 'rolls';
+      return inOvenOf(recipe).contact === 'tin' ? 'tin-loaf' : 'loaf';
+    case 'quick-bread':
+      return isSmall ? 'biscuits' : 'round';
+    case 'biscuit':
+      return isSmall || recipe.division.length === 0 ? 'biscuits' : 'round';
+    case 'corn-bread':
+      return 'batter';
+    case 'cobbler':
+      return 'cobbler';
+    default:
+      return 'pot';
+  }
+}
+
+/** All of its dough is in its pieces. */
+function ownPieceGrams(recipe: Recipe): Grams | undefined {
+  const [piece] = recipe.division;
+  if (piece === undefined || !isSmallPiece(piece)) return undefined;
+  return grams((recipeMass(recipe) * piece.gramsEach) / piecesMass(recipe.division));
+}
+
+const isSmallPiece = ({ shape }: Piece) => shape === 'roll' || shape === 'biscuit';
+
 /** As it is rolled out or poured: half an inch for what is cut, more for what stands by itself. */
-export function thicknessOf({ what, thickness }: FitAsk): Metres {
+export function thicknessOf(ask: FitAsk): Metres {
+  const { what, thickness, recipe } = ask;
   if (thickness !== undefined) return thickness;
+  const own = recipe?.target.thickness;
+  if (own !== undefined) return metres(own / drawsTogether(ask));
   if (what === 'round' || what === 'biscuits') return metres(fromUnit(0.5, 'inch'));
   return metres(what === 'wedges' ? fromUnit(0.75, 'inch') : 0.03); // common practice, no source
 }
@@ -57,6 +95,8 @@ export const lyingThickness = (ask: FitAsk): Metres =>
 
 /** Grams of one piece: a cut round by its size, a roll by what is usual, a wedge not yet. */
 export function pieceGrams(ask: FitAsk): Grams | undefined {
+  const own = ask.recipe === undefined ? undefined : ownPieceGrams(ask.recipe);
+  if (own !== undefined) return own;
   if (ask.what === 'rolls') return ask.pieceMass ?? grams(ROLL_GRAMS);
   if (ask.what !== 'biscuits') return undefined;
   const { gramsPerCubicMetre } = riseOf(KIND.biscuits);
@@ -75,6 +115,23 @@ const ANY_COUNT = 10;
 
 /** A kilogram, or ten pieces, of what is asked about. */
 export function recipeToFit(ask: FitAsk): Recipe {
+  return ask.recipe === undefined ? usualToFit(ask) : ownToFit(ask.recipe, ask);
+}
+
+function ownToFit(recipe: Recipe, { thickness, inOven }: FitAsk): Recipe {
+  const lies = thickness === undefined ? undefined : liesAt(recipe.kind, thickness);
+  return {
+    ...recipe,
+    target: { ...recipe.target, ...(lies === undefined ? {} : { thickness: lies }) },
+    inOven: { ...recipe.inOven, ...inOven },
+  };
+}
+
+/** Portions in so much of a recipe. */
+export const portionsOf = (recipe: Recipe, mass: Grams): number =>
+  (recipe.portions * mass) / recipeMass(recipe);
+
+function usualToFit(ask: FitAsk): Recipe {
   const each = pieceGrams(ask);
   const mass = each === undefined ? ANY_GRAMS : each * ANY_COUNT;
   const name = ask.what;

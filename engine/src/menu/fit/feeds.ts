@@ -14,6 +14,7 @@ const COBBLER_GRAMS = 180; // common practice, no source
 
 /** Ordinary portions; rolls and biscuits are counted by the piece, two for one who eats. */
 export function portionsIn(fit: OvenFit): number {
+  if (fit.portions !== undefined) return fit.portions;
   switch (fit.what) {
     case 'pot':
     case 'dumplings':

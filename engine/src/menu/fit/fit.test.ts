@@ -12,11 +12,14 @@ import { fromUnit, inUnit } from '../../quantity/convert.ts';
 import { grams, metres } from '../../quantity/unit.ts';
 import { floorOf } from '../geometry.ts';
 import { contactFigures } from '../in-oven.ts';
+import { recipeMass } from '../pieces.ts';
+import { readyRecipes } from '../ready-recipes.ts';
+import { askAbout } from './as-recipe.ts';
 import { portionsIn } from './feeds.ts';
 import { FIT_KINDS, type FitAsk, type OvenFit } from './fit.ts';
 import { sizesFor } from './sizes.ts';
 import { spreadBatch } from './spread-batch.ts';
-import { whatFits } from './what-fits.ts';
+import { howItLies, whatFits } from './what-fits.ts';
 
 const FINGER = 0.012;
 const SIZES = [8, 10, 12, 14, 16] as const;
@@ -271,6 +274,55 @@ describe('which size', () => {
       expect(count * most).toBeGreaterThanOrEqual(568 - 1e-6);
       expect((count - 1) * most).toBeLessThan(568);
       expect(fill).toBeLessThanOrEqual(1);
+    }
+  });
+});
+
+describe('so much of it in one oven', () => {
+  const oven = ovenMade('A', 12, { floorDiameter: inch(10) });
+  const lying = (ask: FitAsk, mass: number) => {
+    const fit = howItLies(oven, ask, grams(mass));
+    if (isRefusal(fit)) throw new Error(fit.code);
+    return fit;
+  };
+
+  it('lies as wide as its mass, density and thickness make it (plane geometry)', () => {
+    const ask = { what: 'round', thickness: inch(0.5) } as const;
+    const half = lying(ask, fitIn(oven, ask).mass / 2);
+    expect(half.placed[0]!.diameter).toBeCloseTo(floorOf(oven) / Math.SQRT2, 6);
+    expect(half.thickness).toBeCloseTo(fitIn(oven, ask).thickness, 9);
+    expect(half.isPart).toBe(true);
+  });
+
+  it('is spread to the wall where nobody gave a thickness: twice as much, twice as thick', () => {
+    for (const what of ['round', 'batter'] as const) {
+      const [one, two] = [lying({ what }, 400), lying({ what }, 800)];
+      expect(one.placed[0]!.diameter).toBeCloseTo(floorOf(oven), 6);
+      expect(two.thickness / one.thickness).toBeCloseTo(2, 6);
+      expect(two.rolledTo! / one.rolledTo!).toBeCloseTo(2, 6);
+    }
+  });
+
+  it('is whole pieces, and refused where it goes under no lid or makes no piece', () => {
+    expect(lying({ what: 'rolls', pieceMass: grams(60) }, 630).pieces).toBe(10);
+    for (const mass of [20, 9000]) {
+      const fit = howItLies(oven, { what: 'rolls', pieceMass: grams(60) }, grams(mass));
+      expect(fit).toMatchObject({ code: 'MENU_NOTHING_FITS' });
+    }
+  });
+
+  it('takes a recipe as it is written, with its portions: half of it, half of them', () => {
+    for (const recipe of readyRecipes.filter(({ method }) => method === 'bake')) {
+      const ask = askAbout(recipe);
+      const most = fitIn(oven, ask);
+      const half = lying(ask, most.mass / 2);
+      expect(half.mass / most.mass, recipe.id).toBeLessThanOrEqual(0.5 + 1e-9);
+      expect(portionsIn(half) / portionsIn(most), recipe.id).toBeCloseTo(half.mass / most.mass, 9);
+      expect(portionsIn(most) / recipe.portions, recipe.id).toBeCloseTo(
+        most.mass / recipeMass(recipe),
+        9,
+      );
+      expect(spreadBatch(most.mass, [oven, oven], ask)).toMatchObject({ ways: [] });
     }
   });
 });

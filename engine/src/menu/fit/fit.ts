@@ -2,6 +2,7 @@
 
 import type { Grams, Metres, Ratio } from '../../quantity/unit.ts';
 import type { InOvenWish } from '../in-oven.ts';
+import type { Recipe } from '../recipe.ts';
 import type { RecipeFit } from './recipe-fit.ts';
 
 export const FIT_KINDS = [
@@ -26,6 +27,8 @@ export type FitKind = (typeof FIT_KINDS)[number];
 
 export interface FitAsk {
   readonly what: FitKind;
+  /** A bread in place of the usual of this kind: its own thickness, its own pieces. */
+  readonly recipe?: Recipe;
   /** As it is rolled out or poured; left out, what is usual. Not asked of rolls, loaves and pots. */
   readonly thickness?: Metres;
   /** Of the round that is cut; 2 1/2 inches where nobody says. */
@@ -45,7 +48,7 @@ export interface FitLayer {
   readonly risenHeight: Metres;
 }
 
-/** The most of it that goes into this oven. */
+/** So much of it in this oven: what was asked about, or the most that goes in. */
 export interface OvenFit extends RecipeFit {
   readonly what: FitKind;
   readonly gramsEach: Grams;
@@ -54,4 +57,8 @@ export interface OvenFit extends RecipeFit {
   /** Raw depth over the depth of the oven; a batter is poured no higher than two thirds. */
   readonly fullness: Ratio;
   readonly layers: readonly FitLayer[];
+  /** It is so much as was asked about, not the most that goes in. */
+  readonly isPart: boolean;
+  /** Of a recipe, as it counts them; left out, by weight and pieces. */
+  readonly portions?: number;
 }

@@ -37,13 +37,14 @@ export interface RecipeFit {
  * The most of a recipe that goes into this oven with a finger left below the lid: at its own
  * thickness over the whole floor, as many whole pieces as lie flat, a pot to its three quarters.
  *
- * @returns  undefined where not one piece goes in
+ * @param mass  so much of it, in place of the most; of pieces as many whole ones as it makes
+ * @returns  undefined where not one piece goes in, or so much does not
  * @throws   RangeError — a recipe that makes nothing
  */
-export function recipeFit(oven: CampOven, recipe: Recipe): RecipeFit | undefined {
+export function recipeFit(oven: CampOven, recipe: Recipe, mass?: Grams): RecipeFit | undefined {
   const whole = wholeLot(recipe);
   if (whole === undefined) throw new RangeError(`nothing is made by ${recipe.id}`);
-  const lot = mostOf(oven, whole);
+  const lot = mass === undefined ? mostOf(oven, whole) : soMuchOf(whole, mass);
   const lying = layIn(oven, lot);
   if (!(0 < lot.mass) || !fitsIn(lying)) return undefined;
   return {
@@ -59,6 +60,12 @@ export function recipeFit(oven: CampOven, recipe: Recipe): RecipeFit | undefined
     limitedBy: limitOf(oven, lot, lying),
     placed: lying.pieces,
   };
+}
+
+function soMuchOf(lot: Lot, mass: Grams): Lot {
+  if (lot.lie !== 'pieces') return partOfLot(lot, mass / lot.mass);
+  const count = Math.floor((mass / lot.mass) * lot.count + 1e-9);
+  return partOfLot(lot, count / lot.count, count);
 }
 
 /**

@@ -6,7 +6,7 @@ import type { CampOven } from '../../camp/camp.ts';
 import { isRefusal, type OrRefusal } from '../../notice/notice.ts';
 import { type Grams, grams, type Metres, metres } from '../../quantity/unit.ts';
 import { discArea, floorOf, riseOf } from '../geometry.ts';
-import { drawsTogether, kindOfFit, pieceGrams, thicknessOf } from './as-recipe.ts';
+import { drawsTogether, kindOfAsk, pieceGrams, thicknessOf } from './as-recipe.ts';
 import type { FitAsk, OvenFit } from './fit.ts';
 import { whatFits } from './what-fits.ts';
 
@@ -100,7 +100,7 @@ const FLAT: readonly FitAsk['what'][] = ['round', 'wedges', 'batter'];
 /** How thick a flat thing lies if it runs to the wall; never thicker than was wanted. */
 function thicknessIn(oven: CampOven, mass: Grams, ask: FitAsk): { readonly thickness?: Metres } {
   if (!FLAT.includes(ask.what)) return {};
-  const { gramsPerCubicMetre } = riseOf(kindOfFit(ask.what));
+  const { gramsPerCubicMetre } = riseOf(kindOfAsk(ask));
   const lies = mass / gramsPerCubicMetre / discArea(floorOf(oven));
   return { thickness: metres(lies / drawsTogether(ask)) };
 }

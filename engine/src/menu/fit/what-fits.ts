@@ -3,9 +3,16 @@
 
 import type { CampOven } from '../../camp/camp.ts';
 import { type OrRefusal, refusal } from '../../notice/notice.ts';
-import { grams, ratio } from '../../quantity/unit.ts';
-import { floorOf } from '../geometry.ts';
-import { kindOfFit, recipeToFit, thicknessOf, wedgesOf } from './as-recipe.ts';
+import { type Grams, grams, metres, ratio } from '../../quantity/unit.ts';
+import { discArea, floorOf, riseOf } from '../geometry.ts';
+import {
+  drawsTogether,
+  kindOfAsk,
+  portionsOf,
+  recipeToFit,
+  thicknessOf,
+  wedgesOf,
+} from './as-recipe.ts';
 import type { FitAsk, OvenFit } from './fit.ts';
 import { cobblerLayers, dumplingLayers } from './layers.ts';
 import { type RecipeFit, recipeFit } from './recipe-fit.ts';
@@ -18,16 +25,45 @@ import { type RecipeFit, recipeFit } from './recipe-fit.ts';
 export function whatFits(oven: CampOven, ask: FitAsk): OrRefusal<OvenFit> {
   const filled = recipeFit(oven, recipeToFit(ask));
   if (filled === undefined) return nothingFits(oven, ask);
-  const plain = fitFrom(ask, filled);
+  return layered(oven, ask, fitFrom(ask, filled));
+}
+
+/**
+ * How so much of it lies in this oven, where it goes in. A flat dough keeps its thickness and leaves
+ * floor free; without a thickness it is spread to the wall.
+ *
+ * @refuses  MENU_NOTHING_FITS — so much does not go in, or it makes not one piece
+ */
+export function howItLies(oven: CampOven, ask: FitAsk, mass: Grams): OrRefusal<OvenFit> {
+  const spread = { ...ask, ...toTheWall(oven, ask, mass) };
+  const filled = recipeFit(oven, recipeToFit(spread), mass);
+  return filled === undefined
+    ? nothingFits(oven, spread)
+    : { ...fitFrom(spread, filled), isPart: true };
+}
+
+/** A batter runs to the wall whatever is wished; a dough that nobody gave a thickness is rolled to it. */
+function toTheWall(oven: CampOven, ask: FitAsk, mass: Grams): Pick<FitAsk, 'thickness'> {
+  const isFree = ask.thickness === undefined && ask.recipe === undefined;
+  const isSpread = ask.what === 'batter' || (isFree && ['round', 'wedges'].includes(ask.what));
+  if (!isSpread) return {};
+  const lies = mass / riseOf(kindOfAsk(ask)).gramsPerCubicMetre / discArea(floorOf(oven));
+  return { thickness: metres(lies / drawsTogether(ask)) };
+}
+
+function layered(oven: CampOven, ask: FitAsk, plain: OvenFit): OrRefusal<OvenFit> {
+  if (ask.recipe !== undefined) return plain;
   if (ask.what !== 'cobbler' && ask.what !== 'dumplings') return plain;
-  const layered = ask.what === 'cobbler' ? cobblerLayers(oven, ask) : dumplingLayers(oven, ask);
-  const isEmpty = layered.layers.some((layer) => !(0 < layer.mass));
-  return isEmpty ? nothingFits(oven, ask) : { ...plain, ...layered };
+  const lie = ask.what === 'cobbler' ? cobblerLayers(oven, ask) : dumplingLayers(oven, ask);
+  const isEmpty = lie.layers.some((layer) => !(0 < layer.mass));
+  return isEmpty ? nothingFits(oven, ask) : { ...plain, ...lie };
 }
 
 function fitFrom(ask: FitAsk, filled: RecipeFit): OvenFit {
   const pieces = ask.what === 'wedges' ? wedgesOf(ask) : filled.pieces;
-  const isRolledOut = recipeToFit(ask).target.thickness !== undefined;
+  const { recipe, thickness } = ask;
+  const isOwn = recipe !== undefined && thickness === undefined;
+  const isRolledOut = !isOwn && recipeToFit(ask).target.thickness !== undefined;
   return {
     ...filled,
     what: ask.what,
@@ -36,6 +72,8 @@ function fitFrom(ask: FitAsk, filled: RecipeFit): OvenFit {
     ...(isRolledOut ? { rolledTo: thicknessOf(ask) } : {}),
     fullness: ratio(filled.thickness / filled.oven.depth),
     layers: [],
+    isPart: false,
+    ...(recipe === undefined ? {} : { portions: portionsOf(recipe, filled.mass) }),
   };
 }
 
@@ -46,7 +84,7 @@ const nothingFits = (oven: CampOven, ask: FitAsk) =>
     { oven: oven.id },
     {
       what: ask.what,
-      kind: kindOfFit(ask.what),
+      kind: kindOfAsk(ask),
       floorMetres: floorOf(oven),
       depthMetres: oven.depth,
       thicknessMetres: thicknessOf(ask),

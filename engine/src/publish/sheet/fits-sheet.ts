@@ -40,32 +40,51 @@ const LIMIT: Readonly<Record<OvenFit['limitedBy'], string>> = {
 
 export interface FitAsked {
   readonly fit: OvenFit;
+  /** Of the recipe that was asked about. */
+  readonly name?: string;
 }
 
-/** The most of it that goes into one oven. */
-export function fitSheet({ fit }: FitAsked, say: Say): SheetDocument {
+/** The most of it that goes into one oven, or how so much of it lies there. */
+export function fitSheet({ fit, name }: FitAsked, say: Say): SheetDocument {
   return {
     kind: 'what-fits',
-    title: `${sentenceCase(NAME[fit.what])} in this oven`,
+    title: `${sentenceCase(name ?? NAME[fit.what])} in this oven`,
     eyebrow: fit.oven.name,
     blocks: [
       { type: 'figures', figures: figuresOf(fit, say) },
       { type: 'facts', rows: [...pieceRows(fit, say), ...heightRows(fit, say)] },
       paragraph(floorSentence(fit.oven, fit, say)),
-      ...piecesDrawing(fit),
+      ...piecesDrawing(fit, say),
       ...layerBlocks(fit, say),
     ],
   };
 }
 
-/** Where each piece lies; nothing to draw for one that runs to the wall. */
-function piecesDrawing({ what, floor, placed, pieces }: OvenFit): readonly Block[] {
-  if (placed.length < 2) return [];
-  const alt = `The ${what === 'dumplings' ? 'stew' : 'floor'} from above: ${pieces} ${NAME_OF_PIECE[what] ?? 'pieces'} side by side, none over another.`;
+/** Where each piece lies; nothing to draw for a pot. */
+function piecesDrawing(fit: OvenFit, say: Say): readonly Block[] {
+  const { what, floor, placed, pieces } = fit;
+  if (placed.length === 0) return [];
+  const alt = placed.length === 1 ? aloneAlt(fit, say) : besideAlt(fit);
   const across = placed.map(({ x, y, diameter }) => 2 * Math.hypot(x, y) + diameter);
   const floorMetres = Math.max(floor, ...across);
-  const svg = piecesAbove({ floorMetres, placed, alt });
+  const wedges = what === 'wedges' ? pieces : 0;
+  const svg = piecesAbove({ floorMetres, placed, wedges, alt });
   return [{ type: 'drawing', svg, alt, wide: false }];
+}
+
+const besideAlt = ({ what, pieces }: OvenFit) =>
+  `The ${what === 'dumplings' ? 'stew' : 'floor'} from above: ${pieces} ${NAME_OF_PIECE[what] ?? 'pieces'} side by side, none over another.`;
+
+/** Within this much of the floor it lies against the wall. */
+const AT_THE_WALL = 0.995;
+
+function aloneAlt({ what, floor, placed, pieces }: OvenFit, say: Say): string {
+  const across = placed[0]?.diameter ?? floor;
+  const lies =
+    across < AT_THE_WALL * floor
+      ? `${say.length(across)} across in the middle, floor free around it`
+      : 'from wall to wall';
+  return `The floor from above: it lies ${lies}${what === 'wedges' ? `, scored in ${pieces} wedges` : ''}.`;
 }
 
 function figuresOf(fit: OvenFit, say: Say) {
@@ -105,7 +124,8 @@ function pieceRows({ what, pieces, gramsEach, inOven }: OvenFit, say: Say): read
 }
 
 function heightRows(fit: OvenFit, say: Say): readonly FactRow[] {
-  const { rolledTo, thickness, risenHeight, headroom, what } = fit;
+  const { rolledTo, thickness, risenHeight, headroom, what, placed, floor } = fit;
+  const across = placed.length === 1 ? placed[0]!.diameter : floor;
   const verb = what === 'batter' ? 'Poured' : 'Rolled';
   const isDrawn = rolledTo !== undefined && thickness > 1.05 * rolledTo;
   const deep = { label: what === 'pot' ? 'Depth of food' : 'Raw', value: say.length(thickness) };
@@ -121,11 +141,12 @@ function heightRows(fit: OvenFit, say: Say): readonly FactRow[] {
             ...(isDrawn ? { note: `draws together to ${say.length(thickness)}` } : {}),
           },
         ]),
+    ...(across < AT_THE_WALL * floor ? [{ label: 'Across', value: say.length(across) }] : []),
     ...(what === 'pot' ? [] : [{ label: 'Risen', value: say.length(risenHeight) }]),
     {
       label: 'To the lid',
       value: say.length(headroom),
-      note: LIMIT[fit.limitedBy],
+      ...(fit.isPart && fit.limitedBy !== 'lid' ? {} : { note: LIMIT[fit.limitedBy] }),
     },
   ];
 }
@@ -163,14 +184,15 @@ export interface SpreadAsked {
   readonly what: FitKind;
   readonly wanted: number;
   readonly spread: SpreadBatch;
+  readonly name?: string;
 }
 
 /** So much of it over these ovens. */
-export function spreadSheet({ what, wanted, spread }: SpreadAsked, say: Say): SheetDocument {
+export function spreadSheet({ what, wanted, spread, name }: SpreadAsked, say: Say): SheetDocument {
   const many = spread.parts.length;
   return {
     kind: 'what-fits',
-    title: `${say.mass(wanted)} as ${NAME[what]}`,
+    title: `${say.mass(wanted)} as ${name ?? NAME[what]}`,
     eyebrow: many === 1 ? (spread.parts[0]?.oven.name ?? '') : `${many} ovens`,
     blocks: [
       {
@@ -212,13 +234,14 @@ export interface SizesAsked {
   readonly what: FitKind;
   readonly wanted: number;
   readonly sizes: readonly SizeFit[];
+  readonly name?: string;
 }
 
 /** Which size of oven for so much of it. */
-export function sizesSheet({ what, wanted, sizes }: SizesAsked, say: Say): SheetDocument {
+export function sizesSheet({ what, wanted, sizes, name }: SizesAsked, say: Say): SheetDocument {
   return {
     kind: 'what-fits',
-    title: `${say.mass(wanted)} as ${NAME[what]}: which oven?`,
+    title: `${say.mass(wanted)} as ${name ?? NAME[what]}: which oven?`,
     blocks: [
       {
         type: 'table',
