@@ -18,8 +18,8 @@ export function secondsOf<Result>(work: () => Result): {
   return { result, seconds: workSeconds() - since };
 }
 
-/** Decodes that the speed is measured on. */
-const PROBE = 20;
+/** Placings of one group that the speed is measured on: too few to begin to learn. */
+const PROBE = 500;
 
 /** The best plan of so many seconds of work. */
 export function plannedIn(
@@ -28,12 +28,13 @@ export function plannedIn(
 ): Found {
   const { seed, seconds } = wish;
   const since = workSeconds();
+  const many = Math.ceil(PROBE / problem.groups.length);
   const first = secondsOf(() => searchPlan(problem, { seed, decodes: 1 }));
-  const probe = secondsOf(() => searchPlan(problem, { seed, decodes: 1 + PROBE }));
-  const each = Math.max(1e-5, (probe.seconds - first.seconds) / PROBE);
+  const probe = secondsOf(() => searchPlan(problem, { seed, decodes: 1 + many }));
+  const each = Math.max(1e-4, (probe.seconds - first.seconds) / many);
   const rest = seconds - (workSeconds() - since) - first.seconds;
   const decodes = Math.floor(rest / each);
-  if (decodes <= PROBE) return probe.result;
+  if (decodes <= many) return probe.result;
   const isStopped = () => workSeconds() - since >= seconds;
   const found = searchPlan(problem, { seed, decodes, isStopped });
   return found.cost <= probe.result.cost ? found : probe.result;

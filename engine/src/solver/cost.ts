@@ -9,13 +9,15 @@ const BROKEN = 1_000_000;
 const OVERTIME = 20_000;
 /** Less than a minute late: work is left rather than a dish. */
 const LEFT = 900;
-/** A minute earlier that the first batch is made. */
-const FIRST_BATCH = 2;
-const BATCH = 5;
-const HAND_OVER = 3;
-/** A minute that something made waits longer than is liked, and than is well, for each use of it. */
-const OLD = 1;
-const TOO_OLD = 10;
+export const PRICES = {
+  /** A minute earlier that the first batch is made. */
+  firstBatch: 2,
+  batch: 5,
+  handOver: 3,
+  /** A minute that something made waits longer than is liked, and than is well, for each use of it. */
+  old: 1,
+  tooOld: 10,
+};
 /** A minute more than wanted between one upkeep and the next. */
 const UNKEPT = 10;
 
@@ -34,7 +36,7 @@ export function costOf(problem: Problem, plan: Plan): number {
     batchPrice(problem, plan) +
     agePrice(problem, plan) +
     UNKEPT * unkeptMinutes(problem, plan) +
-    HAND_OVER * handOvers(problem, plan)
+    PRICES.handOver * handOvers(problem, plan)
   );
 }
 
@@ -61,7 +63,7 @@ export function unkeptMinutes(problem: Problem, plan: Plan): number {
 function batchPrice(problem: Problem, plan: Plan): number {
   if (plan.batches.length === 0) return 0;
   const first = Math.min(...plan.batches.map((batch) => batch.start));
-  return FIRST_BATCH * (problem.to - first) + BATCH * plan.batches.length;
+  return PRICES.firstBatch * (problem.to - first) + PRICES.batch * plan.batches.length;
 }
 
 function agePrice(problem: Problem, plan: Plan): number {
@@ -71,7 +73,8 @@ function agePrice(problem: Problem, plan: Plan): number {
     for (const { use } of batch.uses) {
       const { task, waitMost, waitWell = waitMost } = store.uses[use]!;
       const wait = (plan.starts[task] ?? batch.readyAt) - batch.readyAt;
-      price += OLD * Math.max(0, wait - store.waitLiked) + TOO_OLD * Math.max(0, wait - waitWell);
+      price += PRICES.old * Math.max(0, wait - store.waitLiked);
+      price += PRICES.tooOld * Math.max(0, wait - waitWell);
     }
   }
   return price;

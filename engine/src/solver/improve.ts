@@ -206,7 +206,7 @@ class Steps {
 }
 
 /** The groups of a plan on a fresh board, as they stand in it; what was left as soon as can be is not. */
-function standAll(draft: Draft, groups: readonly number[], plan: Plan): void {
+export function standAll(draft: Draft, groups: readonly number[], plan: Plan): void {
   for (const group of groups) standGroup(draft, group, plan);
   draft.batches = plan.batches;
   markBatches(draft.board, plan.batches, 1);

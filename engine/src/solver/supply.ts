@@ -222,6 +222,22 @@ function holderFrom(
   return { blockedFrom: board.blockStart(pool, block) };
 }
 
+/** The same batches, each left in its holder until its first use where the holder is not wanted. */
+export function leftInHolders(
+  board: Board,
+  starts: Starts,
+  batches: readonly Batch[],
+): readonly Batch[] {
+  return batches.map((batch) => {
+    const { holder, uses } = board.problem.stores[batch.store]!;
+    const firstUse = Math.min(...batch.uses.map(({ use }) => starts[uses[use]!.task] ?? Infinity));
+    if (holder === undefined || !Number.isFinite(firstUse)) return batch;
+    if (!board.isPoolFree(holder, batch.emptiedAt, firstUse)) return batch;
+    board.markPool(holder, batch.emptiedAt, firstUse, 1);
+    return { ...batch, emptiedAt: Math.max(batch.emptiedAt, firstUse) };
+  });
+}
+
 function batchWork(store: Store): Work {
   const team = store.team === undefined ? {} : { team: store.team };
   return { minutes: store.minutes, seats: store.seats, takes: [], ...team };
