@@ -20,6 +20,7 @@ import { foodToFile } from './foods.ts';
 import { given } from './given.ts';
 import { inOvenToFile } from './in-oven-text.ts';
 import { type QuantityKind, writeQuantity } from './quantity-text.ts';
+import { storesToFile } from './stores.ts';
 import type {
   CampFile,
   FileDish,
@@ -42,7 +43,10 @@ export function fromEngine(camp: Camp, menu: Menu): CampFile {
     ...(camp.date === NO_DATE ? {} : { date: camp.date }),
     timeZone: camp.timeZone,
     weather: camp.weather.map(weatherToFile),
-    mouths: camp.mouths.map((group) => ({ ...group })),
+    mouths: camp.mouths.map(({ late, ...group }) => ({
+      ...group,
+      ...given({ late: written('duration', late) }),
+    })),
     needs: camp.needs.map((need) => ({ ...need })),
     hands: camp.hands.map((hand) => ({
       ...hand,
@@ -53,6 +57,7 @@ export function fromEngine(camp: Camp, menu: Menu): CampFile {
     fuel: fuelToFile(camp.fuel),
     gear: { ...camp.gear, others: [...camp.gear.others] },
     ...(camp.pantry === undefined ? {} : { pantry: { ...camp.pantry } }),
+    ...(camp.stores === undefined ? {} : { stores: storesToFile(camp.stores) }),
     menu: menu.dishes.map(dishToFile),
     recipes: menu.recipes.map(recipeToFile),
     ...(menu.foods === undefined ? {} : { foods: menu.foods.map(foodToFile) }),
@@ -143,6 +148,7 @@ function dishToFile(dish: MenuDish): FileDish {
       latest: clockOrNot(dish.latestAt),
       portions: dish.portionsAssumed ? undefined : dish.portions,
       share: written('share', dish.share),
+      reserve: written('share', dish.reserve),
       pieces: dish.pieces === undefined ? undefined : [...dish.pieces],
       mayWait: written('duration', dish.mayWait),
       pins: Object.keys(pins).length === 0 ? undefined : pins,

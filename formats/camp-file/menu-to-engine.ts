@@ -63,6 +63,7 @@ function dishFromFile(dish: FileDish, recipeName: string | undefined): MenuDish 
       latestAt: clockOrNot(dish.latest),
       portions: dish.portions,
       share: dish.share === undefined ? undefined : ratio(readQuantity('share', dish.share)!),
+      reserve: dish.reserve === undefined ? undefined : ratio(readQuantity('share', dish.reserve)!),
       pieces: dish.pieces,
       mayWait: minutesOrNot(dish.mayWait),
       inOven: inOvenFromFile(dish.inOven),

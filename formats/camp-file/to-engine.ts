@@ -18,6 +18,7 @@ import {
   kelvin,
   type Menu,
   type Metres,
+  type MouthGroup,
   metres,
   metresPerSecond,
   minutes,
@@ -35,6 +36,7 @@ import { NO_DATE, NO_TIME_ZONE, USUAL } from './defaults.ts';
 import { given } from './given.ts';
 import { menuFromFile } from './menu-to-engine.ts';
 import { type QuantityKind, readQuantity } from './quantity-text.ts';
+import { storesFromFile } from './stores.ts';
 import type { FileTrouble } from './trouble.ts';
 import type { CampFile, FileFuel, FileGear, FileOven, FileWeatherHour } from './v1.ts';
 
@@ -86,10 +88,10 @@ function campFromFile(file: CampFile, date: string | undefined): Camp {
     date: file.date ?? date ?? NO_DATE,
     timeZone: file.timeZone ?? NO_TIME_ZONE,
     weather: weatherFromFile(file.weather ?? []),
-    mouths: file.mouths.map(({ count, appetite = 'ordinary', ...who }) => ({
+    mouths: file.mouths.map(({ count, appetite = 'ordinary', late, who }) => ({
       count,
       appetite,
-      ...given(who),
+      ...given<Partial<MouthGroup>>({ who, late: inside('duration', late, minutes) }),
     })),
     needs: file.needs ?? [],
     hands: file.hands === undefined ? [USUAL_HAND] : file.hands.map(handFromFile),
@@ -97,6 +99,7 @@ function campFromFile(file: CampFile, date: string | undefined): Camp {
     fuel: fuelFromFile(file.fuel ?? { kind: 'briquettes' }),
     gear: gearFromFile(file.gear ?? {}, file.fuel),
     ...(file.pantry === undefined ? {} : { pantry: given(file.pantry) }),
+    ...(file.stores === undefined ? {} : { stores: storesFromFile(file.stores) }),
     restriction: file.place.restriction ?? 'unknown',
   };
 }

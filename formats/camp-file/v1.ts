@@ -4,6 +4,7 @@
 
 import * as z from 'zod';
 import { clock, count, date, direction, id, listOf, quantity, text } from './fields.ts';
+import { stores } from './stores.ts';
 
 const ALLERGENS = [
   'gluten',
@@ -68,6 +69,9 @@ const mouthGroup = z.strictObject({
   count: count(1, 5000),
   appetite: z.enum(['child', 'ordinary', 'hard-work', 'over-65']).optional(),
   who: text(120).optional(),
+  late: quantity('duration', { example: '45 min', least: '0 min', most: '1 d' })
+    .optional()
+    .meta({ description: 'They come so long after the serving.' }),
 });
 
 const need = z.strictObject({
@@ -159,6 +163,9 @@ const dish = z.strictObject({
   latest: clock().optional(),
   portions: z.number().min(0.25).max(20_000).optional(),
   share: quantity('share', { example: '50 %', least: '0.1 %', most: '100 %' }).optional(),
+  reserve: quantity('share', { example: '10 %', least: '0 %', most: '100 %' })
+    .optional()
+    .meta({ description: 'Held back on top of what is eaten.' }),
   pieces: listOf(z.enum(['roll', 'round', 'biscuit', 'loaf']), 4, 1).optional(),
   mayWait: minutes('30 min').optional(),
   freeFrom: z.boolean().optional().meta({
@@ -393,6 +400,7 @@ export const campFileSchema = z.strictObject({
   fuel: z.discriminatedUnion('kind', [briquettes, woodCoals]).optional(),
   gear: gear.optional(),
   pantry: pantry.optional(),
+  stores: stores.optional(),
   menu: listOf(dish, 60, 1),
   recipes: listOf(recipe, 60, 1),
   foods: listOf(ownFood, 60).optional(),

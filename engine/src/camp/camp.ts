@@ -14,6 +14,7 @@ import type {
   Pascals,
   Ratio,
 } from '../quantity/unit.ts';
+import type { Stores } from './stores.ts';
 
 export interface Camp {
   readonly id: string;
@@ -34,6 +35,8 @@ export interface Camp {
   readonly restriction: FireRestriction;
   /** What the cook knows of the stores; undefined where nothing was said. */
   readonly pantry?: Pantry;
+  /** Packs, larder, boxes and carriers; undefined where nothing was said. */
+  readonly stores?: Stores;
 }
 
 export interface Pantry {
@@ -79,6 +82,8 @@ export interface MouthGroup {
   readonly count: number;
   readonly appetite: Appetite;
   readonly who?: string;
+  /** They come so long after the serving: their portions are kept back. */
+  readonly late?: Minutes;
 }
 
 /** Words for what someone can't or won't eat: US nine and EU fourteen classes, and ways of eating. */

@@ -19,6 +19,8 @@ export type * from './camp.ts';
 export { campCodes } from './codes.ts';
 // Light
 export { type Daylight, type DaylightQuestion, daylightAt } from './daylight.ts';
+// What is bought, packed and carried
+export * from './stores.ts';
 // A cook's senses and what is usual
 export {
   type AirSense,

@@ -25,6 +25,8 @@ export interface MenuDish {
   readonly portionsAssumed?: boolean;
   /** Share of the mouths who take it, 1 if not said. */
   readonly share?: number;
+  /** Held back on top of what is eaten; by the number of eaters if not said. */
+  readonly reserve?: number;
   /** Use only these pieces of the recipe's division (rolls in one oven, the round in another). */
   readonly pieces?: readonly ('roll' | 'round' | 'biscuit' | 'loaf')[];
   readonly mayWait?: Minutes;
