@@ -1,6 +1,7 @@
 // `emberwright plan`: a camp file in, the meal out as text, pages or data.
 
 import {
+  advisedPlan,
   clockMinutes,
   daySheet,
   dishCard,
@@ -35,10 +36,13 @@ export function plan(path: string, options: PlanCommandOptions, shell: Shell): E
   const reader = readerOf(options, 'metric');
   const now = options.now === undefined ? undefined : clockOf('--now', options.now);
   const read = campFrom(path, shell);
-  const meal = planMeal(read.camp, read.menu, {
+  const at = now === undefined ? undefined : clockMinutes(now);
+  const first = planMeal(read.camp, read.menu, {
     assumed: read.assumed,
-    ...(now === undefined ? {} : { now: clockMinutes(now) }),
+    advice: 'later',
+    ...(at === undefined ? {} : { now: at }),
   });
+  const meal = advisedPlan(first, at);
   const say = sayFor({ ...reader, plan: meal });
   if (options.json) shell.out(`${JSON.stringify(meal, null, 2)}\n`);
   else if (options.sheets === undefined) printPlan(meal, read, options, { say, shell });

@@ -13,7 +13,10 @@ import type { ClockMinutes } from './quantity/unit.ts';
 import { adviseDay } from './timetable/index.ts';
 
 export interface PlanOptions extends DayOptions {
-  /** What would help a late day: looked for at once, or by `advisedPlan` once the plan is shown. */
+  /**
+   * What would help a late day: looked for at once, or by `advisedPlan` once the plan is shown.
+   * Surer days than one in time are looked for by `advisedPlan` alone.
+   */
   readonly advice?: 'now' | 'later';
 }
 
@@ -29,12 +32,13 @@ export const planMeal = (camp: Camp, menu: Menu, options: PlanOptions = {}): Mea
 
 /** Advice is looked for once, for the sharing of ovens that stands. */
 function finished(day: MealDay, { advice, now, onStage }: PlanOptions): MealPlan {
-  const { daySheet } = advice === 'later' ? day : advisedPlan(day, now);
+  const isLate = day.daySheet.status !== 'planned';
+  const { daySheet } = advice === 'later' || !isLate ? day : advisedPlan(day, now);
   onStage?.('provisions');
   return { ...day, daySheet, provisions: provisionsFor(day) };
 }
 
-/** The plan with what would help where it is late; as it is where nothing is to be looked for. */
+/** The plan with what would help where it is late, or make it surer; as it is where nothing would. */
 export const advisedPlan = <Plan extends MealDay>(plan: Plan, now?: ClockMinutes): Plan => ({
   ...plan,
   daySheet: adviseDay(timetableRequestOf(plan, now), plan.daySheet),

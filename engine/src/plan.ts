@@ -44,7 +44,7 @@ import { clockMinutes, minutes } from './quantity/unit.ts';
 import type { DishSafety } from './safety/care.ts';
 import { campSafety, dishSafety } from './safety/index.ts';
 import type { DaySheet, DishWork, TimetableRequest } from './timetable/day-sheet.ts';
-import { firstSheet } from './timetable/index.ts';
+import { firstSheet, USUAL_IN_HAND } from './timetable/index.ts';
 
 export type Stage =
   | 'camp'
@@ -476,6 +476,7 @@ export function timetableRequestOf(
     dishes: dishes.map(dishWork),
     ashOver: ashOverMinutes({ elevation: camp.place.elevation, wind: air.wind }),
     coalLife: coalLifeMinutes({ fuel: camp.fuel, wind: air.wind }),
+    inHand: camp.inHand ?? USUAL_IN_HAND,
     ...(now === undefined ? {} : { notBefore: now }),
   };
 }

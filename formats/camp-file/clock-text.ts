@@ -20,6 +20,20 @@ export function writeClock(clockMinutes: number): string {
   return day === 0 ? time : `${day > 0 ? '+' : ''}${day} ${time}`;
 }
 
+const OFFSET = /^([+-])(\d{2}):(\d{2})$/;
+
+/** `-06:00` as minutes: what the camp's clock shows less universal time, ISO 8601. */
+export function readUtcOffset(text: string): number | undefined {
+  const [, sign, hours, minutes] = OFFSET.exec(text.trim()) ?? [];
+  const offset = Number(hours) * 60 + Number(minutes);
+  return offset <= 14 * 60 && Number(minutes) < 60 ? Number(`${sign}1`) * offset : undefined;
+}
+
+export function writeUtcOffset(minutes: number): string {
+  const whole = Math.abs(Math.round(minutes));
+  return `${minutes < 0 ? '-' : '+'}${two(Math.floor(whole / 60))}:${two(whole % 60)}`;
+}
+
 const two = (value: number) => String(value).padStart(2, '0');
 
 /** A real day of the calendar, ISO 8601 `2026-09-12`, between 1900 and 2199. */

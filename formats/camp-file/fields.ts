@@ -3,7 +3,7 @@
 
 import * as z from 'zod';
 import type { FileCode } from '../codes.ts';
-import { isDate, readClock, readDirection } from './clock-text.ts';
+import { isDate, readClock, readDirection, readUtcOffset } from './clock-text.ts';
 import {
   inMeasuresOf,
   type QuantityKind,
@@ -98,6 +98,13 @@ export const clock = () =>
 
 export const date = () =>
   said('FILE_DATE_UNREADABLE', 'a date such as "2026-09-12"', isDate).meta({ format: 'date' });
+
+export const utcOffset = () =>
+  said(
+    'FILE_TIME_UNREADABLE',
+    'what your clock shows less universal time, such as "-06:00" or "+05:30"',
+    (value) => readUtcOffset(value) !== undefined,
+  ).meta({ pattern: '^\\s*[+-]\\d{2}:\\d{2}\\s*$', examples: ['-06:00', '+02:00'] });
 
 export const direction = () =>
   said(

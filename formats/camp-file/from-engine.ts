@@ -14,7 +14,7 @@ import {
   usualCamp,
   type WriterSaid,
 } from '#engine';
-import { writeClock, writeDirection } from './clock-text.ts';
+import { writeClock, writeDirection, writeUtcOffset } from './clock-text.ts';
 import { NO_DATE } from './defaults.ts';
 import { foodToFile } from './foods.ts';
 import { given } from './given.ts';
@@ -58,6 +58,7 @@ export function fromEngine(camp: Camp, menu: Menu): CampFile {
     gear: { ...camp.gear, others: [...camp.gear.others] },
     ...(camp.pantry === undefined ? {} : { pantry: { ...camp.pantry } }),
     ...(camp.stores === undefined ? {} : { stores: storesToFile(camp.stores) }),
+    ...given({ inHand: written('duration', camp.inHand) }),
     menu: menu.dishes.map(dishToFile),
     recipes: menu.recipes.map(recipeToFile),
     ...(menu.foods === undefined ? {} : { foods: menu.foods.map(foodToFile) }),
@@ -71,8 +72,10 @@ const clockOrNot = (value: number | undefined) =>
   value === undefined ? undefined : writeClock(value);
 
 function placeToFile({ place, restriction }: Camp): CampFile['place'] {
+  const { utcOffset, ...plain } = place;
   return {
-    ...place,
+    ...plain,
+    ...(utcOffset === undefined ? {} : { utcOffset: writeUtcOffset(utcOffset) }),
     elevation: writeQuantity('length', place.elevation),
     restriction,
   };

@@ -31,7 +31,7 @@ import {
   usualWeather,
   type WeatherHour,
 } from '#engine';
-import { daysBetween, readClock, readDirection } from './clock-text.ts';
+import { daysBetween, readClock, readDirection, readUtcOffset } from './clock-text.ts';
 import { NO_DATE, NO_TIME_ZONE, USUAL } from './defaults.ts';
 import { given } from './given.ts';
 import { menuFromFile } from './menu-to-engine.ts';
@@ -100,6 +100,7 @@ function campFromFile(file: CampFile, date: string | undefined): Camp {
     gear: gearFromFile(file.gear ?? {}, file.fuel),
     ...(file.pantry === undefined ? {} : { pantry: given(file.pantry) }),
     ...(file.stores === undefined ? {} : { stores: storesFromFile(file.stores) }),
+    ...given<Partial<Camp>>({ inHand: inside('duration', file.inHand, minutes) }),
     restriction: file.place.restriction ?? 'unknown',
   };
 }
@@ -136,6 +137,10 @@ function placeFromFile(place: CampFile['place']): Place {
     ...given<Partial<Place>>({
       latitude: brandedOrNot(place.latitude, degrees),
       longitude: brandedOrNot(place.longitude, degrees),
+      utcOffset: brandedOrNot(
+        place.utcOffset === undefined ? undefined : readUtcOffset(place.utcOffset),
+        minutes,
+      ),
       groundIs: place.groundIs,
       water: place.water,
     }),

@@ -3,7 +3,7 @@
 // This is the saved shape: it changes only with a new version and a migration to it.
 
 import * as z from 'zod';
-import { clock, count, date, direction, id, listOf, quantity, text } from './fields.ts';
+import { clock, count, date, direction, id, listOf, quantity, text, utcOffset } from './fields.ts';
 import { stores } from './stores.ts';
 
 const ALLERGENS = [
@@ -40,6 +40,9 @@ const place = z.strictObject({
   groundIs: z.enum(['dry', 'wet', 'frozen']).optional(),
   latitude: z.number().min(-90).max(90).optional(),
   longitude: z.number().min(-180).max(180).optional(),
+  utcOffset: utcOffset()
+    .optional()
+    .meta({ description: 'The camp clock less universal time: with the place, when it is light.' }),
   water: text(200).optional(),
   restriction: z
     .enum(['unknown', 'none', 'stage-1', 'stage-2', 'coals-allowed-here'])
@@ -401,6 +404,9 @@ export const campFileSchema = z.strictObject({
   gear: gear.optional(),
   pantry: pantry.optional(),
   stores: stores.optional(),
+  inHand: quantity('duration', { example: '10 min', least: '0 min', most: '2 h' }).optional().meta({
+    description: 'What comes from an oven is done so long before its time, if it may wait.',
+  }),
   menu: listOf(dish, 60, 1),
   recipes: listOf(recipe, 60, 1),
   foods: listOf(ownFood, 60).optional(),

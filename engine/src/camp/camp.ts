@@ -33,6 +33,8 @@ export interface Camp {
   readonly fuel: Fuel;
   readonly gear: Gear;
   readonly restriction: FireRestriction;
+  /** Wished time in hand before each serving; a few minutes where not said. */
+  readonly inHand?: Minutes;
   /** What the cook knows of the stores; undefined where nothing was said. */
   readonly pantry?: Pantry;
   /** Packs, larder, boxes and carriers; undefined where nothing was said. */
@@ -58,6 +60,8 @@ export interface Place {
   readonly groundIs?: 'dry' | 'wet' | 'frozen';
   readonly latitude?: Degrees;
   readonly longitude?: Degrees;
+  /** The camp's clock less universal time. */
+  readonly utcOffset?: Minutes;
   readonly water?: string;
 }
 

@@ -29,6 +29,13 @@ describe('daylight', () => {
     }
   });
 
+  it("matches the NOAA sheet's worked day within a minute: 18.58° N 72.4° E, 22 May 2012, 5:52 and 18:57", () => {
+    // As a user of the sheet published it (noaa-solar), his clock put in as 5.3 h; whole minutes.
+    const day = at(18.58, 72.4, '2012-05-22', 5.3 * 60);
+    expect(Math.abs(day.sunrise! - (5 * 60 + 52))).toBeLessThan(1);
+    expect(Math.abs(day.sunset! - (18 * 60 + 57))).toBeLessThan(1);
+  });
+
   it("is told on the camp's own clock", () => {
     const [latitude, longitude, date, rise] = cases.rows[0] as unknown as Row;
     const day = at(latitude, longitude, date, -360);

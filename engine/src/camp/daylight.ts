@@ -9,6 +9,8 @@ export interface DaylightQuestion {
   readonly longitude: Degrees;
   /** ISO 8601, `2026-06-20`. */
   readonly date: string;
+  /** The day so many after that date; that day itself where not said. */
+  readonly daysAfter?: number;
   /** The camp's clock minus universal time. */
   readonly utcOffset: Minutes;
 }
@@ -56,11 +58,11 @@ export function daylightAt(question: DaylightQuestion): Daylight {
 
 /** When the sun passes an altitude, before (-1) or after (1) its highest point. */
 function crossing(
-  { latitude, longitude, date, utcOffset }: DaylightQuestion,
+  { latitude, longitude, date, daysAfter = 0, utcOffset }: DaylightQuestion,
   altitude: number,
   side: -1 | 1,
 ): ClockMinutes | 'never-sets' | 'never-rises' {
-  const midnight = julianDay(date);
+  const midnight = julianDay(date) + daysAfter;
   let universal = MINUTES_PER_DAY / 2 - 4 * longitude;
   for (let round = 0; round < ROUNDS; round += 1) {
     const sun = sunAt(midnight + universal / MINUTES_PER_DAY);

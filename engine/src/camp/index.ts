@@ -16,11 +16,10 @@ export {
 } from './air.ts';
 // What a camp is
 export type * from './camp.ts';
-export { campCodes } from './codes.ts';
 // Light
+export { campLight } from './camp-light.ts';
+export { campCodes } from './codes.ts';
 export { type Daylight, type DaylightQuestion, daylightAt } from './daylight.ts';
-// What is bought, packed and carried
-export * from './stores.ts';
 // A cook's senses and what is usual
 export {
   type AirSense,
@@ -37,6 +36,8 @@ export {
   windFromSign,
   windSigns,
 } from './senses.ts';
+// What is bought, packed and carried
+export * from './stores.ts';
 // What is wrong with it
 export { type CampTrouble, campTrouble } from './trouble.ts';
 export { airAt, FORECAST_REACH_MINUTES, knowsWeatherAt, weatherAt } from './weather.ts';

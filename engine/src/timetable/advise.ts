@@ -3,7 +3,7 @@
 
 import type { CampOven } from '../camp/camp.ts';
 import { clockMinutes, minutes } from '../quantity/unit.ts';
-import type { Advice, DaySheet, LoadWork, TimetableRequest } from './day-sheet.ts';
+import type { Advice, DaySheet, LoadWork, SurerDay, TimetableRequest } from './day-sheet.ts';
 
 /** What came of a day that was planned and passed the checker. */
 export interface Outcome {
@@ -41,6 +41,34 @@ export function adviceFor(
   }
   return [...found.filter(isWhole), ...found.filter((each) => !isWhole(each))];
 }
+
+/**
+ * Days that are surer than this one: with time in hand as things are, else with everybody there so
+ * much sooner.
+ *
+ * @param chanceOf  the share in time of a plan with so many minutes in hand that was made and checked
+ */
+export function surerDays(
+  request: TimetableRequest,
+  { doubt }: DaySheet,
+  chanceOf: (request: TimetableRequest, inHand: number) => number | undefined,
+): readonly SurerDay[] {
+  const now = doubt?.inTime ?? 1;
+  const asked = [0, QUARTER, 2 * QUARTER].map((startEarlier) => {
+    const eased = startEarlier === 0 ? request : begunEarlier(request, startEarlier);
+    const inTime = chanceOf(eased, QUARTER) ?? 0;
+    return { inHand: minutes(QUARTER), startEarlier: minutes(startEarlier), inTime };
+  });
+  let best = now;
+  return asked.filter(({ inTime }) => {
+    const isSurer = inTime >= best + SURER_BY;
+    if (isSurer) best = inTime;
+    return isSurer;
+  });
+}
+
+/** Less is within what the runs themselves are unsure of (120 of them). */
+const SURER_BY = 0.05;
 
 const isWhole = ({ lateBy, aside }: Advice) => lateBy === 0 && aside === undefined;
 

@@ -48,6 +48,8 @@ export class Builder {
   readonly tasks: Task[] = [];
   readonly meanings: TaskMeaning[] = [];
   readonly lags: Lag[] = [];
+  /** Indices of lags that only keep time in hand: a slow job may use it up. */
+  readonly cushions = new Set<number>();
   readonly pools: Pool[] = [];
   readonly holds: Hold[] = [];
   readonly stores: Store[] = [];
@@ -112,6 +114,13 @@ export class Builder {
     const inTime = spread === 0 ? room.most : Math.max(room.least, room.most - spread);
     const most = isInside || out === undefined ? inTime : Math.max(inTime, WAVES_APART);
     this.startLag(from, to, { least: minutes + room.least, most: minutes + most });
+  }
+
+  /** Done so long before its serving, if all is as quick as reckoned. */
+  cushion(from: number, served: number, minutes: number) {
+    if (minutes <= 0) return;
+    this.cushions.add(this.lags.length);
+    this.lag(from, served, { least: minutes });
   }
 
   group(group: Group): number {

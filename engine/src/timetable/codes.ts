@@ -178,4 +178,14 @@ export const timetableCodes = {
     when: 'an oven fails before its dish is in it, and another takes it',
     next: 'Look at the coals: they were counted for the other oven.',
   },
+  TIMETABLE_BEFORE_LIGHT: {
+    kind: 'notice',
+    when: 'work begins before first light at the place of the camp',
+    next: 'Bring a lamp that leaves both hands free, or serve later.',
+  },
+  TIMETABLE_AFTER_DARK: {
+    kind: 'notice',
+    when: 'work goes on after dark at the place of the camp',
+    next: 'Bring a lamp that leaves both hands free, or serve sooner.',
+  },
 } as const satisfies CodeList;

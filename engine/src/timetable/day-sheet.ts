@@ -18,6 +18,8 @@ export interface TimetableRequest {
   readonly ashOver: Minutes;
   /** Lit coals are past use this long after ashing over. */
   readonly coalLife: Minutes;
+  /** What comes from an oven is done so long before its time, where it may wait; none if not said. */
+  readonly inHand?: Minutes;
   /** Nothing may start before this, if the cook plans on the day itself. */
   readonly notBefore?: ClockMinutes;
 }
@@ -50,6 +52,8 @@ export interface DaySheet {
   readonly firstFire?: ClockMinutes;
   /** What is short: sound advice only, each item carries a checked plan's result. */
   readonly advice: readonly Advice[];
+  /** Plans with time in hand that are clearly surer than this one. */
+  readonly surer?: readonly SurerDay[];
   /** Advice was not looked for yet: `adviseDay` goes on from here. */
   readonly isAdvicePending?: boolean;
   /** What no order of the work can mend, with the wishes that stand against each other. */
@@ -173,6 +177,15 @@ export interface Advice {
   readonly lateBy: Minutes;
   /** Dishes that find no place even so. */
   readonly aside?: readonly string[];
+}
+
+/** A plan that was made and checked, with its share of runs in time. */
+export interface SurerDay {
+  /** What comes from an oven is done so long before its time, where it may wait. */
+  readonly inHand: Minutes;
+  /** Everybody is there so much sooner; 0 where as they are. */
+  readonly startEarlier: Minutes;
+  readonly inTime: number;
 }
 
 /** A constraint that a sheet breaks; the checker's word, in its own restatement. */

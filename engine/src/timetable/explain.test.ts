@@ -1,14 +1,15 @@
 // How late may a job slip? Held against a forward pass of its own: everything that is pushed along by
-// the slip, in the order of the sheet. Meals are hand-made; minutes are common practice, no source.
+// the slip, in the order of the sheet; time in hand may be used up. Meals are hand-made; minutes are common practice, no source.
 
 import { describe, expect, it } from 'vitest';
 import { harrowSaddle, pilcrowCreek } from '../../validation/timetable/demo-meals.ts';
 import { type Attempt, tryEasing } from './attempt.ts';
 import { linksOf } from './sequence.ts';
+import { firmProblem } from './work.ts';
 
 /** Starts of all tasks when one of them begins at this minute and pushes what comes after it. */
 function pushed({ day, found }: Attempt, wish: { task: number; to: number }) {
-  const links = linksOf(day.problem, found.plan);
+  const links = linksOf(firmProblem(day), found.plan);
   const starts = found.plan.starts.map((start) => start ?? Number.NaN);
   starts[wish.task] = wish.to;
   for (let round = 0; round < starts.length; round += 1) {

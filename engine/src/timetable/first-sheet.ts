@@ -34,15 +34,16 @@ export function sheetOf(request: TimetableRequest, best: Attempt, options: First
   const isLate = found.status === 'late';
   const proven = isLate ? provenTrouble(request) : [];
   const { servings, jobs } = laid;
+  const doubt =
+    doubtRuns > 0 ? dayDoubt(request, day, found.plan, { seed, runs: doubtRuns }) : undefined;
+  const isUnsure = doubt !== undefined && doubt.inTime < SURE_ENOUGH;
   return {
     status: proven.length > 0 ? 'impossible' : isLate ? 'late' : 'planned',
     ...laid,
     advice: [],
-    ...(isLate ? { isAdvicePending: true } : {}),
+    ...(isLate || isUnsure ? { isAdvicePending: true } : {}),
     ...(proven.length > 0 ? { proven } : {}),
-    ...(doubtRuns > 0
-      ? { doubt: dayDoubt(request, day, found.plan, { seed, runs: doubtRuns }) }
-      : {}),
+    ...(doubt === undefined ? {} : { doubt }),
     notices: [
       ...planNotices({ request, day, plan: found.plan, servings, jobs, unwashed }),
       ...extra,
@@ -50,6 +51,9 @@ export function sheetOf(request: TimetableRequest, best: Attempt, options: First
     ],
   };
 }
+
+/** From this share in time on nobody looks for a surer day; a judgement. */
+const SURE_ENOUGH = 0.9;
 
 const withoutHands = (): DaySheet => ({
   ...emptySheet([notice('TIMETABLE_NO_HANDS', 'stop')]),

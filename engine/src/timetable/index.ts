@@ -5,6 +5,7 @@ export { timetableCodes } from './codes.ts';
 export type * from './day-sheet.ts';
 export type * from './doubt/doubt.ts';
 export { firstSheet } from './first-sheet.ts';
+export { USUAL_IN_HAND } from './in-hand.ts';
 export { adviseDay, planTimetable, type TimetableOptions } from './plan-timetable.ts';
 export { replan } from './replan/replan.ts';
 export type * from './replan/slip.ts';

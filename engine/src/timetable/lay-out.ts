@@ -8,7 +8,7 @@ import * as habits from './habits.ts';
 import { litCoals } from './lit-coals.ts';
 import type { DishTasks, LoadTasks } from './making.ts';
 import { type Round, roundMinutes, visitId, visitsOf } from './round.ts';
-import type { DayWork } from './work.ts';
+import { type DayWork, firmProblem } from './work.ts';
 
 type Laid = Pick<DaySheet, 'jobs' | 'spans' | 'lightings' | 'lit' | 'servings' | 'firstFire'>;
 
@@ -33,7 +33,7 @@ export function layOut(request: TimetableRequest, day: DayWork, plan: Plan): Lai
 
 function taskJobs(day: DayWork, plan: Plan, idOf: (task: number) => string): readonly Job[] {
   const { problem, meanings } = day;
-  const reasons = reasonsFor(problem, plan, { meanings, idOf });
+  const reasons = reasonsFor(firmProblem(day), plan, { meanings, idOf });
   return problem.tasks.flatMap((task, index): readonly Job[] => {
     const { kind, dish, load, oven, say, values, needsTable, needsCare, round } = meanings[index]!;
     const start = plan.starts[index];

@@ -5,6 +5,7 @@ import type { StoreUse } from '../solver/problem.ts';
 import type { Builder } from './builder.ts';
 import type { Crews } from './crews.ts';
 import type { DishWork, LoadWork, TimetableRequest } from './day-sheet.ts';
+import type { InHand } from './in-hand.ts';
 import type { Phase } from './recipe-shape.ts';
 
 export interface Making {
@@ -16,6 +17,8 @@ export interface Making {
   readonly notices: Notice[];
   /** Jobs may slip further from their minutes, and pots come out later: supper is late otherwise. */
   readonly isLoose: boolean;
+  /** What comes from an oven is done so long before its time, where it may wait [min]. */
+  readonly inHand: InHand;
   /** Every oven goes by itself. */
   readonly isByOven: boolean;
   /** Loads before which a wave is cut in two. */

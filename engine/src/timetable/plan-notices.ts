@@ -7,6 +7,7 @@ import { upkeepGaps } from '../solver/upkeep.ts';
 import type { Unwashed } from './clean-hands.ts';
 import type { Job, Serving, TimetableRequest } from './day-sheet.ts';
 import { TEND_UNFED } from './habits.ts';
+import { darkNotices } from './in-the-dark.ts';
 import { isUsedAgain } from './oven-turns.ts';
 import type { DayWork } from './work.ts';
 
@@ -30,6 +31,7 @@ export const planNotices = (made: Planned): readonly Notice[] => [
   ...unfedNotices(made.day, made.plan),
   ...unwashedNotices(made.unwashed),
   ...offMinuteNotices(made.jobs),
+  ...darkNotices(made.request, made.jobs),
 ];
 
 function lateNotices(servings: readonly Serving[]): readonly Notice[] {

@@ -1,7 +1,8 @@
 // The day sheet of a meal: planned backwards from serving over hands, ovens, chimneys and lit coals.
 
-import { adviceFor, type Outcome } from './advise.ts';
-import { hopelessIn, tryEasing } from './attempt.ts';
+import { minutes } from '../quantity/unit.ts';
+import { adviceFor, type Outcome, surerDays } from './advise.ts';
+import { hopelessIn, surer, tryEasing } from './attempt.ts';
 import { checkTimetable } from './check-timetable.ts';
 import type { DaySheet, TimetableRequest } from './day-sheet.ts';
 import { type FirstOptions, firstSheet, sheetOf } from './first-sheet.ts';
@@ -35,12 +36,24 @@ export function planTimetable(request: TimetableRequest, options: TimetableOptio
 export function adviseDay(request: TimetableRequest, sheet: DaySheet): DaySheet {
   if (!sheet.isAdvicePending) return sheet;
   const { isAdvicePending: _, ...plain } = sheet;
-  return { ...plain, advice: adviceFor(request, sheet, soundOutcome) };
+  if (sheet.status !== 'planned') {
+    return { ...plain, advice: adviceFor(request, sheet, soundOutcome) };
+  }
+  const surest = surerDays(request, sheet, soundChance);
+  return surest.length === 0 ? plain : { ...plain, surer: surest };
+}
+
+/** The share in time of a plan with so much in hand; undefined where no sound one was found. */
+function soundChance(request: TimetableRequest, inHand: number): number | undefined {
+  const found = surer(request, {}, inHand);
+  if (found === undefined) return undefined;
+  const sheet = sheetOf(request, found, {});
+  return checkTimetable(request, sheet).length === 0 ? sheet.doubt?.inTime : undefined;
 }
 
 /** What comes of a request that is really planned, dishes set aside as ever; only if it is sound. */
 function soundOutcome(request: TimetableRequest): Outcome | undefined {
-  const found = tryEasing(request, { decodes: ADVICE_DECODES });
+  const found = tryEasing({ ...request, inHand: minutes(0) }, { decodes: ADVICE_DECODES });
   const hopeless = hopelessIn(request, found);
   if (hopeless === undefined) {
     const sheet = sheetOf(request, found, { doubtRuns: 0 });

@@ -27,6 +27,7 @@ export function linkServing(dish: DishMaking, loads: readonly LoadTasks[], serve
   const lasts = [...rested, ...stepLasts, ...(cut === undefined ? [] : [cut.task])];
   for (const last of lasts) builder.lag(last, served, { least: 0 });
   if (!making.isLoose) for (const load of firstsOf(loads)) outEarly(dish, load, served);
+  if (isOnFire) for (const last of lasts) builder.cushion(last, served, inHand(dish));
   const dones = isOnFire ? restedTasks(dish, rested) : stepLasts;
   const after = isOnFire ? minutesAfterRest(dish) + (cut?.minutes ?? 0) : 0;
   const most = Math.max(0, work.canWait) + after;
@@ -43,13 +44,15 @@ export function linkServing(dish: DishMaking, loads: readonly LoadTasks[], serve
   return { lasts, dones };
 }
 
+const inHand = ({ work, making }: DishMaking): number => making.inHand.get(work.dish.id) ?? 0;
+
 const firstsOf = (loads: readonly LoadTasks[]) => loads.filter(({ after }) => after === 0);
 
 /** A pot that may wait comes off early, by as much as its bake asks, so that a slow one is in time. */
 function outEarly({ work, making }: DishMaking, load: LoadTasks, served: number): void {
   const { aimEarly = 0 } = load.work.bake;
   if (aimEarly <= 0 || !isPot(work) || work.dish.pins.coalsOnAt !== undefined) return;
-  making.builder.lag(load.takeOut, served, { least: Math.round(Math.min(aimEarly, work.canWait)) });
+  making.builder.cushion(load.takeOut, served, Math.round(Math.min(aimEarly, work.canWait)));
 }
 
 /** Rests after the oven, by the recipe or else by load; the taking out where nothing rests. */

@@ -10,6 +10,7 @@ import type { TimetableRequest } from './day-sheet.ts';
 import { batchTasks } from './dish-tasks.ts';
 import { freeFromLags } from './free-first.ts';
 import * as habits from './habits.ts';
+import type { InHand } from './in-hand.ts';
 import type { DishTasks, Making } from './making.ts';
 import { mixedTogether } from './recipe-shape.ts';
 
@@ -19,11 +20,21 @@ export interface DayWork {
   readonly meanings: readonly TaskMeaning[];
   readonly dishes: readonly DishTasks[];
   readonly notices: readonly Notice[];
+  /** Indices of lags that only keep time in hand. */
+  readonly cushions: ReadonlySet<number>;
 }
+
+/** What must be kept apart when time in hand is used up. */
+export const firmProblem = ({ problem, cushions }: DayWork): Problem =>
+  cushions.size === 0
+    ? problem
+    : { ...problem, lags: problem.lags.filter((_, index) => !cushions.has(index)) };
 
 export interface DayWish {
   readonly isFreeFromFirst: boolean;
   readonly isLoose: boolean;
+  /** None where not said. */
+  readonly inHand?: InHand;
   /** No waves: what is proven must not rest on how ovens are walked. */
   readonly isByOven?: boolean;
   /** Ids of tasks before which whoever does them washes hands. */
@@ -42,7 +53,8 @@ export function dayWork(
   const builder = new Builder();
   const crews = crewsOf(request.camp);
   const { isLoose, washFirst = new Set(), isByOven = false, cutBefore = new Set() } = wish;
-  const said = { uses: [], notices: [], isLoose, isByOven, cutBefore };
+  const { inHand = new Map() } = wish;
+  const said = { uses: [], notices: [], isLoose, isByOven, cutBefore, inHand };
   const making: Making = { request, builder, crews, ...said };
   const dishes = mixedTogether(request.dishes).flatMap((batch) => batchTasks(making, batch));
   wipeTasks(making, dishes);
@@ -58,7 +70,8 @@ export function dayWork(
     isFirst: wish.isFreeFromFirst,
   });
   const notices = [...making.notices, ...crews.notices()];
-  return { problem: problemOf(), meanings: builder.meanings, dishes, notices };
+  const { meanings, cushions } = builder;
+  return { problem: problemOf(), meanings, dishes, notices, cushions };
 }
 
 function clockOf(request: TimetableRequest) {

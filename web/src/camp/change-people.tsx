@@ -10,7 +10,7 @@ import {
   TextField,
 } from '../draft/DraftField.tsx';
 import { readFileClock, writeFileClock } from '../draft/file-clock.ts';
-import { More, OptionalPick, saidAt } from '../draft/OptionalField.tsx';
+import { More, NumberField, OptionalPick, saidAt } from '../draft/OptionalField.tsx';
 import { valueAt } from '../draft/path.ts';
 import { Field } from '../parts/Field.tsx';
 import { readClock, writeClock } from '../parts/read-text.ts';
@@ -75,9 +75,21 @@ export function ServingGroup({ form }: GroupProps) {
           label={dishName(form, dish)}
         />
       ))}
+      <OptionalPick
+        form={form}
+        path={['inHand']}
+        label="Time in hand before it is served"
+        options={timesInHand}
+        unsaid="5 min, where a dish may wait"
+      />
     </ChangeGroup>
   );
 }
+
+const timesInHand = [0, 10, 15, 20, 30].map((minutes) => ({
+  value: `${minutes} min`,
+  label: minutes === 0 ? 'none: to the minute' : `${minutes} min`,
+}));
 
 /** Moves every dish by the same stretch, so that the first one is served at the time typed. */
 function WholeMeal({ form }: GroupProps) {
@@ -185,6 +197,15 @@ function dateHint(form: DraftForm): string {
   return isDay && date < todayOf(new Date()) ? 'this day is past' : 'such as 2026-09-12';
 }
 
+const placeMore = ['groundIs', 'latitude', 'longitude', 'utcOffset'].map((key) => ['place', key]);
+
+/** ISO 8601, as clocks are set: whole hours, and the halves and quarters that are in use. */
+const utcOffsets = [
+  ...Array.from({ length: 12 }, (_, at) => `-${String(12 - at).padStart(2, '0')}:00`),
+  ...Array.from({ length: 15 }, (_, at) => `+${String(at).padStart(2, '0')}:00`),
+  ...['-09:30', '-03:30', '+03:30', '+04:30', '+05:30', '+05:45', '+06:30', '+09:30', '+10:30'],
+].map((value) => ({ value, label: value }));
+
 export function PlaceGroup({ form }: GroupProps) {
   return (
     <ChangeGroup title="Place and name" now={wordOf(valueAt(form.file, ['place', 'name']))}>
@@ -220,7 +241,30 @@ export function PlaceGroup({ form }: GroupProps) {
         options={restrictions}
         usual="unknown"
       />
-      <More of="the place" said={saidAt(form, [['place', 'groundIs']])}>
+      <More of="the place" said={saidAt(form, placeMore)}>
+        <div className="field-row">
+          <NumberField
+            form={form}
+            path={['place', 'latitude']}
+            label="Latitude"
+            hint="degrees, south is below 0"
+            isSigned
+          />
+          <NumberField
+            form={form}
+            path={['place', 'longitude']}
+            label="Longitude"
+            hint="degrees, west is below 0"
+            isSigned
+          />
+        </div>
+        <OptionalPick
+          form={form}
+          path={['place', 'utcOffset']}
+          label="Your clock, less universal time"
+          options={utcOffsets}
+          unsaid="not said: no word on daylight"
+        />
         <OptionalPick
           form={form}
           path={['place', 'groundIs']}

@@ -62,8 +62,14 @@ export function OptionalQuantity(props: OptionalProps & { readonly kind: TextKin
   );
 }
 
-/** A number of something that the label of the field names. */
-export function NumberField({ form, path, label, hint }: OptionalProps) {
+/** A number of something that the label of the field names; a signed one may lie below nothing. */
+export function NumberField({
+  form,
+  path,
+  label,
+  hint,
+  isSigned = false,
+}: OptionalProps & { readonly isSigned?: boolean }) {
   return (
     <Field
       label={label}
@@ -73,12 +79,12 @@ export function NumberField({ form, path, label, hint }: OptionalProps) {
       onChange={(text) => form.set(path, orNothing(NUMBER.test(text) ? Number(text) : text))}
       trouble={troubleAt(form, path)}
       hint={hint}
-      inputMode="decimal"
+      inputMode={isSigned ? 'text' : 'decimal'}
     />
   );
 }
 
-const NUMBER = /^\d{1,7}(?:\.\d{1,4})?$/;
+const NUMBER = /^-?\d{1,7}(?:\.\d{1,4})?$/;
 
 /** `2,50` as `2.5`; what is no number yet stays as it is, for the file's own check to refuse. */
 function plainNumber(text: string): string {

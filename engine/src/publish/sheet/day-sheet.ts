@@ -1,5 +1,6 @@
 // The whole day: one drawing of hands, ovens and lit coals over the clock, and the list under it.
 
+import { campLight } from '../../camp/index.ts';
 import type { MealPlan } from '../../meal.ts';
 import type { Serving } from '../../timetable/day-sheet.ts';
 import type { Block, SheetDocument } from '../document.ts';
@@ -30,6 +31,7 @@ export function daySheet(
     eyebrow: `${plan.camp.place.name} · ${plan.camp.date}`,
     blocks: [
       leadBlock(plan, say),
+      ...lightBlocks(plan, say),
       ...doubtLines(plan, say),
       ...refusalBlocks(plan.refusals, say),
       ...noticeBox(
@@ -78,6 +80,20 @@ export function turnOnce({ dishes }: MealPlan): string {
   return first === undefined || !areAlike(turns)
     ? ''
     : ` Every turn, seen from above: ${turnMove(first)}.`;
+}
+
+/** Of each day on which something is done; nothing where the camp does not say where its clock is. */
+function lightBlocks({ camp, daySheet: day }: MealPlan, say: Say): readonly Block[] {
+  const days = [...new Set(day.jobs.map(({ start }) => Math.floor(start / (24 * 60))))];
+  const texts = days
+    .sort((one, other) => one - other)
+    .flatMap((at) => {
+      const { dawn, dusk } = campLight(camp, at) ?? {};
+      return dawn === undefined || dusk === undefined
+        ? []
+        : [`Light from ${say.clock(dawn)} to ${say.clock(dusk)}.`];
+    });
+  return texts.length === 0 ? [] : [{ type: 'paragraph', parts: [{ text: texts.join(' ') }] }];
 }
 
 const STATUS = {

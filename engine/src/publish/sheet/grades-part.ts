@@ -38,10 +38,10 @@ function notFoundBlocks({ daySheet: { status } }: MealPlan): readonly Block[] {
 }
 
 function adviceBlocks(
-  { daySheet: { advice, isAdvicePending } }: MealPlan,
+  { daySheet: { advice, isAdvicePending, status } }: MealPlan,
   say: Say,
 ): readonly Block[] {
-  if (isAdvicePending) {
+  if (isAdvicePending && status !== 'planned') {
     return [{ type: 'paragraph', parts: [{ text: 'Looking for what would help.' }] }];
   }
   if (advice.length === 0) return [];

@@ -35,6 +35,9 @@ const more = (values: NoticeValues) => {
   return others > 0 ? ` and ${others} more ${others === 1 ? 'job' : 'jobs'}` : '';
 };
 
+const inDark = (values: NoticeValues) =>
+  num(values, 'jobs') === 1 ? 'one job is' : `${num(values, 'jobs')} jobs are`;
+
 const listOf = (ids: NoticeValues[string] | undefined, say: Say) =>
   String(ids ?? '')
     .split(' ')
@@ -43,6 +46,14 @@ const listOf = (ids: NoticeValues[string] | undefined, say: Say) =>
 
 export const timetableWords: Words = {
   TIMETABLE_NO_HANDS: () => 'Nobody is down to cook: put in at least one pair of hands with hours.',
+  TIMETABLE_BEFORE_LIGHT: (values, _about, say) =>
+    `First light is at ${say.clock(num(values, 'lightClockMinutes'))} and work begins at ` +
+    `${say.clock(num(values, 'fromClockMinutes'))}: ${inDark(values)} in the dark. A lamp that ` +
+    'leaves both hands free, and a lit way round the fire.',
+  TIMETABLE_AFTER_DARK: (values, _about, say) =>
+    `It is dark from ${say.clock(num(values, 'darkClockMinutes'))} and work goes on until ` +
+    `${say.clock(num(values, 'untilClockMinutes'))}: ${inDark(values)} in the dark. A lamp that ` +
+    'leaves both hands free, and a lit way round the fire.',
   TIMETABLE_SERVING_PAST: (values, about, say) =>
     `${say.dish(about.dish ?? '')} was wanted at ` +
     `${say.clock(num(values, 'servingClockMinutes'))} and it is ` +

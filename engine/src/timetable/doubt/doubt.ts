@@ -44,6 +44,8 @@ export interface MealDoubt {
   readonly likely: ClockMinutes;
   readonly latest: ClockMinutes;
   readonly inTime: number;
+  /** What counts as in time: the first and the last of its dishes' own limits. */
+  readonly limits: { readonly soonest: ClockMinutes; readonly latest: ClockMinutes };
   /** The dish that is last in most of the late runs. */
   readonly lastIfLate?: string;
 }
@@ -276,10 +278,16 @@ function mealsOf(runs: readonly Run[], of: DayRuns): readonly MealDoubt[] {
       wanted: clockMinutes(wanted),
       ...bandOf(done),
       inTime: shareInTime(runs, of, dishes),
+      limits: limitsOf(dishes.map((at) => of.limits[at]!)),
       ...(last === undefined ? {} : { lastIfLate: last }),
     };
   });
 }
+
+const limitsOf = (limits: readonly number[]) => ({
+  soonest: clockMinutes(Math.min(...limits)),
+  latest: clockMinutes(Math.max(...limits)),
+});
 
 function lastIfLate(
   runs: readonly Run[],

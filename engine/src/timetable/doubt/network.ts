@@ -5,7 +5,7 @@
 
 import type { Plan } from '../../solver/problem.ts';
 import { linksOf } from '../sequence.ts';
-import type { DayWork } from '../work.ts';
+import { type DayWork, firmProblem } from '../work.ts';
 
 export interface Arc {
   readonly from: number;
@@ -40,8 +40,7 @@ export function networkOf(day: DayWork, plan: Plan): DayNetwork {
       problem.lags.flatMap(({ from, to }) => (to === takeOut && from !== lay ? [from] : [])),
     ),
   );
-  const served = new Set(day.dishes.map((dish) => dish.served));
-  const arcs = linksOf(problem, plan).flatMap((link): readonly Arc[] => {
+  const arcs = linksOf(firmProblem(day), plan).flatMap((link): readonly Arc[] => {
     const { from, to, why } = link;
     const isPlaced = plan.starts[from] !== undefined && plan.starts[to] !== undefined;
     if (why === 'most' || why === 'hand' || !isPlaced) return [];
@@ -49,9 +48,7 @@ export function networkOf(day: DayWork, plan: Plan): DayNetwork {
     // Bread that is done comes out, whatever look was still to be taken.
     if (out !== undefined && minuteJobs.has(from) && from !== out.cook) return [];
     const length = problem.tasks[from]!.minutes;
-    // A pot comes off early only to have time in hand.
-    const isHand = takeOuts.has(from) && served.has(to);
-    const least = isHand ? Math.min(link.least, length) : link.least;
+    const { least } = link;
     const each = day.meanings[from]!.round?.minutes ?? length;
     return [{ from, to, least, isFromEnd: least >= each }];
   });

@@ -78,7 +78,7 @@ export function restOfDay(asked: RestAsked): RestOfDay {
     groups,
   };
   const meanings = [...day.meanings, ...extra.map(({ meaning }) => meaning)];
-  return { day: { ...day, problem: rest, meanings }, held };
+  return { day: { ...day, problem: rest, meanings, cushions: new Set() }, held };
 }
 
 /** A round goes from oven to oven: its task begins with the first and has the people of all. */
