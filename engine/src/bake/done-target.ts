@@ -5,7 +5,7 @@ import type { Recipe } from '../menu/recipe.ts';
 import { type Notice, notice } from '../notice/notice.ts';
 import { fromCelsius, type Kelvin, kelvin, kelvinDifference } from '../quantity/unit.ts';
 import type { DoneTarget } from './bake-plan.ts';
-import { figuresOfKind } from './kinds.ts';
+import { figuresOfDish } from './kinds.ts';
 
 /** Kept below the boil, because the last kelvin never come: a judgement (crumb-below-boil). */
 export const BELOW_BOIL_KELVIN = 3;
@@ -22,7 +22,7 @@ export function doneTargetFor(asked: {
   readonly leastCore?: Kelvin;
 }): { readonly done: DoneTarget; readonly notices: readonly Notice[] } {
   const { recipe, air, leastCore } = asked;
-  const figures = figuresOfKind(recipe.kind);
+  const figures = figuresOfDish(recipe);
   const byKind = figures.coreCelsius === null ? undefined : fromCelsius(figures.coreCelsius);
   const knownMeat = recipe.kind === 'roast' ? leastCore : undefined;
   const wantedCore = recipe.target.core ?? knownMeat ?? byKind;

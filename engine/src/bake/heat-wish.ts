@@ -12,7 +12,7 @@ import {
   type Minutes,
   minutes as minutesOf,
 } from '../quantity/unit.ts';
-import { figuresOfKind } from './kinds.ts';
+import { figuresOfDish, figuresOfKind } from './kinds.ts';
 import { minutesToBoil } from './pot-minutes.ts';
 
 /** The iron round a simmering pot stands this much above the boil: a judgement, no source. */
@@ -60,7 +60,7 @@ export function wantedOvenFor(asked: { readonly recipe: Recipe; readonly air: Ai
     return kelvin(air.boiling + SIMMER_ABOVE_BOIL_KELVIN);
   }
   if (recipe.method === 'keep-warm') return recipe.target.oven ?? KEEP_WARM;
-  return recipe.target.oven ?? fromCelsius(figuresOfKind(recipe.kind).ovenCelsius);
+  return recipe.target.oven ?? fromCelsius(figuresOfDish(recipe).ovenCelsius);
 }
 
 /**

@@ -1,7 +1,8 @@
 // What does a dish of this kind want where its recipe is silent? Figures: data/bake-kinds.json.
 
 import table from '../../data/bake-kinds.json' with { type: 'json' };
-import type { RecipeKind } from '../menu/recipe.ts';
+import { richFigures, richnessOf } from '../menu/enriched.ts';
+import type { Recipe, RecipeKind } from '../menu/recipe.ts';
 import type { DoneSign, DoneTarget } from './bake-plan.ts';
 
 export interface KindFigures {
@@ -23,6 +24,13 @@ export function figuresOfKind(kind: RecipeKind): KindFigures {
   const row = rows.find((candidate) => candidate.kind === kind);
   if (row === undefined) throw new RangeError(`no figures for a dish of kind ${kind}`);
   return row;
+}
+
+/** The same for one dish: a yeast dough's oven and core follow its fat and sugar. */
+export function figuresOfDish(recipe: Pick<Recipe, 'kind' | 'ingredients'>): KindFigures {
+  const richness = richnessOf(recipe);
+  const figures = figuresOfKind(recipe.kind);
+  return richness === undefined ? figures : { ...figures, ...richFigures[richness] };
 }
 
 const BREADS: readonly RecipeKind[] = ['yeast-bread', 'quick-bread', 'biscuit', 'corn-bread'];

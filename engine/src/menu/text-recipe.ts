@@ -7,7 +7,15 @@ import { calledIn } from '../larder/find-food.ts';
 import type { Food } from '../larder/food.ts';
 import { foodWithKey } from '../larder/larder.ts';
 import { type Notice, notice } from '../notice/notice.ts';
-import { fromFahrenheit, grams, type Kelvin, kelvin, minutes } from '../quantity/index.ts';
+import {
+  fromCelsius,
+  fromFahrenheit,
+  grams,
+  type Kelvin,
+  kelvin,
+  minutes,
+} from '../quantity/index.ts';
+import { richFigures, richnessOf } from './enriched.ts';
 import type { Ingredient, Piece, Recipe, RecipeKind, RecipeTarget, WriterSaid } from './recipe.ts';
 import type { HeatRead, SizeRead, YieldRead } from './text-facts.ts';
 import type { IngredientRead } from './text-ingredients.ts';
@@ -43,7 +51,6 @@ export function recipeFor(parts: RecipeParts): RecipeMade | undefined {
   const mass = ingredients.reduce((sum, each) => sum + each.grams, 0);
   const portions = portionsFrom(parts, mass);
   const division = divisionFrom(parts, mass, portions.count);
-  const heat = parts.heat;
   return {
     recipe: {
       id: idFrom(title),
@@ -63,7 +70,7 @@ export function recipeFor(parts: RecipeParts): RecipeMade | undefined {
       ...(portions.isGuessed
         ? [notice('MENU_TEXT_PORTIONS', 'doubt', {}, { portions: portions.count })]
         : []),
-      ...heatNotices(kind.kind, heat),
+      ...heatNotices(parts),
       ...coalsNotices(parts.coals),
       ...(made.added.length === 0
         ? []
@@ -190,7 +197,6 @@ function divisionFrom(parts: RecipeParts, mass: number, portions: number): reado
 const USUAL: Readonly<
   Partial<Record<RecipeKind, readonly [ovenFahrenheit: number, coreCelsius: number]>>
 > = {
-  'yeast-bread': [400, 94],
   'quick-bread': [390, 94],
   biscuit: [425, 94],
   'corn-bread': [400, 95],
@@ -201,22 +207,21 @@ const USUAL: Readonly<
   stew: [325, 74],
   beans: [325, 90],
 };
-const ZERO_CELSIUS = 273.15;
 
 function targetFrom(parts: RecipeParts, made: StepsMade): RecipeTarget {
   const { kind } = parts.kind;
   const { heat, core } = parts;
-  const usual = USUAL[kind];
+  const usual = usualFor(parts);
   const method = methodFor(kind);
   const oven: Kelvin | undefined =
-    heat === undefined ? usual && fromFahrenheit(usual[0]) : kelvin((heat.low + heat.high) / 2);
+    heat === undefined ? usual?.oven : kelvin((heat.low + heat.high) / 2);
   const hint = made.cookMinutes ?? [
     minutes(usualCookMinutes[kind]),
     minutes(usualCookMinutes[kind]),
   ];
   return {
     ...(oven === undefined || method === 'simmer' || method === 'none' ? {} : { oven }),
-    ...coreFrom(core, usual?.[1]),
+    ...coreFrom(core, usual?.core),
     ...(method === 'none' ? {} : { minutesHint: hint }),
     ...(made.thickness === undefined ? {} : { thickness: made.thickness }),
     canWait: minutes(method === 'simmer' ? 60 : 20),
@@ -226,9 +231,21 @@ function targetFrom(parts: RecipeParts, made: StepsMade): RecipeTarget {
   };
 }
 
-const coreFrom = (said: CoreRead | undefined, usualCelsius: number | undefined) => {
+/** A yeast dough by what is in it; all else by its kind. */
+function usualFor({ kind: { kind }, ingredients }: RecipeParts) {
+  const richness = richnessOf({ kind, ingredients: ingredients.map(ingredientFrom) });
+  if (richness !== undefined) {
+    const { ovenCelsius, coreCelsius } = richFigures[richness];
+    return { oven: fromCelsius(ovenCelsius), core: fromCelsius(coreCelsius) };
+  }
+  const usual = USUAL[kind];
+  if (usual === undefined) return undefined;
+  return { oven: fromFahrenheit(usual[0]), core: fromCelsius(usual[1]) };
+}
+
+const coreFrom = (said: CoreRead | undefined, usual: Kelvin | undefined) => {
   if (said !== undefined) return { core: said.kelvin };
-  return usualCelsius === undefined ? {} : { core: kelvin(ZERO_CELSIUS + usualCelsius) };
+  return usual === undefined ? {} : { core: usual };
 };
 
 /** What the text itself says of the oven; what we took as usual is not the writer's. */
@@ -264,12 +281,12 @@ function coalsNotices(coals: CoalsRead | undefined): readonly Notice[] {
   ];
 }
 
-function heatNotices(kind: RecipeKind, heat: HeatRead | undefined): readonly Notice[] {
-  const method = methodFor(kind);
+function heatNotices(parts: RecipeParts): readonly Notice[] {
+  const { heat } = parts;
+  const method = methodFor(parts.kind.kind);
   if (method === 'simmer' || method === 'none') return [];
-  const usual = USUAL[kind];
   if (heat === undefined) {
-    const ovenKelvin = fromFahrenheit(usual?.[0] ?? 375);
+    const ovenKelvin = usualFor(parts)?.oven ?? fromFahrenheit(375);
     return [notice('MENU_TEXT_HEAT', 'doubt', {}, { ovenKelvin })];
   }
   return heat.isGuessed

@@ -1,7 +1,7 @@
 // Which cautions belong on a dish's card? Danger first.
 
 import { BELOW_BOIL_KELVIN } from '../bake/done-target.ts';
-import { figuresOfKind, isBaked } from '../bake/kinds.ts';
+import { figuresOfDish, isBaked } from '../bake/kinds.ts';
 import type { Camp } from '../camp/camp.ts';
 import { airAt } from '../camp/weather.ts';
 import type { Formula } from '../formula/formula.ts';
@@ -86,7 +86,7 @@ function foodCautions(asked: CautionsAsked): readonly Notice[] {
  * boil of the place caps it near there.
  */
 function isCoveredWhenDone({ recipe, camp }: CautionsAsked, least: SafeCore): boolean {
-  const { coreCelsius } = figuresOfKind(recipe.kind);
+  const { coreCelsius } = figuresOfDish(recipe);
   if (!isBaked(recipe) || least.food !== 'egg-dish' || coreCelsius === null) return false;
   const done = recipe.target.core ?? fromCelsius(coreCelsius);
   const boiling = airAt(camp, camp.weather[0]?.at ?? clockMinutes(0), { screened: false }).boiling;

@@ -43,7 +43,13 @@ export const bakeSources = {
       'Core temperatures of breads: a home-baking handout (200-210 F lean) and bakers on the web',
     by: 'several',
     grade: 'D',
-    note: 'practice, not science; cores of biscuits, bannock and cobbler from memory',
+    note: 'practice, not science; enriched 180-195 F; cores of biscuits, bannock and cobbler from memory',
+  },
+  'enriched-ovens': {
+    title: 'Sweet and egg doughs: loaves at 350 to 375 °F, since sugar browns early',
+    by: 'bakers on the web and in letters',
+    grade: 'D',
+    note: 'a baker of braided loaves: a pound 35 min at 350 °F; service cards bake sweet rolls at 400 °F, which are small',
   },
   'published-bake-times': {
     title: 'Baking times in service cards, trade magazines and community recipes',
