@@ -51,7 +51,7 @@ export function findFood(text: string, place: Span, options: SearchOptions): Foo
   );
   const left = words.filter((each) => !found.words.includes(each) && !forms.words.includes(each));
   const own = left.filter((each) => each.part === part && !isLink(each));
-  if (own.some((each) => turnsFood(each, found)))
+  if (own.some((each) => turnsFood(each, found)) || isPieFilling(own))
     return unknown(text, place, words, { ...options, near: found.food });
   const food = chosen(found, options.manner);
   return {
@@ -60,7 +60,7 @@ export function findFood(text: string, place: Span, options: SearchOptions): Foo
     span: { from: found.words[0]!.from, to: found.words.at(-1)!.to },
     forms,
     choices: otherFoods(found, food),
-    also: secondFoods(words, found, options),
+    also: secondFoods(text, words, found, options),
     unread: own.filter((each) => !isHarmless(each, food)),
   };
 }
@@ -220,10 +220,19 @@ function otherFoods({ name }: NameFound, food: Food): readonly Food[] {
 /** Behind "or", "and" or "plus": a second food, by its own name. */
 const SECOND_LINKS: ReadonlySet<string> = new Set(['or', 'and', 'plus']);
 
-function secondFoods(words: readonly Word[], found: NameFound, options: SearchOptions) {
-  const link = words.find((each) => isLink(each) && found.words.at(-1)!.to <= each.from);
-  if (link === undefined || !SECOND_LINKS.has(link.word)) return [];
-  const rest = words.filter((each) => link.to <= each.from && each.part === link.part);
+function secondFoods(
+  text: string,
+  words: readonly Word[],
+  found: NameFound,
+  options: SearchOptions,
+) {
+  const end = found.words.at(-1)!.to;
+  const next = words.find((each) => end <= each.from);
+  const isAmpersand = next !== undefined && /^ ?& ?$/u.test(text.slice(end, next.from));
+  const link = isAmpersand ? next : words.find((each) => isLink(each) && end <= each.from);
+  if (link === undefined || !(isAmpersand || SECOND_LINKS.has(link.word))) return [];
+  const from = isAmpersand ? link.from : link.to;
+  const rest = words.filter((each) => from <= each.from && each.part === link.part);
   const second = bestName(rest, { manner: options.manner });
   return second === undefined || second.food.key === found.food.key
     ? []
@@ -252,6 +261,10 @@ function turnsFood(each: Word, { words, food }: NameFound): boolean {
   if (wordsOfFood(food).includes(each.word)) return false;
   return TURNS.has(each.word) || PLAIN_NAMES.has(each.word);
 }
+
+/** "Blueberry pie filling" is no blueberries: starch, sugar and water make the most of it. */
+const isPieFilling = (own: readonly Word[]): boolean =>
+  own.some(({ word }, at) => word === 'pie' && own[at + 1]?.word === 'filling');
 
 const isHarmless = ({ word }: Word, food: Food) =>
   HARMLESS.has(word) || /^\d+$/.test(word) || wordsOfFood(food).includes(word);

@@ -48,7 +48,7 @@ export function readLine(text: string, span: Span, options: LineOptions): LineRe
   const line = text.slice(span.from, Math.min(span.to, span.from + LONGEST_LINE));
   const found = amountIn(line, options.manner);
   const place = foodPlace(line, found);
-  const searched = findFood(line, place, {
+  const searched = findFood(foodText(line, found), place, {
     manner: options.manner,
     isCanned: found.amount !== undefined && isCanned(found.amount),
     ...(options.own === undefined ? {} : { own: options.own }),
@@ -59,7 +59,8 @@ export function readLine(text: string, span: Span, options: LineOptions): LineRe
   const weight =
     amount === undefined
       ? undefined
-      : weighAmount(amount, search.food, { manner: options.manner, forms: search.forms });
+      : (weighAmount(amount, search.food, { manner: options.manner, forms: search.forms }) ??
+        weighedInBrackets(line, amount, search, options.manner));
   const unmeasured = amount === undefined ? unmeasuredIn(line) : undefined;
   return {
     span,
@@ -68,10 +69,32 @@ export function readLine(text: string, span: Span, options: LineOptions): LineRe
     search: movedSearch(search, span.from),
     ...(weight === undefined ? {} : { weight }),
     note: noteIn(line, search),
-    isOptional: /\boptional\b|\bif (?:you like|wanted|liked)\b/i.test(line),
+    isOptional: /\boptional\b|\bopt\b|\bif (?:you like|wanted|liked)\b/i.test(line),
     unread: unreadIn(line, search, span),
     notices: lineNotices(line, { amount, search, weight, manner: options.manner }),
   };
+}
+
+/** "1 box cake mix (15.25 oz)": so many of what the brackets weigh. */
+function weighedInBrackets(
+  line: string,
+  amount: WrittenAmount,
+  search: FoodSearch,
+  manner: Manner,
+): WeighedAmount | undefined {
+  const [, inside] = /\(([^()]{2,16})\)/u.exec(line.slice(search.span.to)) ?? [];
+  const [term, ...more] = amount.terms;
+  const each = inside === undefined ? undefined : amountAt(inside, 0, manner);
+  const [size, ...rest] = each?.terms ?? [];
+  if (size === undefined || term === undefined || 0 < more.length + rest.length) return undefined;
+  if (
+    sizeOfWritten(size.unit, manner).kind !== 'mass' ||
+    sizeOfWritten(term.unit, manner).kind === 'mass'
+  ) {
+    return undefined;
+  }
+  const many = { ...size, low: size.low * term.low, high: size.high * term.high };
+  return weighAmount({ ...each!, terms: [many] }, search.food, { manner, forms: search.forms });
 }
 
 const overruled = (search: FoodSearch, food: Food): FoodSearch => ({
@@ -147,11 +170,22 @@ function sizedLike(line: string): AmountIn {
   };
 }
 
+/** "Yeast 1/4 tsp instant": what stands behind the amount belongs to the food as well. */
+function foodText(line: string, { amount, isBehind }: AmountIn): string {
+  if (amount === undefined || !isBehind) return line;
+  const { from, to } = amount.span;
+  return `${line.slice(0, from)}${' '.repeat(to - from)}${line.slice(to)}`;
+}
+
 function foodPlace(line: string, { amount, isJuice, isBehind }: AmountIn): Span {
   if (amount === undefined || isJuice) return { from: 0, to: line.length };
-  if (isBehind) return { from: 0, to: amount.span.from };
+  const isMore = BEHIND_TOO.test(line.slice(amount.span.to));
+  if (isBehind) return { from: 0, to: isMore ? line.length : amount.span.from };
   return { from: amount.span.to, to: line.length };
 }
+
+/** Kinds that a hand writes behind the amount. */
+const BEHIND_TOO = /^,? ?\(?(?:instant|active dry|fresh|dry|dried|whole|melted)\b/iu;
 
 const CANS: ReadonlySet<string> = new Set(['can', 'jar']);
 const isCanned = ({ terms }: WrittenAmount) => CANS.has(terms[0]!.unit);

@@ -26,6 +26,87 @@ function read(text: string, options: RecipeReadOptions = {}) {
   return found;
 }
 
+describe('ten messy recipes of our own invention', () => {
+  const foodsIn = (text: string) =>
+    Object.fromEntries(
+      read(text).ingredients.map(({ line, grams }) => [line.search.food?.key ?? 'none', grams]),
+    );
+
+  it('has a title that is no food, without marks, bars, dashes or its yield', () => {
+    const list =
+      '\n2 cups flour\n1 cup milk\n1 tbsp baking powder\n\nMix. Bake at 400 F for 20 minutes.';
+    for (const [line, title] of [
+      [
+        'SODA BREAD (from the back of an envelope!!)',
+        'SODA BREAD (from the back of an envelope!!)',
+      ],
+      ['**Camp bread** — serves 10-12', 'Camp bread'],
+      ['Scones (makes a dozen)', 'Scones'],
+      ['Trail biscuits  |  6 servings  |  Prep 10m', 'Trail biscuits'],
+    ] as const) {
+      const found = read(line + list);
+      expect(found.title).toBe(title);
+      expect(found.ingredients).toHaveLength(3);
+    }
+  });
+
+  it('takes foods that only the work tells, once, and not the water that is poured away', () => {
+    const roast = foodsIn(
+      'Pot roast for 8: get a 4 lb chuck roast. Sear in 2 tablespoons of lard. Throw in 6 carrots, ' +
+        '2 onions and a cup of beef broth. 3 hrs slow.',
+    );
+    // sr28 WEIGHT: a tablespoon of lard 12.8 g, a medium carrot 61 g, a medium onion 110 g.
+    expect(roast.lard).toBeCloseTo(2 * 12.8, 3);
+    expect(roast.carrot).toBeCloseTo(6 * 61, 3);
+    expect(roast.onion).toBeCloseTo(2 * 110, 3);
+    expect(roast['stock-meat']).toBeGreaterThan(200);
+    const beans = foodsIn(
+      'Beans\n1 lb dry pinto beans\n1 tsp salt\n\nSoak in 8 cups of water. Add 1 tsp salt. Simmer in 2 T. lard 2 hours.',
+    );
+    expect(Object.keys(beans).toSorted()).toEqual(['beans-pinto-dry', 'lard', 'salt']);
+    expect(beans.salt).toBeCloseTo(6, 3); // once, sr28 NDB 02047
+  });
+
+  it('knows SR flour, yeast with its kind behind the amount, and a box by its brackets', () => {
+    const foods = foodsIn(
+      'Things\n8 oz SR flour\nyeast 1/4 tsp instant\n1 box yellow cake mix (15.25 oz)\nsalt & pepper\n2 (21-oz) cans blueberry pie filling',
+    );
+    expect(foods['self-rising-flour']).toBeCloseTo(226.8, 1);
+    expect(foods['instant-yeast']).toBeGreaterThan(0.5);
+    expect(foods['cake-mix']).toBeCloseTo(15.25 * 28.349523125, 3); // nist-hb44
+    expect(Object.keys(foods)).toContain('black-pepper');
+    expect(Object.keys(foods)).not.toContain('blueberries'); // starch and sugar, no berries alone
+  });
+
+  it('reads a night on the counter, a pot heated before, and a lid taken off half way', () => {
+    const { steps, heat } = read(
+      'Bread\n430 g flour\n345 ml water\n8 g salt\n1 g instant yeast\n\nEvening before: mix all in a bowl, cover. Leave 12-18h on the counter.\nMorning: shape into ball. Proof 2 hrs on a towel.\nHeat the pot w/ lid 30min at 450F. Lid on 30 min, lid off 15 min more.',
+    );
+    const kinds = steps.map(({ kind }) => kind);
+    expect(kinds).toEqual(['mix', 'rise', 'shape', 'second-rise', 'cook']);
+    expect(steps.at(-1)!.minutes).toEqual([45, 45]);
+    expect(heat?.low).toBeCloseTo(fromFahrenheit(450), 6);
+  });
+
+  it('counts rolls that are cut from a roll, and does not take the sheet for their thickness', () => {
+    const found = read(
+      'Cinnamon rolls\n500 g bread flour\n300 g milk\n7 g instant yeast\n\nMix. Let rise 1 hour. Roll out 1/4 inch thick. Spread butter. Roll up and slice into 12. Let rise 30 min. Bake 375 F 25 minutes.',
+    );
+    expect(found.recipe!.division).toMatchObject([{ shape: 'roll', count: 12 }]);
+    expect(found.recipe!.portions).toBe(12);
+    expect(found.recipe!.target.thickness).toBeUndefined();
+  });
+
+  it('drops no work for the coals that stand behind it', () => {
+    const { steps } = read(
+      'Biscuits\n2 cups flour\n3/4 cup milk\n1 tbsp baking powder\n\nmix, drop by spoonfuls on paper in the oven; hot lid (20 briquettes), 8 underneath. done in ~15m when golden.',
+    );
+    const said = steps.map(({ say }) => say).join(' ');
+    expect(said).toMatch(/drop by spoonfuls/);
+    expect(steps.find(({ kind }) => kind === 'cook')?.minutes).toEqual([15, 15]);
+  });
+});
+
 describe('recipes in many hands', () => {
   it('are at least 25', () => expect(rows.length).toBeGreaterThanOrEqual(25));
 

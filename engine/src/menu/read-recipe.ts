@@ -169,14 +169,23 @@ const MOST_TITLE = 100;
 
 function titleOf(text: string, pieces: readonly TextPiece[]): string {
   const piece = pieces.find(({ role }) => role === 'title');
-  const line = piece === undefined ? '' : text.slice(piece.span.from, piece.span.to);
+  const line =
+    piece === undefined
+      ? (HEADED.exec(text)?.[1] ?? '')
+      : text.slice(piece.span.from, piece.span.to);
   const bare = line
+    .replace(/ \| [^\n]*\s*$/u, '')
+    .replace(/[*_]{2,}/gu, ' ')
     .replace(/[\s#*_:]+$/u, '')
     .replace(/^[\s#*_>-]+/u, '')
     .replace(/\s+/gu, ' ')
-    .replace(/[\s,(–-]+(?:serves|makes|feeds|for) \d[^)]{0,30}\)?$/iu, '');
+    .replace(/[\s,(–—-]+(?:serves|makes|feeds|for) (?:\d|an? dozen)[^)]{0,30}\)?$/iu, '')
+    .replace(/[\s–—-]+$/u, '');
   return bare === '' ? 'Pasted recipe' : bare.slice(0, MOST_TITLE);
 }
+
+/** "Pot roast for 8: get a 4 lb roast": a title and a yield before the first food. */
+const HEADED = /^\W*([\p{L} '’-]{3,40}) (?:for|serves|feeds) \d{1,2}:/iu;
 
 const workText = (text: string, pieces: readonly TextPiece[]) =>
   pieces
@@ -187,8 +196,10 @@ const workText = (text: string, pieces: readonly TextPiece[]) =>
 /** How much, how hot, how big an oven: the first place that says so. */
 function factsOf(text: string, pieces: readonly TextPiece[], manner: Manner) {
   const told = pieces.filter(({ role }) => role !== 'ingredient' && role !== 'blank');
-  const yields = told.flatMap(({ span, role }) => {
-    const found = role === 'note' ? undefined : yieldIn(text.slice(span.from, span.to), span.from);
+  const yields = pieces.flatMap(({ span, role }) => {
+    const line = text.slice(span.from, span.to);
+    const isNone = role === 'note' || (role === 'ingredient' && !HEADED.test(line));
+    const found = isNone ? undefined : yieldIn(line, span.from);
     return found === undefined ? [] : [found];
   });
   const heats = told.flatMap(

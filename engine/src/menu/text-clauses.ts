@@ -16,7 +16,7 @@ const WAIT_BEGINS =
   /^(?:(?:let|leave|allow|set|put)\b.{0,40}?\b(?:rests?|rise|proofs?|proved?|stand|sit|double|cool|soak|ferment|aside|by the fire|in a warm place)\b|(?:the |a |its )?(?:first|second|final|bulk|last) (?:rise|proof|proving|ferment(?:ation)?)\b|(?:rise|prove|proof|ferment|rest|stand|soak|chill|cool)(?: again| it| them)?(?: (?:for|until|till|about|in|at|by|overnight|\d|an?|one|two|half|another|covered)\b|$|[,.]))/iu;
 const SHAPE_BEGINS =
   /^(?:shape|form|divide|mould|mold|roll (?:it |them |the dough )?(?:out|into)|make (?:it |them )?into|cut (?:it |the dough )?into)\b/iu;
-const COOK_BEGINS = /^(?:bake|simmer|roast)\b(?! (?:sheet|powder|soda|pan))/iu;
+const COOK_BEGINS = /^(?:bake|simmer|roast|done in)\b(?! (?:sheet|powder|soda|pan))/iu;
 /** "Cover and let rise" is one piece of work, and so is "watch and let rest". */
 const NO_WORK_YET = /^\s*(?:and |then )?(?:cover|watch|check|wait)\b/iu;
 const LASTS = /\d|\bhour|\bminute|\bovernight|\bdoubled?\b/iu;

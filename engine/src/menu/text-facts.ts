@@ -68,12 +68,12 @@ function firstAnswer<Answer>(
 // --- Yield ------------------------------------------------------------------------------------------
 
 const YIELD =
-  /\b(?:makes|make|yields?|gives|serves|serving|servings|feeds|portions|enough for|for)\b ?:? ?/giu;
+  /\b(?:makes|make|yields?|gives|serves|serving|servings|feeds|portions|enough for|for|(?:shape|form|divide)(?: it| them| dough| the dough)? into|roll(?: it| them| the dough)? up(?: tightly)?,? (?:and |then )?(?:slice|cut)(?: it)? into)\b ?:? ?/giu;
 const COUNTED =
   /\b(?=[\d\p{L}])(?=[^ ]{1,12} ?(?:-|–|to)? ?[^ ]{0,12} ?(?:servings?|portions?|helpings?)\b)/giu;
 const YIELD_SKIP = /(?:about |approximately |approx\.? |around |up to |a )?/iuy;
 const EATERS =
-  /,? ?(?:hungry |ordinary |big |good |large |small )?(?:people|persons?|servings?|portions?|helpings?|hands|mouths|eaters|scouts|adults|folks?|hikers|riders|campers|cowboys|raciones)\b/iuy;
+  /,? ?(?:hungry |ordinary |big |good |large |small )?(?:people|persons?|servings?|portions?|helpings?|hands|mouths|eaters|scouts|adults|folks?|hikers|riders|campers|cowboys|raciones|wedges|slices|squares)\b/iuy;
 const PIECES =
   /,? ?(?:\d{1,2}(?: ?-? ?(?:inch|in\.?|cm|")|["”″])? ?)?(?:large |small |good |big |medium |round |flat |thick |soft |drop |dinner |camp ){0,2}(biscuits?|scones?|rolls?|buns?|loaf|loaves|rounds?|flat ?breads?|bannocks?|cakes?)\b/iuy;
 
@@ -105,8 +105,16 @@ function yieldBehind(text: string, found: RegExpExecArray, from: number): YieldR
     const to = range.to + (eaters?.[0].length ?? 0);
     return { span: span(to), portions: [range.low, range.high] };
   }
+  const isForMany = range.low <= MOST_FOR && /^:(?= )/u.test(text.slice(range.to));
+  if (word.startsWith('for') && isForMany) {
+    return { span: span(range.to), portions: [range.low, range.high] }; // "Pot roast for 8: ..."
+  }
   if (word.startsWith('for') || word.startsWith('enough')) return undefined;
   const pieces = matchAt(PIECES, text, range.to);
+  if (!pieces && (range.isDozen || word.startsWith('roll'))) {
+    const shape = word.startsWith('roll') ? 'roll' : 'biscuit';
+    return { span: span(range.to), pieces: { count: range.low, shape } };
+  }
   if (!pieces) return undefined;
   const shape = SHAPES[pieces[1]!.slice(0, 3).toLowerCase()] ?? 'round';
   const count = Math.round((range.low + range.high) / 2);
@@ -126,8 +134,25 @@ function servingsAt(text: string, at: number, from: number): YieldRead | undefin
 
 const LINK = / ?(?:-|–|—|to|or) ?/iuy;
 const MOST_COUNT = 2000;
+const MOST_FOR = 60;
+/** "Makes a dozen": the "a" is skipped before. */
+const DOZEN = /(?:(\d|two|three|four) )?dozen\b/iuy;
+const DOZENS: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4 };
 
-function countRange(text: string, at: number) {
+interface CountRange {
+  readonly low: number;
+  readonly high: number;
+  readonly to: number;
+  readonly isDozen?: true;
+}
+
+function countRange(text: string, at: number): CountRange | undefined {
+  const dozen = matchAt(DOZEN, text, at);
+  if (dozen) {
+    const times = dozen[1] === undefined ? 1 : (DOZENS[dozen[1].toLowerCase()] ?? Number(dozen[1]));
+    const count = 12 * Math.max(1, times);
+    return { low: count, high: count, to: at + dozen[0].length, isDozen: true };
+  }
   const first = numberAt(text, at);
   if (first === undefined || first.value < 1 || MOST_COUNT < first.value) return undefined;
   const link = matchAt(LINK, text, first.to);
@@ -235,7 +260,7 @@ function gasRead(found: RegExpExecArray, from: number): HeatRead | undefined {
 // --- Minutes ----------------------------------------------------------------------------------------
 
 const TIME_UNIT =
-  / ?-? ?(?:(minutes?|mins?\.?)|(hours?|hrs?\.?)|(seconds?|secs?\.?))(?![\p{L}])/iuy;
+  / ?-? ?(?:(minutes?|mins?\.?|(?<!\d{3})m(?!['’]))|(hours?|hrs?\.?|h)|(seconds?|secs?\.?))(?![\p{L}])/iuy;
 const TIME_START =
   /(?<![\p{L}\d.,/])(?=[\d½¼¾⅓⅔]|(?:an?|one|two|three|four|five|six|eight|ten|twelve|half|quarter|thirty|twenty|fifteen|forty|overnight)\b)/giu;
 const TENS: Readonly<Record<string, number>> = { fifteen: 15, twenty: 20, thirty: 30, forty: 40 };

@@ -54,7 +54,7 @@ export function piecesOf(text: string, options: PieceOptions): readonly TextPiec
       pieces.push(pieceOf(text, part, { state, options, index, ...(own ? { own } : {}) }));
     }
   }
-  return pieces.some((piece) => piece.role === 'ingredient') ? pieces : told(text, pieces, options);
+  return told(text, pieces, options);
 }
 
 interface State {
@@ -367,6 +367,10 @@ function isIngredient(line: string, part: Part, state: State, options: PieceOpti
     const isFirst = amount.span.from < 3;
     const isHead = state.section === 'start' && !state.hasTitle && state.ingredients === 0;
     if (isFirst && !isNamed && isHead) return false;
+    const isSaidInFull = !/[\d½¼¾⅓⅔⅛]/u.test(line.slice(amount.span.from, amount.span.to));
+    if (!isFirst && isHead && isSaidInFull && /\([^)]*$/u.test(line.slice(0, amount.span.from))) {
+      return false; // "Soda bread (from the back of an envelope)"
+    }
     if (isFirst)
       return isNamed || !isPieces || (state.section === 'ingredients' && line.length < 60);
     return isNamed && line.length < 90 && search.span.from < 25;

@@ -7,7 +7,7 @@ import { waitsCold } from './cold-wait.ts';
 import { isPot } from './heat-kind.ts';
 import type { RecipeKind, RecipeStep, StepKind } from './recipe.ts';
 import { clauseSaid, clausesOf } from './text-clauses.ts';
-import { heatIn, minutesIn, thicknessIn, yieldIn } from './text-facts.ts';
+import { heatIn, type MinutesRead, minutesIn, thicknessIn, yieldIn } from './text-facts.ts';
 import type { TextPiece } from './text-lines.ts';
 import { coalsIn } from './text-oven.ts';
 import { workIn } from './text-words.ts';
@@ -40,7 +40,7 @@ export function stepsRead(
 function stepOf(text: string, span: Span, kind: RecipeKind): readonly StepRead[] {
   const say = clauseSaid(text.slice(span.from, span.to));
   if (say.replace(/[\W_]+/gu, '').length < 3) return [];
-  const time = minutesIn(say);
+  const time = withMore(say, minutesIn(say));
   if (yieldIn(say) !== undefined && workIn(say) === undefined) return [];
   const found = kindOfStep(say, kind);
   if (found === 'heat') return [];
@@ -51,6 +51,14 @@ function stepOf(text: string, span: Span, kind: RecipeKind): readonly StepRead[]
     ...(time === undefined ? {} : { minutes: [time.low, time.high] as const }),
   };
   return found === 'fold' ? folds(step) : [step];
+}
+
+/** "Lid on 30 min, lid off 15 min more": both. */
+function withMore(say: string, first: MinutesRead | undefined) {
+  const more = first && /\b(\d{1,2}) ?-?min(?:ute)?s? (?:more|longer)\b/iu.exec(say);
+  if (!first || !more || more.index < first.span.to) return first;
+  const add = Number(more[1]);
+  return { low: minutes(first.low + add), high: minutes(first.high + add) };
 }
 
 const TIMES = /\b(\d|two|three|four|five|six) times\b[^.]{0,30}?\b(\d{1,3}) ?-?min(?:ute)?s?\b/iu;
@@ -80,6 +88,8 @@ const PHRASES: readonly (readonly [RegExp, StepKind])[] = [
     'rise',
   ],
   [/\b(?:bake|simmer|roast|stew|boil gently|braise)\b(?! (?:sheet|powder|soda|pan))/iu, 'cook'],
+  [/^done in\b[^.]*\d/iu, 'cook'],
+  [/^lid (?:on|off)\b[^.]*\d ?-?(?:min|m\b|h)/iu, 'cook'],
   [
     /\b(?:brown|sear|fry|saut[eé])\b(?!ed|ing| sugar)[^.]{0,40}\b(?:beef|meat|bacon|onion|pork|sausage|chicken|all sides|it|them)\b/iu,
     'brown',
@@ -96,7 +106,7 @@ const PHRASES: readonly (readonly [RegExp, StepKind])[] = [
     'shape',
   ],
   [
-    /\b(?:put|place|set|pour|lay|arrange|spread|spoon|drop|dump|turn|tip|scrape)\b[^.]{0,70}\b(?:in|into|on|over)\b[^.]{0,20}\b(?:oven|pot|pan|skillet|kettle)\b/iu,
+    /\b(?:put|place|set|pour|lay|arrange|spread|spoon|drop|dump|turn|tip|scrape)\b[^.]{0,70}\b(?:in|into|on|over)\b[^.]{0,28}\b(?:oven|pot|pan|skillet|kettle)\b/iu,
     'load',
   ],
   [
@@ -109,13 +119,29 @@ function kindOfStep(say: string, recipe: RecipeKind): StepKind | 'heat' {
   const phrase = PHRASES.find(([pattern]) => pattern.test(say));
   const work = workIn(say)?.kind;
   if (work === 'heat' && phrase?.[1] !== 'cook') return 'heat';
-  const isCoals = coalsIn(say) !== undefined && phrase?.[1] !== 'cook';
+  if (HEATS_POT.test(say)) return 'heat';
+  const isCoals = coalsIn(say) !== undefined && phrase?.[1] !== 'cook' && !WORKS_FIRST.test(say);
   const isTimed = minutesIn(say) !== undefined;
   if (isCoals && !isTimed) return 'heat';
   const isFire = phrase === undefined && (isCoals || heatIn(say, 'us') !== undefined) && isTimed;
   const isChilled = phrase === undefined && isTimed && waitsCold(say);
-  const kind = isFire ? 'cook' : isChilled ? 'rest' : (phrase?.[1] ?? work ?? 'prepare');
+  const found = isFire ? 'cook' : isChilled ? 'rest' : (phrase?.[1] ?? work ?? 'prepare');
+  const isRise = recipe === 'yeast-bread' && found === 'rest' && isLongStand(say);
+  const kind = isRise ? 'rise' : found;
   return kind === 'shape' && isPot({ kind: recipe, method: '' }) ? 'prepare' : kind;
+}
+
+/** "Heat the pot w/ lid 30 min at 450 F" is the coals' business. */
+const HEATS_POT =
+  /^(?:pre-?)?heat (?:up )?(?:the |your |a )?(?:pot|oven|lid|kettle|camp|dutch|iron)\b/iu;
+/** "Mix, drop by spoonfuls; hot lid (20 coals)": the work is not lost for the coals behind it. */
+const WORKS_FIRST =
+  /^(?:mix|stir|add|pour|drop|pat|roll|shape|knead|combine|spoon|spread|grease)\b/iu;
+
+/** "Leave 12-18 h on the counter": a yeast dough that stands for hours rises. */
+function isLongStand(say: string): boolean {
+  const time = minutesIn(say);
+  return time !== undefined && 60 <= time.low && /\b(?:leave|stand|sit)\b/iu.test(say);
 }
 
 // --- In their places ----------------------------------------------------------------------------------
@@ -210,7 +236,10 @@ export function stepsFor(read: readonly StepRead[], kind: RecipeKind): StepsMade
   const steps: RecipeStep[] = [];
   for (const step of whole.slice(0, MOST_STEPS)) steps.push(stepFor(step, kind, steps));
   const cook = read.find((step) => step.kind === 'cook')?.minutes;
-  const thick = read.map((step) => thicknessIn(step.say)).find((each) => each !== undefined);
+  const isRolledUp = read.some((step) => ROLLED_UP.test(step.say));
+  const thick = isRolledUp
+    ? undefined
+    : read.map((step) => thicknessIn(step.say)).find((each) => each !== undefined);
   return {
     steps,
     added: whole.filter((step: Ordered) => step.isAdded === true).map((step) => step.kind),
@@ -218,6 +247,9 @@ export function stepsFor(read: readonly StepRead[], kind: RecipeKind): StepsMade
     ...(thick === undefined ? {} : { thickness: thick }),
   };
 }
+
+/** Rolled out thin and rolled up again: the sheet's thickness is not that of what is baked. */
+const ROLLED_UP = /\broll(?:ed)? (?:it |them |the dough |tightly )?up\b|\bjelly[- ]roll\b/iu;
 
 const OVEN_WORK: ReadonlySet<StepKind> = new Set([
   'load',

@@ -92,7 +92,10 @@ function isBehind({ amount, search }: LineRead, from: number): boolean {
 const MOST_TOLD = 40;
 const MOST_TRIES = 120;
 
-/** "Take two cups of flour, a teaspoon of salt": where no list stands, the sentences are one. */
+/**
+ * "Take two cups of flour, a teaspoon of salt": where no list stands, the sentences are one. Beside a
+ * list, "brown it in 2 tbsp of oil" is one more food, unless the list has that food or it is poured away.
+ */
 export function told(
   text: string,
   pieces: readonly TextPiece[],
@@ -100,15 +103,35 @@ export function told(
 ): readonly TextPiece[] {
   let count = 0;
   const tries = { left: MOST_TRIES };
+  const listed = new Set(pieces.flatMap(foodsIn));
+  const hasList = pieces.some(({ role }) => role === 'ingredient');
   return pieces.map((piece) => {
-    const isText = piece.role === 'step' || piece.role === 'unread' || piece.role === 'title';
+    const isText = piece.role === 'step' || (!hasList && TEXTS.has(piece.role));
     if (!isText || MOST_TOLD <= count) return piece;
-    const found = toldIn(text, piece.span, options, tries);
+    const all = toldIn(text, piece.span, options, tries);
+    const found = hasList ? all.filter((each) => isNew(text, each, listed)) : all;
+    for (const { search } of found) if (hasList && search.food) listed.add(search.food.key);
     count += found.length;
     return found.length === 0
       ? piece
       : { ...piece, role: piece.role === 'title' ? 'title' : 'step', told: found };
   });
+}
+
+const TEXTS: ReadonlySet<TextPiece['role']> = new Set(['unread', 'title']);
+
+const foodsIn = ({ line, told: more = [] }: TextPiece): readonly string[] =>
+  [...(line === undefined ? [] : [line]), ...more].flatMap(({ search }) =>
+    [search.food, ...search.also].flatMap((food) => (food === undefined ? [] : [food.key])),
+  );
+
+/** Weighed or measured, in no list, and not soaked in, boiled in or thrown away. */
+function isNew(text: string, { amount, search, weight }: LineRead, listed: ReadonlySet<string>) {
+  const { food } = search;
+  if (amount === undefined || weight === undefined || food === undefined) return false;
+  const before = text.slice(Math.max(0, amount.span.from - 40), amount.span.from);
+  const isPoured = food.part === 'water' || /\b(?:soak|rinse|drain|serve|discard)/iu.test(before);
+  return !isPoured && !listed.has(food.key);
 }
 
 /** Where an amount may begin, or a fat "the size of an egg", or milk "to mix". */
@@ -230,7 +253,7 @@ const isOpen = ({ amount, search }: LineRead, { from }: Span) => {
 /** To the next comma, full stop or "and a", at most a few words on. */
 function clauseAt(raw: string, start: number): number {
   const next =
-    /[,;:()]|\.(?= |$)| and (?=(?:an? |one |two |three |four |half |enough |some |[\d½¼¾⅓⅔⅛]))| with (?=an? |\d)| to (?=make|mix|form|taste)/iu.exec(
+    /[,;:()]|(?<!\b(?:t|c|tsp|tbsp|oz|lb|pkg))\.(?= |$)| and (?=(?:an? |one |two |three |four |half |enough |some |[\d½¼¾⅓⅔⅛]))| with (?=an? |\d)| to (?=make|mix|form|taste)/iu.exec(
       raw.slice(start + 2, start + 90),
     );
   return next === null ? Math.min(raw.length, start + 90) : start + 2 + next.index;

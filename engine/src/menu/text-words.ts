@@ -86,7 +86,7 @@ const VERBS: Readonly<Record<StepKind | 'heat', string>> = {
   fold: 'fold stretch punch knock deflate',
   rise: 'rise proof prove raise ferment double',
   shape:
-    'shape form roll pat divide drop spoon flatten press cut-out stamp braid twist spread turn-out pinch ball slash score prick dock brush top scatter layer',
+    'shape form roll pat divide drop spoon flatten press cut-out stamp braid twist spread turn-out pinch ball slash score prick dock brush glaze top scatter layer',
   'second-rise': '',
   load: 'place set lay arrange transfer return lower position',
   brown: 'brown sear fry saute sauté sweat render',
@@ -113,7 +113,7 @@ const OPENERS: ReadonlySet<string> = new Set(
   (
     'then next first now finally meanwhile in on to with when once after while until using gradually slowly ' +
     'gently carefully lightly quickly thoroughly well and again just before as if it the at for from ' +
-    'a an by you your cover repeat check continue reduce step dip give shake begin watch test turn ' +
+    'evening morning night day a an by you your cover repeat check continue reduce step dip give shake begin watch test turn ' +
     'dough bread mixture biscuits everything all both'
   ).split(' '),
 );
@@ -143,7 +143,7 @@ const FOODS_TOO: ReadonlySet<string> = new Set([
   'double',
 ]);
 const DONE_TO: ReadonlySet<string> = new Set(
-  'the a an your it them each well together lightly generously both butter lard shortening in with until all'.split(
+  'the a an your it them each well together lightly generously both butter fat lard shortening in with until all'.split(
     ' ',
   ),
 );
