@@ -69,10 +69,18 @@ export function searchPlan(problem: Problem, wish: SearchWish): Found {
   const first = firstOnTime(search);
   if ('plan' in first) return foundFrom(search, improved(search, first));
   const quick = shown ?? quickly(search);
-  const onTime = onTimeAfterAll(search, quick);
-  if (onTime !== undefined) return foundFrom(search, improved(search, onTime));
-  const late = leastLate(search, first.order);
-  return foundFrom(search, improved(search, quick.cost < late.cost ? quick : late));
+  return foundFrom(search, improved(search, afterAll(search, quick, first.order)));
+}
+
+/** On time by learning, which is quick where there is little to learn; else the least late. */
+function afterAll(search: Search, quick: Trial, order: readonly number[]): Trial {
+  const isSmall = search.problem.tasks.length <= LEARNING.small;
+  const soon = isSmall ? onTimeAfterAll(search, quick) : undefined;
+  if (soon !== undefined) return soon;
+  const late = leastLate(search, order);
+  const least = quick.cost < late.cost ? quick : late;
+  if (isSmall || least.plan.lateBy.every((minutes) => minutes === 0)) return least;
+  return onTimeAfterAll(search, least) ?? least;
 }
 
 /** Found by learning where no order came out on time; only where there is work enough for it. */
@@ -206,7 +214,15 @@ function tryOnTime(search: Search, wish: DecodeWish): Trial | Missed {
  * Large steps get their share first. A placing takes about as long as so many bounds raised.
  * @tuned on drawn meals, seeds 1 to 20; the shares by what is left of the gap after a second
  */
-const LEARNING = { from: 600, steps: 0.15, workEach: 60, onTime: 0.5 };
+const LEARNING = {
+  from: 600,
+  /** Tasks; more are learned from slowly, so that large steps get more there. */
+  small: 120,
+  steps: 0.08,
+  stepsOfMany: 0.4,
+  workEach: 60,
+  onTime: 0.5,
+};
 
 /** Better in waiting, hand-overs and the like; never later. What is broken stays as it is. */
 function improved(search: Search, first: Trial): Trial {
@@ -217,7 +233,8 @@ function improved(search: Search, first: Trial): Trial {
   if (first.plan.broken.length > 0 || wish.decodes < 2) return first;
   const placings = (wish.decodes - 1) * Math.max(1, problem.groups.length);
   if (placings < LEARNING.from) return byLargeSteps(search, first, placings);
-  const steps = Math.floor(LEARNING.steps * placings);
+  const isSmall = problem.tasks.length <= LEARNING.small;
+  const steps = Math.floor((isSmall ? LEARNING.steps : LEARNING.stepsOfMany) * placings);
   return byLearning(search, byLargeSteps(search, first, steps), placings - steps);
 }
 
@@ -265,10 +282,11 @@ function leastLate(search: Search, order: readonly number[]): Trial {
   const others = firstOrders(problem, nets).map((each) => ({ order: each, offsets }));
   let best = allALittleLate(search, order) ?? tryLate(search, { order, offsets })!;
   let latest: Trial | undefined = best;
-  const allowed = Math.max(LATE_PLACINGS, search.wish.decodes * problem.groups.length);
+  const share = LATE_SHARE * search.wish.decodes * problem.groups.length;
+  const allowed = Math.max(LATE_PLACINGS, share);
   const budget = search.attempts + allowed;
   for (let turn = 0; turn < Math.max(search.wish.decodes, SQUEAKS_LEAST); turn += 1) {
-    if (search.attempts >= budget) break;
+    if (search.attempts >= budget || search.wish.isStopped?.() === true) break;
     const squeaks: DecodeWish | undefined =
       turn < SQUEAKS_MOST && latest !== undefined && latest.squeaky.length > 0
         ? { ...latest.wish, order: withFirst(latest.wish.order, latest.squeaky) }
@@ -323,6 +341,8 @@ function withinLateness(
 
 /** Placings spent on looking for something less late. @tuned so that a late meal stays in its time */
 const LATE_PLACINGS = 600;
+/** Of all work, where there is much: the rest goes into making the least late one better. */
+const LATE_SHARE = 0.3;
 /** Whole plans tried even when few decodes are allowed; squeaks may go round in circles. */
 const SQUEAKS_LEAST = 4;
 const SQUEAKS_MOST = 6;

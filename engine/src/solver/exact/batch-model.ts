@@ -40,6 +40,14 @@ export function batchModels(
     prover.clauses.add([atLeast(isMade, 1), atMost(next.isMade, 0)]);
   });
   keepHolders(prover, problem, store, batches);
+  const wanted = store.uses.reduce(
+    (sum, { task, amount }) => sum + (wish.starts[task] === undefined ? 0 : amount),
+    0,
+  );
+  // Fewer can not hold it all; sums by themselves see that late.
+  for (const { isMade } of batches.slice(0, Math.ceil(wanted / store.size))) {
+    prover.clauses.add([atLeast(isMade, 1)]);
+  }
   store.uses.forEach((use, index) => {
     if (wish.starts[use.task] === undefined) return;
     const own = batches.map(({ shares }) => shares.find((each) => each.use === index)!.amount);

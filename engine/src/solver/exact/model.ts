@@ -29,6 +29,8 @@ export interface Model {
   /** By store. */
   readonly batches: readonly (readonly BatchModel[])[];
   readonly terms: readonly Term[];
+  /** Two plans that do not cost the same are at least so far apart. */
+  readonly step: number;
   readonly follows: Follows;
 }
 
@@ -68,10 +70,14 @@ export function modelOf(
     ({ weight }) => weight > 0,
   );
   prover.cost = prover.sums.add(terms, MUCH, undefined, true);
-  return { ...parts, terms, follows: { first: made.first, teams: teams.flags } };
+  const step = Math.max(1, terms.map(({ weight }) => weight).reduce(commonDivisor, 0));
+  return { ...parts, terms, step, follows: { first: made.first, teams: teams.flags } };
 }
 
-type Parts = Omit<Model, 'terms' | 'follows'>;
+const commonDivisor = (one: number, other: number): number =>
+  other === 0 ? one : commonDivisor(other, one % other);
+
+type Parts = Omit<Model, 'terms' | 'step' | 'follows'>;
 
 const MUCH = 1_000_000_000;
 

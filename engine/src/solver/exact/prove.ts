@@ -44,7 +44,7 @@ export function proveBest(problem: Problem, from: Plan, wish: ProveWish): Proven
   const model = modelOf(problem, from, TUNED.spare);
   const { prover } = model;
   prover.begin();
-  prover.lessThan(likePlan(model, from));
+  prover.atMost(likePlan(model, from) - model.step);
   const groups = groupsIn(model);
   for (let round = 0; prover.work < wish.work && wish.isStopped?.() !== true; round += 1) {
     const isHeld = groups.length > TUNED.few && wish.random() < TUNED.often;
@@ -56,7 +56,7 @@ export function proveBest(problem: Problem, from: Plan, wish: ProveWish): Proven
     if (outcome !== 'found') continue;
     wish.onFound(planIn(model, from));
     likeFound(model);
-    prover.lessThan(costIn(model));
+    prover.atMost(costIn(model) - model.step);
   }
   return { isProven: false, work: prover.work };
 }

@@ -48,11 +48,11 @@ export class Prover {
     this.#forgetCalls();
   }
 
-  /** From now on only what costs less. */
-  lessThan(cost: number): void {
+  /** From now on only what costs no more. */
+  atMost(cost: number): void {
     if (this.cost === undefined) return;
     this.field.backTo(0);
-    this.sums.tighten(this.cost, cost - 1);
+    this.sums.tighten(this.cost, cost);
     if (!this.#isLost && !this.#propagate()) this.#isLost = true;
   }
 

@@ -60,6 +60,7 @@ export class Sums {
     const sum = this.all[place]!;
     const { bound } = this.#field;
     const { sides, weights, where } = sum;
+    if (where !== undefined && -bound[where.side ^ 1]! < where.least) return true;
     const slack = sum.most - this.#weightOf(sum);
     const holds = where === undefined || bound[where.side]! >= where.least;
     if (slack < 0) return this.#over(sum, slack);
@@ -91,7 +92,6 @@ export class Sums {
     const field = this.#field;
     const spare = -slack - 1;
     const { where } = sum;
-    if (where !== undefined && field.isFalse(where.side, where.least)) return true;
     const reason = this.#reason(sum, { but: -1, spare });
     if (where !== undefined) return field.raise(where.side ^ 1, 1 - where.least, reason);
     return field.clash(NO_SIDE, 0, reason);
