@@ -24,7 +24,7 @@ describe('a night in the cold, as writers tell it (common practice, no source)',
     ],
     ['Mix. Refrigerate overnight. Let rise 2 hours in a warm place.', 600, fromCelsius(4), true],
     ['Mix well. Let it rise in the refrigerator overnight.', 600, fromCelsius(4), true],
-  ] as const)('%s', (work, minutes, place, isFirstRise) => {
+  ] as const)('is read in: %s', (work, minutes, place, isFirstRise) => {
     const wait = waitIn(work)!;
     expect(wait.place).toBeCloseTo(place, 6);
     expect(wait.isFirstRise).toBe(isFirstRise);
@@ -36,5 +36,5 @@ describe('a night in the cold, as writers tell it (common practice, no source)',
     'Mix. Let rise 1 hour.',
     'Mix. Chill 30 minutes. Let rise 1 hour.',
     'Mix with cold water. Let rise 1 hour.',
-  ])('none: %s', (work) => expect(waitIn(work)).toBeUndefined());
+  ])('is not read in: %s', (work) => expect(waitIn(work)).toBeUndefined());
 });
