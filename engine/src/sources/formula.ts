@@ -41,7 +41,7 @@ export const formulaSources = {
     note: 'No primary work read.',
   },
   olderServiceCards: {
-    title: 'Older cards of a military recipe service: biscuits and corn bread',
+    title: 'Older cards of a military recipe service: biscuits, corn bread, hot rolls, sweet dough',
     by: 'as reproduced',
     grade: 'B',
   },
@@ -64,6 +64,18 @@ export const formulaSources = {
     title: 'Field bread of 1941, a lean bread, a study loaf of 810 g',
     by: 'a news magazine, an encyclopedic article, a baking-model paper',
     grade: 'B',
+  },
+  enrichedBreads: {
+    title: 'Dinner rolls for 250 and an egg bread worked out from a service card',
+    by: 'two cooks, each on a page of their own',
+    grade: 'B',
+    note: 'Weights read on the pages; eggs counted as 50 g each.',
+  },
+  enrichedFromMemory: {
+    title: 'Butter and egg doughs: 20 to 50 % butter, 40 to 50 % egg, 8 to 15 % sugar',
+    by: 'from memory',
+    grade: 'D',
+    note: 'Common practice of bakers.',
   },
   sourdoughFromMemory: {
     title: 'Usual sourdough: 65 to 75 % water, 2 % salt',

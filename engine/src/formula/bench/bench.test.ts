@@ -135,6 +135,39 @@ describe('balance against published formulas', () => {
     }
   });
 
+  it('holds a sweet dough beside enriched breads (olderServiceCards, enrichedBreads), a lean one beside lean', () => {
+    const braid = linesOf({
+      'bread-flour': 500,
+      milk: 200,
+      egg: 150,
+      'butter-unsalted': 75,
+      sugar: 60,
+      salt: 9,
+      'instant-yeast': 7,
+    });
+    const rich = balanceOf(braid, known(braid), 'yeast-bread');
+    expect(rich.kind).toBe('enriched-bread');
+    const apart = rich.figures.filter(({ verdict }) => verdict !== 'inside');
+    // 1.4 % of instant yeast does 1.7 % of active dry; the least that a card has is 2 %: it rises slower.
+    expect(apart.map(({ figure }) => figure)).toEqual(['yeast']);
+    const lean = linesOf({ 'bread-flour': 500, water: 310, salt: 10, 'instant-yeast': 5 });
+    expect(balanceOf(lean, known(lean), 'yeast-bread').kind).toBe('yeast-bread');
+  });
+
+  it('does not call 5 % of fat fatter than any where cards print up to 16 % (olderServiceCards)', () => {
+    const lines = linesOf({
+      'bread-flour': 1500,
+      water: 960,
+      'sunflower-oil': 75,
+      sugar: 60,
+      salt: 28,
+      'instant-yeast': 10,
+    });
+    const { figures, kind } = balanceOf(lines, known(lines), 'yeast-bread');
+    expect(kind).toBe('enriched-bread');
+    expect(figures.find(({ figure }) => figure === 'fat')?.verdict).toBe('inside');
+  });
+
   it('shows the formulas one by one, with the source of each, where they disagree', () => {
     const lines = linesOf({
       'all-purpose-flour': 500,

@@ -3,18 +3,25 @@
 // and what one calls a biscuit another would not; so every row is shown, and the span of them all.
 
 import table from '../../../data/published-formulas.json' with { type: 'json' };
+import { richnessFor } from '../../menu/enriched.ts';
 import type { RecipeKind } from '../../menu/recipe.ts';
 import { isRefusal } from '../../notice/notice.ts';
 import type { WeighedIngredient } from '../dough.ts';
 import { characterOf, type DoughCharacter, type FigureName } from './character.ts';
 import { lineOf } from './line.ts';
 
-/** What a recipe is held beside: quick breads part by what raises them. */
-export type FormulaKind = 'biscuit' | 'corn-bread' | 'soda-bread' | 'fire-bread' | 'yeast-bread';
+/** What a recipe is held beside: quick breads part by what raises them, yeast breads by fat and sugar. */
+export type FormulaKind =
+  | 'biscuit'
+  | 'corn-bread'
+  | 'soda-bread'
+  | 'fire-bread'
+  | 'yeast-bread'
+  | 'enriched-bread';
 
 export interface PublishedFormula {
   readonly name: string;
-  readonly kind: FormulaKind;
+  readonly kinds: readonly FormulaKind[];
   readonly source: string;
   readonly grade: string;
   /** Its dry and its wet end; the same one twice where it has no span. */
@@ -25,7 +32,7 @@ export interface PublishedFormula {
 
 interface Row {
   readonly name: string;
-  readonly kind: string;
+  readonly kind: string | readonly string[];
   readonly source: string;
   readonly grade: string;
   readonly amounts: Readonly<Record<string, number | readonly number[]>>;
@@ -36,19 +43,23 @@ export function formulaKindOf(
   kind: RecipeKind,
   { figures }: Pick<DoughCharacter, 'figures'>,
 ): FormulaKind | undefined {
-  if (kind === 'biscuit' || kind === 'corn-bread' || kind === 'yeast-bread') return kind;
+  if (kind === 'yeast-bread') {
+    const isLean = richnessFor(figures.fat.share + figures.sugar.share) === 'lean';
+    return isLean ? 'yeast-bread' : 'enriched-bread';
+  }
+  if (kind === 'biscuit' || kind === 'corn-bread') return kind;
   if (kind !== 'quick-bread') return undefined;
   return 0 < figures.soda.share && figures.powder.share === 0 ? 'soda-bread' : 'fire-bread';
 }
 
 export const publishedFor = (kind: FormulaKind): readonly PublishedFormula[] =>
-  published.filter((each) => each.kind === kind);
+  published.filter(({ kinds }) => kinds.includes(kind));
 
 function publishedFromRow(row: Row): PublishedFormula {
   const ends = [endOf(row, 0), endOf(row, 1)] as const;
   return {
     name: row.name,
-    kind: row.kind as FormulaKind,
+    kinds: [row.kind].flat() as readonly FormulaKind[],
     source: row.source,
     grade: row.grade,
     ends,

@@ -3,23 +3,24 @@
 import type { Balance, BalancedFigure, Remedy } from '../../../formula/bench/balance.ts';
 import type { FigureName } from '../../../formula/bench/character.ts';
 import { withGrams } from '../../../formula/bench/line.ts';
+import type { FormulaKind } from '../../../formula/bench/published.ts';
 import type { Block } from '../../document.ts';
 import { noticeText } from '../../notice-text.ts';
 import type { Say } from '../../say.ts';
 import { listed, sentenceCase } from '../phrases.ts';
-import { gramsText, shareText } from './figures-part.ts';
+import { gramsText, kindWords, shareText } from './figures-part.ts';
 
 /** Nothing where no published formula stands for it. */
 export function adviceBlocks({ figures, kind }: Balance, say: Say): readonly Block[] {
   if (kind === undefined) return [];
   const apart = figures.filter(({ verdict }) => verdict !== 'inside');
   if (apart.length === 0) {
-    const text = 'All of it lies where published formulas of its kind lie: nothing to change.';
+    const text = `All of it lies where published ${kindWords[kind]} lie: nothing to change.`;
     return [{ type: 'paragraph', parts: [{ text }] }];
   }
   return [
     { type: 'heading', text: 'What a baker would look at' },
-    { type: 'list', items: apart.map((each) => adviceText(each, say)), tick: false },
+    { type: 'list', items: apart.map((each) => adviceText(each, kind, say)), tick: false },
   ];
 }
 
@@ -41,20 +42,24 @@ const TASTE: readonly FigureName[] = ['salt', 'sugar'];
 const SLIP_TIMES = 2;
 const LEAST_SLIP = 0.03;
 
-function adviceText(balanced: BalancedFigure, say: Say): string {
+function adviceText(balanced: BalancedFigure, kind: FormulaKind, say: Say): string {
   const { figure, verdict, value, least, most, published, remedies, effect } = balanced;
   const isBelow = value.share < least;
   const word = APART[figure][isBelow ? 0 : 1];
   const end = shareText(isBelow ? least : most);
-  const than = published.length === 1 ? 'the one published' : 'any published';
+  const than =
+    published.length === 1
+      ? `the one published among ${kindWords[kind]}`
+      : `any of the published ${kindWords[kind]}`;
   const unsure =
     verdict === 'unsure' ? ' By cups that is no certain thing: weigh before you change it.' : '';
   const isSlip = LEAST_SLIP < value.share && SLIP_TIMES * most < value.share;
   const slip = isSlip ? ' Look for a slipped spoon or a wrong unit.' : '';
   const taste = TASTE.includes(figure) && !isSlip ? ' That is a matter of taste.' : '';
+  const slow = figure === 'yeast' && isBelow ? ' It only rises slower.' : '';
   const said = effect === undefined ? '' : ` ${noticeText(effect, say)}`;
   return (
-    `${sentenceCase(word)} than ${than}: ${shareText(value.share)}, not ${end}.${taste}${slip}${unsure} ` +
+    `${sentenceCase(word)} than ${than}: ${shareText(value.share)}, not ${end}.${taste}${slow}${slip}${unsure} ` +
     `${remedyText(remedies, end)}${said}`
   );
 }

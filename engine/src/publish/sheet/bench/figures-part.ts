@@ -8,6 +8,7 @@ import {
   type FigureName,
   figureNames,
 } from '../../../formula/bench/character.ts';
+import type { FormulaKind } from '../../../formula/bench/published.ts';
 import type { Block, FactRow } from '../../document.ts';
 import type { Say } from '../../say.ts';
 import { decimal, NO_BREAK } from '../../speak-number.ts';
@@ -32,11 +33,26 @@ const thicknessWords: Readonly<Record<DoughThickness, string>> = {
   'stiff-dough': 'a stiff dough',
 };
 
-const feelWords = {
-  slack: 'Slack for its kind: wetter than any published one.',
-  right: 'Right for its kind.',
-  stiff: 'Stiff for its kind: drier than any published one.',
-} as const;
+/** What it was held beside, so that nobody takes a sweet dough for a bad lean one. */
+export const kindWords: Readonly<Record<FormulaKind, string>> = {
+  biscuit: 'biscuits',
+  'corn-bread': 'corn breads',
+  'soda-bread': 'soda breads',
+  'fire-bread': 'fire breads',
+  'yeast-bread': 'lean yeast breads',
+  'enriched-bread': 'enriched yeast breads',
+};
+
+/** Never "right" over a list of what is apart: then only its water is. */
+function feelText({ feel, kind, figures }: Balance): string {
+  if (kind === undefined || feel === undefined) return '';
+  const published = `published ${kindWords[kind]}`;
+  if (feel === 'slack') return ` Slack: wetter than any of the ${published}.`;
+  if (feel === 'stiff') return ` Stiff: drier than any of the ${published}.`;
+  return figures.every(({ verdict }) => verdict === 'inside')
+    ? ` As ${published} are.`
+    : ` As wet as ${published}; what else is apart stands below.`;
+}
 
 /** A percentage of flour, to a tenth. */
 export const shareText = (share: number) => `${decimal(100 * share, 1)}${NO_BREAK}%`;
@@ -50,17 +66,16 @@ export const weighedText = (mass: number, measure: string) =>
   measure === '' || /^[\d.]+ g$/.test(measure) ? gramsText(mass) : `${gramsText(mass)}, ${measure}`;
 
 /** What it is in one sentence: thickness, what cups may make of it, and how it is for its kind. */
-export function feelBlock({ thickness, mayBe }: DoughCharacter, { feel, kind }: Balance): Block {
+export function feelBlock({ thickness, mayBe }: DoughCharacter, balance: Balance): Block {
   const other =
     mayBe.length === 0
       ? ''
       : ` Measured by cups it may turn out as ${listed(mayBe.map((each) => thicknessWords[each]))}.`;
-  const beside = kind === undefined || feel === undefined ? '' : ` ${feelWords[feel]}`;
   return {
     type: 'lead',
     parts: [
       { text: `${sentenceCase(thicknessWords[thickness])}.`, strong: true },
-      { text: `${beside}${other}` },
+      { text: `${feelText(balance)}${other}` },
     ],
   };
 }
@@ -140,4 +155,6 @@ function publishedBlocks({ figures, kind }: Balance): readonly Block[] {
 }
 
 const spanText = (least: number, most: number) =>
-  most - least < 0.0005 ? shareText(least) : `${shareText(least)} to ${shareText(most)}`;
+  shareText(least) === shareText(most)
+    ? shareText(least)
+    : `${shareText(least)} to ${shareText(most)}`;
