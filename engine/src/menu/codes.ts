@@ -33,6 +33,11 @@ export const menuCodes = {
     when: 'No portions are left: no mouths, a share of nothing, or nobody who may eat it.',
     next: 'Say how many portions, or who takes it.',
   },
+  MENU_PORTIONS_NEGATIVE: {
+    kind: 'refusal',
+    when: 'The portions of a dish are negative or not a number.',
+    next: 'Write how many portions, or leave them out and they follow the mouths.',
+  },
   MENU_SERVE_PAST: {
     kind: 'refusal',
     when: 'A dish is to be served before now.',
@@ -142,6 +147,16 @@ export const menuCodes = {
     kind: 'notice',
     when: 'Some portions are added and held back.',
     next: 'Keep them for latecomers; common practice, not a measured number.',
+  },
+  MENU_LATECOMERS: {
+    kind: 'notice',
+    when: 'Some mouths come after the serving, and the dish waits well until then.',
+    next: 'Keep their portions apart, covered, hot or cold.',
+  },
+  MENU_LATE_LONGER: {
+    kind: 'notice',
+    when: 'Some mouths come later than the dish waits well.',
+    next: 'Cook their part later, as a dish of its own, or choose a dish that waits.',
   },
   MENU_FOOD_SHORT: {
     kind: 'notice',

@@ -43,7 +43,34 @@ export { isKnownSize, nominalOven } from './nominal-oven.ts';
 export { type PieceSize, piecesThatFit, placePieces } from './packing.ts';
 export { batchMass, dishPieces, recipeMass, shareOfRecipe, writtenPortions } from './pieces.ts';
 // How much
-export { appetiteFactor, mouthsIn, portionsFor } from './portions.ts';
+export {
+  type AppetiteRow,
+  appetiteFactor,
+  appetiteRows,
+  hungerOf,
+  type Latecomers,
+  latecomersIn,
+  mouthsIn,
+} from './mouths/appetites.ts';
+export {
+  boiledVolume,
+  type CookYield,
+  cookYieldOf,
+  rawByGuide,
+  rawForCooked,
+} from './mouths/cooked.ts';
+export {
+  type PortionBeside,
+  type PublishedPortion,
+  publishedBeside,
+} from './mouths/published.ts';
+export {
+  inCups,
+  portionVolume,
+  type ServedWith,
+  servedWith,
+} from './mouths/serving-tools.ts';
+export { portionsFor } from './portions.ts';
 // A recipe pasted as text
 export {
   MOST_TEXT,

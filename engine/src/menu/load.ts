@@ -11,8 +11,10 @@ export interface DishPortions {
   readonly eaters: number;
   /** Ordinary portions, appetites and reserve counted. */
   readonly portions: number;
-  /** Part of `portions` that is held back for latecomers. */
+  /** Part of `portions` that is held back. */
   readonly reserve: number;
+  /** Part of `portions` that is kept for those who come late; the reserve is not in it. */
+  readonly late?: number;
   /** Recipe amounts are multiplied by this. */
   readonly factor: Ratio;
   readonly notices: readonly Notice[];

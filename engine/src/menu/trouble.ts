@@ -7,7 +7,8 @@ import { canStartHot } from './heat-kind.ts';
 import type { Menu, MenuDish } from './menu.ts';
 import { labelsToCheck, unfitFor } from './needs.ts';
 import { dishPieces, recipeMass } from './pieces.ts';
-import { mouthsIn, portionsFor } from './portions.ts';
+import { mouthsIn } from './mouths/appetites.ts';
+import { portionsFor } from './portions.ts';
 import type { Ingredient, Recipe } from './recipe.ts';
 import { titleNotices } from './title-claims.ts';
 
@@ -102,6 +103,10 @@ function amountRefusals(dish: MenuDish, recipe: Recipe, camp: Camp): readonly Re
   if (dish.pieces !== undefined && dishPieces(recipe, dish).length === 0) {
     const conflicts = [`menu.${dish.id}.pieces`, `recipes.${recipe.id}.division`];
     return [refusal('MENU_PIECES_MISSING', conflicts, about, { pieces: dish.pieces.join(', ') })];
+  }
+  if (dish.portions !== undefined && !(0 <= dish.portions)) {
+    const values = { portions: dish.portions };
+    return [refusal('MENU_PORTIONS_NEGATIVE', [`menu.${dish.id}.portions`], about, values)];
   }
   const { portions, factor } = portionsFor(dish, recipe, camp);
   if (!(0 < portions) || !(0 < factor)) {

@@ -59,6 +59,9 @@ export const menuWords: Words = {
     'divided so: say how many pieces it makes, and what each weighs.',
   MENU_NOBODY_EATS: (_values, about, say) =>
     `Nobody is left to eat ${say.dish(about.dish ?? '')}: say how many portions, or who takes it.`,
+  MENU_PORTIONS_NEGATIVE: (values, about, say) =>
+    `${say.dish(about.dish ?? '')}: found ${String(values.portions)} portions, wanted 0 or more. Say ` +
+    'how many, or leave them out and they follow the mouths.',
   MENU_SERVE_PAST: (values, about, say) =>
     `${say.dish(about.dish ?? '')} was to be served at ` +
     `${say.clock(num(values, 'serveAtClockMinutes'))}, and it is ` +
@@ -141,6 +144,13 @@ export const menuWords: Words = {
   MENU_RESERVE: (values, about, say) =>
     `${people(num(values, 'portions'))} of ${say.dish(about.dish ?? '')} are added and held back for ` +
     'latecomers (common practice).',
+  MENU_LATECOMERS: (values, about, say) =>
+    `Keep ${people(num(values, 'portions'))} of ${say.dish(about.dish ?? '')} apart, covered: ` +
+    `${say.count(num(values, 'mouths'))} come ${say.minutes(num(values, 'lateMinutes'))} late.`,
+  MENU_LATE_LONGER: (values, about, say) =>
+    `${say.count(num(values, 'mouths'))} come ${say.minutes(num(values, 'lateMinutes'))} late and ` +
+    `${say.dish(about.dish ?? '')} waits well for ${say.minutes(num(values, 'waitsMinutes'))}: make ` +
+    `their ${people(num(values, 'portions'))} later, or keep them and say that they are not fresh.`,
   MENU_FOOD_SHORT: (values, about, say) =>
     `${say.dish(about.dish ?? '')} is ${people(num(values, 'portions'))}, ` +
     `${say.count(num(values, 'eaters'))} eat it` +
