@@ -39,12 +39,24 @@ const screens: Readonly<Record<string, Visit>> = {
       .first()
       .waitFor();
   },
+  'the dough alone': async (page, address) => {
+    await page.goto(`${address}/dough`);
+    await page.getByLabel('Which bread').selectOption('biscuits');
+  },
+  'what fits': async (page, address) => {
+    await page.goto(`${address}/dough/fits`);
+    await page.getByLabel('What goes in').selectOption('wedges');
+    await page.locator('summary', { hasText: 'More' }).click();
+    await settledSheet(page);
+  },
   'what raises it': async (page, address) => {
     await page.goto(`${address}/dough/leaven`);
+    await page.getByLabel('Which bread').selectOption('biscuits');
     await settledSheet(page);
   },
   'how long it rises': async (page, address) => {
     await page.goto(`${address}/dough/rise`);
+    await page.getByLabel('Which bread').selectOption('rolls');
     await page.getByRole('button', { name: 'It stands somewhere else' }).click();
     await page.getByRole('button', { name: 'Then another place' }).click();
     await page.getByLabel('The flour').fill('frozen');

@@ -1,12 +1,13 @@
 // The frame of every screen, and which screen stands at which address.
 
 import { Link, Route, Switch, useLocation } from 'wouter-preact';
-import { type BreadDoorName, breadDoors } from './bread/doors.ts';
+import { type BreadDoorName, breadDoors, doughTitles } from './bread/doors.ts';
 import { type DoorName, doors } from './fire/doors.ts';
 import { later } from './parts/later.tsx';
 import { Mark } from './parts/Mark.tsx';
 import { NewVersion } from './parts/NewVersion.tsx';
 import { Page } from './parts/Page.tsx';
+import { type Section, sectionOf } from './parts/section.ts';
 import { ReaderProvider } from './reader/ReaderContext.tsx';
 import { ReadingPanel } from './reader/ReadingPanel.tsx';
 import { ShelfProvider } from './storage/ShelfContext.tsx';
@@ -18,6 +19,8 @@ const screen = <Props extends object>(load: Parameters<typeof later<Props>>[0]) 
 // The front door opens without them; the service worker keeps them for offline use all the same.
 const BenchPage = screen(() => import('./bench/BenchPage.tsx'));
 const BreadPage = screen(() => import('./bread/BreadPage.tsx'));
+const DoughPage = screen(() => import('./bread/DoughPage.tsx'));
+const FitsPage = screen(() => import('./bread/FitsPage.tsx'));
 const CampPage = screen(() => import('./camp/CampPage.tsx'));
 const FirePage = screen(() => import('./fire/FirePage.tsx'));
 const PastePage = screen(() => import('./paste/PastePage.tsx'));
@@ -57,11 +60,9 @@ function Screens() {
         <PastePage />
       </Route>
       <Route path="/fire/:door?">
-        {({ door }) => <FirePage door={isDoor(door) ? door : 'what-now'} />}
+        {({ door = 'what-now' }) => (isDoor(door) ? <FirePage door={door} /> : <NothingHere />)}
       </Route>
-      <Route path="/dough/:door?">
-        {({ door }) => <BreadPage door={isBreadDoor(door) ? door : 'leaven'} />}
-      </Route>
+      <Route path="/dough/:door?">{({ door }) => <DoughScreen door={door} />}</Route>
       <Route path="/bench/:shelf/:id/:recipe">
         {({ shelf, id, recipe }) =>
           shelf === 'camp' || shelf === 'demo' ? (
@@ -94,17 +95,28 @@ function Screens() {
   );
 }
 
+function DoughScreen({ door }: { readonly door: string | undefined }) {
+  if (door === undefined) return <DoughPage />;
+  if (door === 'fits') return <FitsPage />;
+  return isBreadDoor(door) ? <BreadPage key={door} door={door} /> : <NoSuchQuestion />;
+}
+
 const isDoor = (door: string | undefined): door is DoorName =>
   (doors as readonly (string | undefined)[]).includes(door);
 
 const isBreadDoor = (door: string | undefined): door is BreadDoorName =>
   (breadDoors as readonly (string | undefined)[]).includes(door);
 
+const SCREENS: readonly (readonly [Section, string, string])[] = [
+  ['tonight', '/', 'Tonight'],
+  ['fire', '/fire', 'Fire'],
+  ['dough', '/dough', 'Dough'],
+  ['camps', '/camps', 'Camps'],
+];
+
 function Masthead() {
   const [path] = useLocation();
-  const isTonight = path === '/';
-  const isFire = path.startsWith('/fire');
-  const isDough = path.startsWith('/dough');
+  const section = sectionOf(path);
   return (
     <header className="masthead-rule">
       <div className="masthead">
@@ -114,34 +126,38 @@ function Masthead() {
         </Link>
         <nav aria-label="Screens">
           <ul>
-            <li>
-              <Link href="/" aria-current={isTonight ? 'page' : undefined}>
-                Tonight
-              </Link>
-            </li>
-            <li>
-              <Link href="/fire" aria-current={isFire ? 'page' : undefined}>
-                Fire
-              </Link>
-            </li>
-            <li>
-              <Link href="/dough" aria-current={isDough ? 'page' : undefined}>
-                Dough
-              </Link>
-            </li>
-            <li>
-              <Link
-                href="/camps"
-                aria-current={isTonight || isFire || isDough ? undefined : 'page'}
-              >
-                Camps
-              </Link>
-            </li>
+            {SCREENS.map(([each, href, name]) => (
+              <li key={each}>
+                <Link href={href} aria-current={currentAt(path, href, section === each)}>
+                  {name}
+                </Link>
+              </li>
+            ))}
           </ul>
         </nav>
         <ReadingPanel />
       </div>
     </header>
+  );
+}
+
+/** The page itself, or a page further in. */
+const currentAt = (path: string, href: string, isIn: boolean) =>
+  isIn ? (path === href ? 'page' : 'true') : undefined;
+
+function NoSuchQuestion() {
+  return (
+    <Page title="No such question about a dough">
+      <p>
+        {Object.entries(doughTitles).map(([door, title]) => (
+          <>
+            <Link href={`/dough/${door}`}>{title}</Link>
+            {' · '}
+          </>
+        ))}
+        <Link href="/dough">the dough alone</Link>.
+      </p>
+    </Page>
   );
 }
 

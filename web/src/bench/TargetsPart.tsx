@@ -20,6 +20,8 @@ const WISHES: readonly (readonly [FigureName, string])[] = [
   ['salt', 'Salt'],
   ['sugar', 'Sugar'],
   ['powder', 'Baking powder'],
+  ['soda', 'Soda'],
+  ['yeast', 'Yeast'],
 ];
 
 /** Undefined where nothing is wished; a held line alone is no wish. */

@@ -3,7 +3,8 @@
 import type { BreadQuestion, BreadSpot, DoughWish } from '../worker/bread-messages.ts';
 
 export interface BreadAnswers {
-  readonly what: BreadQuestion['what'];
+  /** Undefined until one is chosen. */
+  readonly what?: BreadQuestion['what'] | undefined;
   readonly spot: BreadSpot;
   readonly powder: BreadQuestion['powder'];
   readonly dough: DoughWish;
@@ -14,8 +15,7 @@ export interface BreadAnswers {
 /** So many stays of one dough may be told. */
 export const MOST_STAYS = 4;
 
-export const usualAnswers: BreadAnswers = {
-  what: { readyRecipe: 'rolls' },
+const usualAnswers: BreadAnswers = {
   spot: {},
   powder: {},
   dough: { stays: [] },

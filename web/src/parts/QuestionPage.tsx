@@ -33,9 +33,11 @@ interface QuestionPartProps {
   readonly sheet: SheetDocument | undefined;
   readonly isStale: boolean;
   readonly failure?: string | undefined;
+  /** What is still to be said, where nothing can be asked yet. */
+  readonly unasked?: string | undefined;
 }
 
-export const QuestionPart = ({ children, sheet, isStale, failure }: QuestionPartProps) => (
+export const QuestionPart = ({ children, sheet, isStale, failure, unasked }: QuestionPartProps) => (
   <div className="tonight">
     <div className="tonight-choices">
       {children}
@@ -47,7 +49,11 @@ export const QuestionPart = ({ children, sheet, isStale, failure }: QuestionPart
       aria-label="Answer"
       aria-busy={isStale}
     >
-      <Computing isBusy={isStale} failure={failure} />
+      {unasked === undefined ? (
+        <Computing isBusy={isStale} failure={failure} />
+      ) : (
+        <p className="word">{unasked}</p>
+      )}
       {sheet === undefined ? null : <DocumentView document={sheet} level={2} />}
     </section>
   </div>

@@ -1,22 +1,23 @@
 // Paste a recipe: it is read line by line, nothing is lost, and it goes into tonight or into a camp.
 
-import { useEffect, useId, useMemo, useState } from 'preact/hooks';
+import { useEffect, useId, useState } from 'preact/hooks';
 import { useLocation } from 'wouter-preact';
 import type { RecipeCorrections, RecipeKind } from '#engine';
+import { rememberBread, rememberedBread } from '../bread/answers.ts';
+import { FormulaButton } from '../bread/FormulaButton.tsx';
 import { Computing } from '../parts/Computing.tsx';
 import { DocumentView } from '../parts/DocumentView.tsx';
 import { Field } from '../parts/Field.tsx';
 import { Page } from '../parts/Page.tsx';
 import { readDecimal, writeNumber } from '../parts/read-text.ts';
 import { useAnswer } from '../planning/use-answer.ts';
-import { useReader } from '../reader/ReaderContext.tsx';
 import { useShelf } from '../storage/ShelfContext.tsx';
 import { changedWish, rememberedWish, rememberWish } from '../tonight/wish.ts';
-import type { FileFoodItem, PasteAnswer, PasteQuestion } from '../worker/paste-messages.ts';
-import { ownFoodsIn } from './own-foods.ts';
+import type { FileFoodItem, PasteAnswer } from '../worker/paste-messages.ts';
 import { PasteLines } from './PasteLines.tsx';
 import './paste.css';
 import { type Pasted, rememberedPaste, rememberPaste, withLine, withRecipe } from './pasted.ts';
+import { usePasteQuestion } from './use-pasted.ts';
 
 export default function PastePage() {
   const [pasted, setPasted] = useState(() => rememberedPaste(localStorage));
@@ -26,15 +27,7 @@ export default function PastePage() {
     if (text === '') setGone(pasted);
     setPasted({ text, corrections: {} });
   };
-  const { measures, clock } = useReader().reader;
-  const foods = useOwnFoods();
-  const question = useMemo(
-    (): PasteQuestion | undefined =>
-      pasted.text.trim() === ''
-        ? undefined
-        : { ask: 'paste', ...pasted, foods, voice: { measures, clock } },
-    [pasted, foods, measures, clock],
-  );
+  const question = usePasteQuestion(pasted);
   const { answer, isStale, failure } = useAnswer(question);
   const shown = question === undefined ? undefined : answer;
   return (
@@ -45,7 +38,7 @@ export default function PastePage() {
       <TextBox text={pasted.text} onChange={retyped} />
       {gone === undefined || pasted.text !== '' ? null : (
         <button type="button" className="button" onClick={() => setPasted(gone)}>
-          Bring it back
+          Bring the text back
         </button>
       )}
       <Computing isBusy={isStale} failure={failure} />
@@ -58,23 +51,6 @@ export default function PastePage() {
       )}
     </Page>
   );
-}
-
-const NO_FOODS: readonly FileFoodItem[] = [];
-
-/** The foods of every camp in this browser are known here too. */
-function useOwnFoods(): readonly FileFoodItem[] {
-  const shelf = useShelf();
-  const [foods, setFoods] = useState(NO_FOODS);
-  useEffect(() => {
-    void shelf
-      .then((open) => open.list())
-      .then((camps) => {
-        const found = ownFoodsIn(camps);
-        if (found.length > 0) setFoods(found);
-      });
-  }, [shelf]);
-  return foods;
 }
 
 interface TextBoxProps {
@@ -98,7 +74,7 @@ function TextBox({ text, onChange }: TextBoxProps) {
       />
       {text === '' ? null : (
         <button type="button" className="button" onClick={() => onChange('')}>
-          Take it away
+          Clear the text
         </button>
       )}
     </div>
@@ -199,11 +175,21 @@ function TakeItOn({ read }: Pick<ReadingProps, 'read'>) {
     rememberWish(localStorage, changedWish(rememberedWish(localStorage), { what: recipe }));
     go('/');
   };
+  const askOfIt = () => {
+    rememberBread(localStorage, { ...rememberedBread(localStorage), what: recipe });
+    go('/dough');
+  };
   return (
     <div className="button-row no-print">
       {read.kind === 'cold-dish' ? null : (
         <button type="button" className="button is-main" onClick={cookTonight}>
           Cook it tonight
+        </button>
+      )}
+      {read.kind === 'cold-dish' ? null : <FormulaButton what={recipe} />}
+      {read.kind === 'cold-dish' ? null : (
+        <button type="button" className="button" onClick={askOfIt}>
+          The dough alone
         </button>
       )}
       <IntoCamp file={file} foods={read.foods} />

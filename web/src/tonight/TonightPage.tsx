@@ -6,20 +6,18 @@ import type { SheetDocument } from '#engine';
 import { Computing } from '../parts/Computing.tsx';
 import { DocumentView } from '../parts/DocumentView.tsx';
 import { Page } from '../parts/Page.tsx';
-import { ask } from '../planning/planner.ts';
 import { useAnswer } from '../planning/use-answer.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
-import { newCampId, renamedFile, todayOf } from '../storage/new-id.ts';
 import { useShelf } from '../storage/ShelfContext.tsx';
 import type { Question, TonightWish } from '../worker/messages.ts';
 import { EmptyOven } from './EmptyOven.tsx';
 import { FoodChoice } from './FoodChoice.tsx';
 import { GuessLine } from './GuessLine.tsx';
+import { grownFrom, wishFor } from './grow.ts';
 import { OvenChoice } from './OvenChoice.tsx';
 import { WhenChoice } from './WhenChoice.tsx';
 import {
   changedWish,
-  minuteOf,
   type OpenWish,
   rememberedWish,
   rememberWish,
@@ -76,11 +74,7 @@ function useTonightQuestion(wish: OpenWish) {
   return useMemo((): Extract<Question, { ask: 'tonight' }> | undefined => {
     const { what } = wish;
     if (what === undefined) return undefined;
-    const now = new Date();
-    const { timeZone } = Intl.DateTimeFormat().resolvedOptions();
-    const moment = { today: todayOf(now), nowMinutes: minuteOf(now), timeZone };
-    const asked = { ...wish, what, ...moment };
-    return { ask: 'tonight', wish: asked, voice: { measures, clock } };
+    return { ask: 'tonight', wish: wishFor(what, wish), voice: { measures, clock } };
   }, [wish, measures, clock]);
 }
 
@@ -103,13 +97,8 @@ function GrowIntoCamp({ wish }: { readonly wish: TonightWish }) {
   const shelf = useShelf();
   const [, go] = useLocation();
   const grow = async (isToBench: boolean) => {
-    const camp = await ask({ ask: 'grow', wish });
-    if (camp === undefined) return;
-    const id = newCampId(camp.title);
-    const file = renamedFile(camp.file, { id });
-    await (await shelf).keep({ ...camp, id, file, changedAt: Date.now() });
-    const recipe = isToBench ? firstRecipe(file) : undefined;
-    go(recipe === undefined ? `/camp/${id}` : `/bench/camp/${id}/${recipe}`);
+    const path = await grownFrom(wish, shelf, isToBench);
+    if (path !== undefined) go(path);
   };
   return (
     <div className="grow no-print">
@@ -128,6 +117,3 @@ function GrowIntoCamp({ wish }: { readonly wish: TonightWish }) {
     </div>
   );
 }
-
-const firstRecipe = (file: string): string | undefined =>
-  (JSON.parse(file) as { readonly recipes?: readonly { readonly id: string }[] }).recipes?.[0]?.id;

@@ -2,6 +2,7 @@
 // writes camp files is a part of its own, fetched when the first camp is opened or changed.
 
 import { readyRecipes } from '#engine';
+import type { FitsQuestion } from './fits-messages.ts';
 import type { Answers, Question, TonightFood } from './messages.ts';
 import { tonightAnswer } from './tonight.ts';
 
@@ -17,6 +18,8 @@ export async function answerTo(question: Question): Promise<Answers[Question['as
       return (await import('./paste.ts')).pasteAnswer(question);
     case 'bread':
       return (await import('./bread.ts')).breadAnswer(question, await recipeOf(question.what));
+    case 'fits':
+      return (await import('./fits.ts')).fitsAnswer(question, await recipeOf(question.what));
     case 'replan':
       return (await import('./replan.ts')).replanAnswer(question);
     case 'bench':
@@ -26,6 +29,6 @@ export async function answerTo(question: Question): Promise<Answers[Question['as
   }
 }
 
-async function recipeOf(what: TonightFood) {
+async function recipeOf(what: TonightFood | FitsQuestion['what']) {
   return 'camp' in what ? (await import('./camps.ts')).recipeFrom(what) : undefined;
 }

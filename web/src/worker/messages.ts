@@ -12,6 +12,7 @@ import type {
 } from '#engine';
 import type { BenchAnswer, BenchQuestion } from './bench-messages.ts';
 import type { BreadAnswer, BreadQuestion } from './bread-messages.ts';
+import type { FitsAnswer, FitsQuestion } from './fits-messages.ts';
 import type { PasteAnswer, PasteQuestion } from './paste-messages.ts';
 import type { ReplanAnswer, ReplanQuestion } from './replan-messages.ts';
 
@@ -43,6 +44,7 @@ export type Question =
     }
   | BenchQuestion
   | BreadQuestion
+  | FitsQuestion
   | PasteQuestion
   | ReplanQuestion;
 
@@ -60,6 +62,7 @@ export interface Answers {
   readonly fire: SheetDocument;
   readonly bench: BenchAnswer;
   readonly bread: BreadAnswer;
+  readonly fits: FitsAnswer;
   readonly paste: PasteAnswer;
   readonly replan: ReplanAnswer;
 }
