@@ -198,6 +198,16 @@ export const formulaCodes = {
     when: 'A swap takes away acid that was tasted.',
     next: 'The taste is milder.',
   },
+  FORMULA_SWAP_SODA_TO_POWDER: {
+    kind: 'notice',
+    when: 'A swap takes away the acid that soda was there for.',
+    next: 'The soda goes with it, and powder makes as much gas.',
+  },
+  FORMULA_SWAP_DRY_BUTTERMILK: {
+    kind: 'notice',
+    when: 'Dried buttermilk is to meet soda; some of it is churned from sweet cream and hardly sour.',
+    next: 'Look for cultured or sour on its label; where it says neither, use powder.',
+  },
   FORMULA_SWAP_SYRUP: {
     kind: 'notice',
     when: 'Syrup or honey stands in for sugar, or the other way round.',

@@ -267,6 +267,13 @@ export const formulaSources = {
     grade: 'D',
     note: 'Buttermilk by the cup then takes 0.40 tsp of soda; cooks say half a teaspoon.',
   },
+  dryButtermilkGrades: {
+    title:
+      'Dry buttermilk, grades and standards: titratable acidity 0.10 to 0.18 % when stirred up',
+    by: 'USDA Agricultural Marketing Service',
+    grade: 'A',
+    note: 'From the churning of butter. Cultured buttermilk is 0.8 to 0.9 % (a food-service text, B).',
+  },
   powderByTheCup: {
     title: '1 to 1 1/4 tsp of powder, or 1/4 tsp of soda, for a cup of flour',
     by: 'common teaching',

@@ -93,7 +93,7 @@ function milkSwapped(swap: Swap): readonly WeighedIngredient[] {
   const isStirredIn = old.part === 'water' && next.part === 'dry-milk';
   const lines = isStirredIn
     ? stirredIn(swap, asMilk(old) / asMilk(next))
-    : replaced(swap, () => (next.part === 'water' && !isWet(old) ? 0 : asMilk(old) / asMilk(next)));
+    : replaced(swap, () => milkRatio(old, next));
   return changesAcid(swap.lines, lines) ? withGasKept(lines, before) : lines;
 }
 
@@ -103,6 +103,14 @@ function stirredIn({ lines, at, to, share }: Swap, ratio: number): readonly Weig
   return there === -1
     ? [...lines, lineOf(to, mass)]
     : lines.map((line, other) => (other === there ? withGrams(line, line.grams + mass) : line));
+}
+
+function milkRatio(old: Food, next: Food): number {
+  if (next.part === 'water' && !isWet(old)) return 0;
+  // Dried from the very milk it stands for: as much of its dry matter is as much of its acid.
+  const isSameMilk = [old, next].every(({ key }) => /^buttermilk/.test(key));
+  if (isSameMilk) return (1 - old.water) / (1 - next.water); // sr28 NDB 01088, 01094
+  return asMilk(old) / asMilk(next);
 }
 
 const WET = 0.8;

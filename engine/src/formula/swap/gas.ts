@@ -42,9 +42,13 @@ export function acidOf({ ingredient }: WeighedIngredient): number {
 
 export const GAS_OF_SODA = gasOfSoda(grams(1));
 
+/** How sour milk is, is known to a tenth at best: less of a change is none. Ours. */
+const SAME_ACID = 0.9;
+
 /**
  * The same gas after the sour foods changed: as much soda as now finds acid, no more soda without
- * acid than before, and powder for the rest.
+ * acid than before, and powder for the rest. Where acid goes no soda stays without any: the recipe
+ * had it for a sourness that is not in the bowl.
  *
  * @source  sodaChemistry (grade A), legalPowder (12 %, grade B)
  */
@@ -55,10 +59,12 @@ export function withGasKept(
   if (before.total === 0) return lines;
   const { sodaMet, acidLeft } = gasOf(lines);
   const acid = sodaMet + acidLeft;
-  const left = gasOfSodaHeated(grams(before.sodaLeft));
+  const isLessSour = acid < SAME_ACID * (before.sodaMet + before.acidLeft);
+  const unmet = isLessSour ? 0 : before.sodaLeft;
+  const left = gasOfSodaHeated(grams(unmet));
   const met = Math.min(acid, Math.max(0, before.total - left) / GAS_OF_SODA);
   const powder = (before.total - left - met * GAS_OF_SODA) / POWDER_GAS_SHARE;
-  const withSoda = withPartGrams(lines, 'baking-soda', met + before.sodaLeft);
+  const withSoda = withPartGrams(lines, 'baking-soda', met + unmet);
   return withPartGrams(withSoda, 'baking-powder', Math.max(0, powder));
 }
 

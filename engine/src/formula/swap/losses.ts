@@ -20,6 +20,8 @@ export function lossesOf(
     ...fatLosses(before, after, family),
     ...milkLosses(before, after),
     ...sourness(before, after),
+    ...sodaGone(before, after),
+    ...drySweet(to),
     ...otherLosses(before, after, { family, to }),
     ...kitchenRule(family, to),
   ];
@@ -78,6 +80,26 @@ function sourness(
   }
   return [];
 }
+
+const LEAST_SODA = 0.3; // g, as for acid: less is not tasted (no source)
+
+/** Acid went, and the soda that was there for it: powder makes its gas. */
+function sodaGone(
+  before: readonly WeighedIngredient[],
+  after: readonly WeighedIngredient[],
+): readonly Notice[] {
+  const [was, now] = [gasOf(before), gasOf(after)];
+  const [soda, left] = [was.sodaMet + was.sodaLeft, now.sodaMet + now.sodaLeft];
+  if (now.powder <= was.powder || soda - left < LEAST_SODA) return [];
+  const values = { sodaGrams: soda - left, powderGrams: now.powder - was.powder };
+  return [notice('FORMULA_SWAP_SODA_TO_POWDER', 'note', {}, { ...values, source: 'legalPowder' })];
+}
+
+/** What is sold as dry buttermilk may be churned from sweet cream: hardly sour. */
+const drySweet = (to: string): readonly Notice[] =>
+  to === 'buttermilk-dried'
+    ? [notice('FORMULA_SWAP_DRY_BUTTERMILK', 'doubt', {}, { source: 'dryButtermilkGrades' })]
+    : [];
 
 const SYRUP = /^(honey|molasses|maple-syrup)/;
 

@@ -53,6 +53,26 @@ describe('one food for another', () => {
     expect(grams('baking-powder')).toBeCloseTo(20 - (soda * 0.5239) / 0.12, 1); // legalPowder
   });
 
+  it('takes the soda away with its acid and makes its gas with powder, by hand (sodaChemistry, legalPowder)', () => {
+    const soda = bowl(lineOf('buttermilk-lowfat', 388), lineOf('baking-soda', 4.7));
+    const answer = made(soda, 'buttermilk-lowfat', 'milk');
+    expect(gramsIn(answer.lines, 'baking-soda')).toBe(0);
+    const met = 388 * 0.008 * 0.933; // g of soda that finds acid; the rest gives half its gas by heat
+    const gas = met * 0.5239 + (4.7 - met) * 0.2619;
+    expect(gramsIn(answer.lines, 'baking-powder')).toBeCloseTo(gas / 0.12, 1);
+    expect(gasOf(answer.lines).sodaLeft).toBe(0);
+    expect(codesOf(answer)).toContain('FORMULA_SWAP_SODA_TO_POWDER');
+  });
+
+  it('keeps soda where buttermilk is dried: the same dry matter, the same acid (sr28 NDB 01088, 01094)', () => {
+    const soda = bowl(lineOf('buttermilk-lowfat', 388), lineOf('baking-soda', 4.7));
+    const answer = made(soda, 'buttermilk-lowfat', 'buttermilk-dried');
+    expect(gramsIn(answer.lines, 'buttermilk-dried')).toBeCloseTo((388 * 0.0987) / 0.9703, 1);
+    expect(gramsIn(answer.lines, 'baking-soda')).toBe(4.7);
+    expect(gramsIn(answer.lines, 'baking-powder')).toBe(0);
+    expect(codesOf(answer)).toContain('FORMULA_SWAP_DRY_BUTTERMILK'); // grades: 0.10 to 0.18 %
+  });
+
   const breads = readyRecipes.filter(({ ingredients }) =>
     ingredients.some(({ part }) => part === 'flour'),
   );

@@ -57,6 +57,13 @@ export const formulaBenchWords: Words = {
   FORMULA_SWAP_SOUR: (values) =>
     `Acid for ${grams(values, 'massGrams')} of soda is left over: it tastes a little sour.`,
   FORMULA_SWAP_LESS_SOUR: () => 'Less sour than before; that taste can not be kept.',
+  FORMULA_SWAP_SODA_TO_POWDER: (values) =>
+    `The acid goes, so ${grams(values, 'sodaGrams')} of soda goes with it: ` +
+    `${grams(values, 'powderGrams')} of powder makes the same gas.`,
+  FORMULA_SWAP_DRY_BUTTERMILK: () =>
+    'Stirred up it is reckoned as sour as cultured buttermilk. What is dried from churned sweet ' +
+    'cream is hardly sour: 0.10 to 0.18 % by the grades, not 0.8 %. Where the label says neither ' +
+    'cultured nor sour, use powder instead of the soda.',
   FORMULA_SWAP_SYRUP: () =>
     'Sweetness and water are kept; colour and taste are not: honey and syrups brown sooner than sugar.',
   FORMULA_SWAP_WORKS_AT_ONCE: () =>
