@@ -48,10 +48,10 @@ export function fromEngine(camp: Camp, menu: Menu): CampFile {
       ...given({ late: written('duration', late) }),
     })),
     needs: camp.needs.map((need) => ({ ...need })),
-    hands: camp.hands.map((hand) => ({
+    hands: camp.hands.map(({ away, ...hand }) => ({
       ...hand,
-      from: writeClock(hand.from),
-      to: writeClock(hand.to),
+      ...hoursToFile(hand),
+      ...given({ away: away?.map(hoursToFile) }),
     })),
     ovens: camp.ovens.map(ovenToFile),
     fuel: fuelToFile(camp.fuel),
@@ -67,6 +67,11 @@ export function fromEngine(camp: Camp, menu: Menu): CampFile {
 
 const written = (kind: QuantityKind, value: number | undefined) =>
   value === undefined ? undefined : writeQuantity(kind, value);
+
+const hoursToFile = ({ from, to }: { readonly from: number; readonly to: number }) => ({
+  from: writeClock(from),
+  to: writeClock(to),
+});
 
 const clockOrNot = (value: number | undefined) =>
   value === undefined ? undefined : writeClock(value);

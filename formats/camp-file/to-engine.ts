@@ -113,8 +113,14 @@ const USUAL_HAND: Hand = {
   to: clockMinutes(USUAL.handToMinutes),
 };
 
-const handFromFile = (hand: NonNullable<CampFile['hands']>[number]): Hand => ({
+const hoursFromFile = (hours: { readonly from: string; readonly to: string }) => ({
+  from: clockMinutes(readClock(hours.from)!),
+  to: clockMinutes(readClock(hours.to)!),
+});
+
+const handFromFile = ({ away, ...hand }: NonNullable<CampFile['hands']>[number]): Hand => ({
   ...hand,
+  ...given<Partial<Hand>>({ away: away?.map(hoursFromFile) }),
   from: clockMinutes(readClock(hand.from)!),
   to: clockMinutes(readClock(hand.to)!),
 });

@@ -91,6 +91,9 @@ const hand = z.strictObject({
   skill: skill(),
   from: clock(),
   to: clock(),
+  away: listOf(z.strictObject({ from: clock(), to: clock() }), 20)
+    .optional()
+    .meta({ description: 'Asleep or elsewhere in between, such as 22:00 to +1 06:30.' }),
 });
 
 const oven = z.strictObject({

@@ -124,6 +124,8 @@ export interface Hand {
   readonly skill: Skill;
   readonly from: ClockMinutes;
   readonly to: ClockMinutes;
+  /** In between asleep or elsewhere: no work falls in here. */
+  readonly away?: readonly { readonly from: ClockMinutes; readonly to: ClockMinutes }[];
 }
 
 /** One oven. Sizes as made are nominal; an owner's measurement wins where it is given. */

@@ -16,10 +16,11 @@ export {
 } from './air.ts';
 // What a camp is
 export type * from './camp.ts';
-// Light
 export { campLight } from './camp-light.ts';
 export { campCodes } from './codes.ts';
 export { type Daylight, type DaylightQuestion, daylightAt } from './daylight.ts';
+// Light
+export { type Hours, openHours } from './open-hours.ts';
 // A cook's senses and what is usual
 export {
   type AirSense,

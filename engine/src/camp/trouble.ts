@@ -27,7 +27,10 @@ export function campTrouble(camp: Camp): CampTrouble {
 }
 
 function peopleRefusals({ hands, ovens }: Camp): readonly Refusal[] {
-  const upsideDown = hands.filter((hand) => hand.to <= hand.from).map(hoursRefusal);
+  const upsideDown = [
+    ...hands.filter((hand) => hand.to <= hand.from).map(hoursRefusal),
+    ...hands.flatMap(awayRefusals),
+  ];
   return [
     ...(hands.length === 0 ? [refusal('CAMP_NO_HANDS', ['hands'])] : []),
     ...upsideDown,
@@ -40,6 +43,16 @@ function hoursRefusal(hand: Hand): Refusal {
   const values = { fromClockMinutes: hand.from, toClockMinutes: hand.to };
   return refusal('CAMP_HANDS_HOURS_UPSIDE_DOWN', conflicts, { hand: hand.id }, values);
 }
+
+/** Away from a later minute to a sooner one. */
+const awayRefusals = ({ id, away = [] }: Hand): readonly Refusal[] =>
+  away.flatMap(({ from, to }, index) => {
+    if (from < to) return [];
+    const path = `hands.${id}.away.${index}`;
+    const values = { fromClockMinutes: from, toClockMinutes: to };
+    const conflicts = [`${path}.from`, `${path}.to`];
+    return [refusal('CAMP_HANDS_HOURS_UPSIDE_DOWN', conflicts, { hand: id }, values)];
+  });
 
 function placeRefusals({ place }: Camp): readonly Refusal[] {
   const { lowest, highest } = CAMP_ELEVATION;

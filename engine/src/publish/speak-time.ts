@@ -47,3 +47,40 @@ export function minutesWord(minutes: number): string {
     ? `${hours}${NO_BREAK}h`
     : `${hours}${NO_BREAK}h${NO_BREAK}${rest}${NO_BREAK}min`;
 }
+
+const WEEKDAYS = 'Sunday Monday Tuesday Wednesday Thursday Friday Saturday'.split(' ');
+const MONTHS =
+  'January February March April May June July August September October November December'.split(
+    ' ',
+  );
+
+/** `Saturday 12 September`; `Day 2` where the camp has no date. */
+export function dateWord(date: string, daysAfter: number): string {
+  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(date) ?? [];
+  if (day === undefined) return `Day ${daysAfter + 1}`;
+  const days = daysSinceMarch(Number(year), Number(month), Number(day)) + daysAfter;
+  const weekday = WEEKDAYS[(((days + FIRST_WEEKDAY) % 7) + 7) % 7];
+  const civil = civilDate(days);
+  return `${weekday} ${civil.day} ${MONTHS[civil.month - 1]}`;
+}
+
+/** 1 March of the year 0 was a Wednesday, in the calendar of today run backwards. */
+const FIRST_WEEKDAY = 3;
+const FOUR_CENTURIES = 146_097;
+
+/** Years are counted from March, so that a leap day is the last of its year; ours, held against known days. */
+function daysSinceMarch(year: number, month: number, day: number): number {
+  const from = month > 2 ? year : year - 1;
+  const months = (month + 9) % 12;
+  const leaps = Math.floor(from / 4) - Math.floor(from / 100) + Math.floor(from / 400);
+  return 365 * from + leaps + Math.floor((153 * months + 2) / 5) + day - 1;
+}
+
+function civilDate(days: number): { readonly month: number; readonly day: number } {
+  const inEra = ((days % FOUR_CENTURIES) + FOUR_CENTURIES) % FOUR_CENTURIES;
+  let year = Math.min(399, Math.floor(inEra / 365));
+  while (daysSinceMarch(year, 3, 1) > inEra) year -= 1;
+  const inYear = inEra - daysSinceMarch(year, 3, 1);
+  const months = Math.floor((5 * inYear + 2) / 153);
+  return { month: ((months + 2) % 12) + 1, day: inYear - Math.floor((153 * months + 2) / 5) + 1 };
+}

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { fromFahrenheit } from '../quantity/unit.ts';
 import { fixturePlan } from './fixture.ts';
 import { sayFor } from './speak.ts';
+import { dateWord } from './speak-time.ts';
 
 const plan = fixturePlan();
 const us = sayFor({ measures: 'us', clock: '24', plan });
@@ -95,5 +96,27 @@ describe('a number that is missing', () => {
         expect(speak(Number.NaN)).toBe('not known');
       }
     }
+  });
+});
+
+describe('the name of a day', () => {
+  it('is that of the calendar from 1900 to 2199 (ECMA-262 dates), on both sides of the camp’s date', () => {
+    for (let days = -20_000; days <= 80_000; days += 37) {
+      const date = new Date(Date.UTC(2000, 0, 1) + days * 86_400_000);
+      const wanted = new Intl.DateTimeFormat('en-GB', {
+        weekday: 'long',
+        day: 'numeric',
+        month: 'long',
+        timeZone: 'UTC',
+      });
+      const parts = Object.fromEntries(wanted.formatToParts(date).map((p) => [p.type, p.value]));
+      const said = dateWord('2000-01-01', days);
+      expect(said).toBe(`${parts.weekday} ${parts.day} ${parts.month}`);
+      expect(dateWord(date.toISOString().slice(0, 10), 0)).toBe(said);
+    }
+  });
+
+  it('is its number where the camp has no date', () => {
+    expect(dateWord('some day', 1)).toBe('Day 2');
   });
 });

@@ -31,7 +31,9 @@ function oneThingAtATime(sheet: DaySheet, hand: string): readonly Violation[] {
 function withinHours(request: TimetableRequest, job: Job): readonly Violation[] {
   return job.hands.flatMap((id) => {
     const hand = request.camp.hands.find((each) => each.id === id);
-    const isThere = hand !== undefined && hand.from <= job.start && job.end <= hand.to;
+    const isIn = hand !== undefined && hand.from <= job.start && job.end <= hand.to;
+    const isAway = hand?.away?.some(({ from, to }) => from < job.end && job.start < to) ?? false;
+    const isThere = isIn && !isAway;
     // Calling takes no time and whoever is nearest shouts.
     if (isThere || (hand !== undefined && job.kind === 'call')) return [];
     return [{ rule: 'hours', jobs: [job.id], found: job.start, wanted: id }];

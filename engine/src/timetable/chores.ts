@@ -1,5 +1,6 @@
 // Work that is often forgotten: water, wiping an oven between dishes, the call, wash-up, ash.
 
+import { openHours } from '../camp/index.ts';
 import * as habits from './habits.ts';
 import type { DishTasks, LoadTasks, Making } from './making.ts';
 import { spreadOf } from './round.ts';
@@ -128,7 +129,8 @@ export function callTasks(making: Making, dishes: readonly DishTasks[]): void {
 /** Shouting takes nobody's time: the most skilled who is there at the hour calls. */
 function whoCalls(making: Making, serveAt: number) {
   const { hands } = making.request.camp;
-  const isThere = (index: number) => hands[index]!.from <= serveAt && serveAt <= hands[index]!.to;
+  const isThere = (index: number) =>
+    openHours(hands[index]!).some(({ from, to }) => from <= serveAt && serveAt <= to);
   const ranked = [...making.crews.seats('new')[0]!].reverse();
   const there = ranked.filter(isThere);
   return [there.length > 0 ? there.slice(0, 1) : ranked.slice(0, 1)];

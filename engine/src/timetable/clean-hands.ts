@@ -3,6 +3,7 @@
 // touched with it. Common practice, no source; the wash itself is one minute with soap.
 
 import type { Skill } from '../camp/camp.ts';
+import { openHours } from '../camp/index.ts';
 import { clockMinutes } from '../quantity/unit.ts';
 import type { DishWork, Job, TimetableRequest } from './day-sheet.ts';
 import { holdsOf, keptFrom } from './free-from.ts';
@@ -50,8 +51,7 @@ function handedOver(
     !jobs.some((each) => each.hands.includes(id) && each.start < job.end && job.start < each.end);
   const able = camp.hands.filter(
     (each) =>
-      each.from <= job.start &&
-      job.end <= each.to &&
+      openHours(each).some(({ from, to }) => from <= job.start && job.end <= to) &&
       rank(each.id) >= rank(hand) &&
       isFree(each.id),
   );

@@ -80,6 +80,9 @@ function restAtOnce(dish: DishMaking, task: number, { step, least }: StepLag): v
 function usualWait(dish: DishMaking, step: RecipeStep, after: string): number | undefined {
   const kind = dish.work.recipe.steps.find((each) => each.id === after)?.kind;
   if (kind === 'rise') return habits.DOUGH_WAITS;
+  // Dough rises from the moment that hands let go of it, over night too.
+  const isRise = step.kind === 'rise' || step.kind === 'second-rise';
+  if (isRise && (kind === 'mix' || kind === 'fold' || kind === 'shape')) return habits.SHAPED_WAITS;
   if (dish.phases.get(step.id) !== 'after') return undefined;
   if (step.kind === 'rest') return habits.OUT_TO_REST;
   return step.kind === 'cut' && kind === 'rest' ? habits.REST_TO_CUT : undefined;

@@ -1,5 +1,6 @@
 // The meal as a problem for the solver: dishes, ovens, hands, coals and the chores round them.
 
+import { openHours } from '../camp/index.ts';
 import { type Notice, notice } from '../notice/notice.ts';
 import type { Problem, WorkUnit } from '../solver/problem.ts';
 import { contradictionIn } from '../solver/temporal.ts';
@@ -106,7 +107,10 @@ function withReleases(problem: Problem): Problem {
 function unitsOf(request: TimetableRequest): readonly WorkUnit[] {
   return request.camp.hands.map((hand) => ({
     id: hand.id,
-    windows: [{ from: Math.round(hand.from), to: Math.round(hand.to) }],
+    windows: openHours(hand).map(({ from, to }) => ({
+      from: Math.round(from),
+      to: Math.round(to),
+    })),
   }));
 }
 

@@ -6,6 +6,7 @@ import type { Serving } from '../../timetable/day-sheet.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import { noticeBlocks, noticeBox, refusalBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
+import { byDay } from './by-day.ts';
 import { assumedBlocks, stripBlocks } from './dish-card.ts';
 import { doubtLines } from './doubt-part.ts';
 import { gradeBlocks } from './grades-part.ts';
@@ -46,12 +47,7 @@ export function daySheet(
       ...lanesBlocks(plan, say),
       { type: 'heading', text: 'In order', half: true },
       howToRead(plan),
-      {
-        type: 'steps',
-        rows: numberedJobs(plan).map((each) =>
-          jobRow(each, plan, say, { isNamed: plan.camp.hands.length > 1, isBrief: true }),
-        ),
-      },
+      ...jobBlocks(plan, say),
       ...(hasReasons ? reasonBlocks(plan, say) : []),
       ...noticeBlocks(
         withoutUnfit(day.notices).filter(({ level }) => level === 'doubt' || level === 'note'),
@@ -62,6 +58,20 @@ export function daySheet(
     ],
   };
 }
+
+/** Day by day where there are several. */
+const jobBlocks = (plan: MealPlan, all: Say): readonly Block[] =>
+  byDay(numberedJobs(plan), ({ job }) => job.start, { date: plan.camp.date, say: all }).flatMap(
+    ({ heading, items, say }) => [
+      ...heading,
+      {
+        type: 'steps',
+        rows: items.map((each) =>
+          jobRow(each, plan, say, { isNamed: plan.camp.hands.length > 1, isBrief: true }),
+        ),
+      },
+    ],
+  );
 
 /** How to read the rows. */
 const howToRead = (plan: MealPlan): Block => ({

@@ -1,8 +1,9 @@
 // One person's own sheet: only what these hands do, in order.
 
 import type { MealPlan } from '../../meal.ts';
-import type { SheetDocument, StepRow } from '../document.ts';
+import type { Block, SheetDocument, StepRow } from '../document.ts';
 import type { Say } from '../say.ts';
+import { byDay } from './by-day.ts';
 import { turnOnce } from './day-sheet.ts';
 import { stripBlocks } from './dish-card.ts';
 import { jobRow, type NumberedJob, numberedJobs, ownPart } from './job-list.ts';
@@ -36,7 +37,15 @@ export function handSheet(plan: MealPlan, handId: string, say: Say): SheetDocume
               ],
             } as const,
             { type: 'heading', text: 'In order', half: true } as const,
-            { type: 'steps', rows: jobs.map((each) => ownRow(each, plan, handId, say)) } as const,
+            ...byDay(jobs, ({ job }) => job.start, { date: plan.camp.date, say }).flatMap(
+              (told): readonly Block[] => [
+                ...told.heading,
+                {
+                  type: 'steps',
+                  rows: told.items.map((each) => ownRow(each, plan, handId, told.say)),
+                },
+              ],
+            ),
           ]),
       ...stripBlocks(plan, say),
     ],

@@ -12,11 +12,35 @@ import { dayDrawing } from '../drawing/lanes.ts';
 import type { Say } from '../say.ts';
 import { axisClock } from '../speak-time.ts';
 import { isFireJob, jobName, ovenWord, shortName } from '../words/jobs.ts';
+import { byDay } from './by-day.ts';
 import { servedTimes } from './day-sheet.ts';
 import { type NumberedJob, numberedJobs, ownPart } from './job-list.ts';
 
-export function lanesBlocks(plan: MealPlan, say: Say): readonly Block[] {
-  const jobs = numberedJobs(plan);
+/** Day by day where there are several: nobody works through the night. */
+export const lanesBlocks = (plan: MealPlan, say: Say): readonly Block[] =>
+  byDay(numberedJobs(plan), ({ job }) => job.start, { date: plan.camp.date, say }).flatMap(
+    (told, _, all) =>
+      dayLanes(all.length === 1 ? plan : ofDay(plan, told.day), told.items, told.say),
+  );
+
+/** What lies in ovens and is served on that day. */
+const ofDay = (plan: MealPlan, day: number): MealPlan => {
+  const [from, to] = [day * DAY_MINUTES, (day + 1) * DAY_MINUTES];
+  const isOfDay = (at: number) => from <= at && at < to;
+  const { spans, servings, ...rest } = plan.daySheet;
+  return {
+    ...plan,
+    daySheet: {
+      ...rest,
+      spans: spans.filter((span) => isOfDay(span.from)),
+      servings: servings.filter(({ served }) => isOfDay(served)),
+    },
+  };
+};
+
+const DAY_MINUTES = 1440;
+
+function dayLanes(plan: MealPlan, jobs: readonly NumberedJob[], say: Say): readonly Block[] {
   const { spans, servings } = plan.daySheet;
   const times = [
     ...jobs.flatMap(({ walk }) => [startOf(walk), endOf(walk)]),

@@ -31,6 +31,8 @@ const servedAt = ({ dish, serving }: { dish: DishPlan; serving: Serving | undefi
 
 /** `18:30  rolls  17:55  25 min`. */
 export function servedBlocks(plan: MealDay, say: Say): readonly Block[] {
+  const isLimited = plan.dishes.some(({ safety }) => safety.isKeptDry !== true);
+  const head = ['served', 'dish', 'out', 'waits', ...(isLimited ? ['second call until'] : [])];
   const rows = servingsOf(plan).map(({ dish, serving }) => {
     const out = outOf(plan, dish);
     return [
@@ -38,13 +40,29 @@ export function servedBlocks(plan: MealDay, say: Say): readonly Block[] {
       dish.dish.name,
       out === undefined ? '' : say.clock(out),
       waitsWord(plan, dish, say),
+      ...(isLimited ? [outUntil(plan, dish, say)] : []),
     ];
   });
   if (rows.length === 0) return [];
   return [
     { type: 'heading', text: 'On the table', half: true },
-    { type: 'table', caption: '', head: ['served', 'dish', 'out', 'waits'], numeric: [], rows },
+    { type: 'table', caption: '', head, numeric: [], rows },
   ];
+}
+
+/**
+ * What is left may be called out for again until here, unless it is kept hot or cold: so long after the
+ * first oven of it was emptied, or after it was ready without one. Plain bread has no such limit.
+ */
+function outUntil(plan: MealDay, dish: DishPlan, say: Say): string {
+  const { safety } = dish;
+  const serving = plan.daySheet.servings.find((each) => each.dish === dish.dish.id);
+  if (safety.isKeptDry || serving === undefined) return '';
+  const outs = plan.daySheet.spans.filter(
+    ({ dish: id, state }) => id === dish.dish.id && state === 'cooking',
+  );
+  const from = outs.length === 0 ? serving.ready : Math.min(...outs.map(({ to }) => to));
+  return say.clock(from + safety.outLimit);
 }
 
 /** When the last oven of a dish is emptied; undefined for a dish without fire. */

@@ -3,9 +3,10 @@
 
 import type { MealPlan } from '../../meal.ts';
 import type { JobKind } from '../../timetable/day-sheet.ts';
-import type { SheetDocument, StepRow } from '../document.ts';
+import type { Block, SheetDocument, StepRow } from '../document.ts';
 import type { Say } from '../say.ts';
-import { numberedJobs } from './job-list.ts';
+import { byDay } from './by-day.ts';
+import { type NumberedJob, numberedJobs } from './job-list.ts';
 import { listed } from './phrases.ts';
 import { linesBlocks } from './serving-part.ts';
 import { shortWork } from './short-work.ts';
@@ -20,8 +21,29 @@ const OWN_BUSINESS: ReadonlySet<JobKind> = new Set([
 
 export function wallList(plan: MealPlan, say: Say): SheetDocument {
   const shown = numberedJobs(plan).filter(({ job }) => !OWN_BUSINESS.has(job.kind));
+  const days = byDay(shown, ({ job }) => job.start, { date: plan.camp.date, say });
+  return {
+    kind: 'wall-list',
+    title: 'Wall list',
+    camp: plan.camp.title,
+    eyebrow: `${plan.camp.place.name} · ${plan.camp.date}`,
+    blocks:
+      shown.length === 0
+        ? [{ type: 'lead', parts: [{ text: 'Nothing to do in this plan.' }] }]
+        : [
+            ...days.flatMap((told): readonly Block[] => [
+              ...told.heading,
+              { type: 'steps', rows: rowsOf(told.items, plan, told.say) },
+            ]),
+            ...linesBlocks(plan, say),
+          ],
+  };
+}
+
+/** The clock once for all that begins at that minute. */
+function rowsOf(shown: readonly NumberedJob[], plan: MealPlan, say: Say): readonly StepRow[] {
   let last = '';
-  const rows = shown.map((each): StepRow => {
+  return shown.map((each): StepRow => {
     const clock = say.clock(each.job.start);
     const isNew = clock !== last;
     last = clock;
@@ -33,14 +55,4 @@ export function wallList(plan: MealPlan, say: Say): SheetDocument {
       ...(each.job.kind === 'call' ? { strong: true } : {}),
     };
   });
-  return {
-    kind: 'wall-list',
-    title: 'Wall list',
-    camp: plan.camp.title,
-    eyebrow: `${plan.camp.place.name} · ${plan.camp.date}`,
-    blocks:
-      rows.length === 0
-        ? [{ type: 'lead', parts: [{ text: 'Nothing to do in this plan.' }] }]
-        : [{ type: 'steps', rows }, ...linesBlocks(plan, say)],
-  };
 }
