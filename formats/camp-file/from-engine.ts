@@ -255,13 +255,15 @@ function targetToFile(target: Recipe['target']): NonNullable<FileRecipe['target'
 
 type FileWriter = NonNullable<NonNullable<FileRecipe['target']>['writer']>;
 
-function writerToFile({ oven, minutes, core, coals }: WriterSaid): FileWriter {
+function writerToFile({ oven, minutes, core, coals, ...rises }: WriterSaid): FileWriter {
   const pair = (kind: QuantityKind, range: readonly [number, number] | undefined) =>
     range && ([writeQuantity(kind, range[0]), writeQuantity(kind, range[1])] as [string, string]);
   return given<FileWriter>({
     oven: pair('temperature', oven),
     took: pair('duration', minutes),
     core: written('temperature', core),
+    firstRise: pair('duration', rises.firstRise),
+    secondRise: pair('duration', rises.secondRise),
     coalsAbove: coals?.above,
     coalsBelow: coals?.below,
     coals: coals?.total,

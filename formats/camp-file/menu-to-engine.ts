@@ -168,11 +168,16 @@ function writerFromFile(writer: FileWriter): WriterSaid {
   });
   return given<WriterSaid>({
     oven: oven && [temperatureOrNot(oven[0])!, temperatureOrNot(oven[1])!],
-    minutes: took && [minutesOrNot(took[0])!, minutesOrNot(took[1])!],
+    minutes: minutesPair(took),
+    firstRise: minutesPair(writer.firstRise),
+    secondRise: minutesPair(writer.secondRise),
     core: temperatureOrNot(writer.core),
     coals: Object.keys(laid).length === 0 ? undefined : laid,
   });
 }
+
+const minutesPair = (pair: readonly [string, string] | undefined) =>
+  pair && ([minutesOrNot(pair[0])!, minutesOrNot(pair[1])!] as const);
 
 const temperatureOrNot = (text: string | undefined) =>
   text === undefined ? undefined : kelvin(readQuantity('temperature', text)!);

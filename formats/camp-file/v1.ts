@@ -324,6 +324,8 @@ const recipe = z.strictObject({
           oven: z.tuple([cooking('350 °F'), cooking('375 °F')]).optional(),
           took: z.tuple([minutes('35 min'), minutes('45 min')]).optional(),
           core: cooking('200 °F').optional(),
+          firstRise: z.tuple([minutes('8 h'), minutes('12 h')]).optional(),
+          secondRise: z.tuple([minutes('35 min'), minutes('45 min')]).optional(),
           coalsAbove: count(0, 99).optional(),
           coalsBelow: count(0, 99).optional(),
           coals: count(1, 199).optional(),

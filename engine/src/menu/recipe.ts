@@ -134,6 +134,9 @@ export interface WriterSaid {
   readonly minutes?: readonly [Minutes, Minutes];
   readonly core?: Kelvin;
   readonly coals?: WriterCoals;
+  /** Minutes of a rise by the writer's word; how long it takes in this air is reckoned. */
+  readonly firstRise?: readonly [Minutes, Minutes];
+  readonly secondRise?: readonly [Minutes, Minutes];
 }
 
 /** Coals as they were written, or what share of them lies on the lid. */

@@ -3,6 +3,7 @@
 // Sources: the words are common practice, no source.
 
 import type { Span } from '../quantity/index.ts';
+import { minutesIn } from './text-facts.ts';
 import { workIn } from './text-words.ts';
 
 const MOST_CLAUSES = 50;
@@ -13,7 +14,7 @@ const END =
 const JOIN = /(?:[,;:.]|\s[-–—])\s+(?:and then |then |and )?|\s(?:and then|then|and)\s/giu;
 
 const WAIT_BEGINS =
-  /^(?:(?:let|leave|allow|set|put)\b.{0,40}?\b(?:rests?|rise|proofs?|proved?|stand|sit|double|cool|soak|ferment|aside|by the fire|in a warm place)\b|(?:the |a |its )?(?:first|second|final|bulk|last) (?:rise|proof|proving|ferment(?:ation)?)\b|(?:rise|prove|proof|ferment|rest|stand|soak|chill|cool)(?: again| it| them)?(?: (?:for|until|till|about|in|at|by|overnight|\d|an?|one|two|half|another|covered)\b|$|[,.]))/iu;
+  /^(?:(?:let|leave|allow|set|put)\b.{0,40}?\b(?:rests?|rise|proofs?|proved?|stand|sit|double|cool|soak|ferment|aside|overnight|by the fire|in (?:a|the) (?:warm place|cold|cool place|fridge|cooler))\b|(?:the |a |its )?(?:first|second|final|bulk|last) (?:rise|proof|proving|ferment(?:ation)?)\b|(?:rise|prove|proof|ferment|rest|stand|soak|chill|cool)(?: again| it| them)?(?: (?:for|until|till|about|in|at|by|overnight|\d+|an?|one|two|half|another|covered|warm)\b|$|[,.]))/iu;
 const SHAPE_BEGINS =
   /^(?:shape|form|divide|mould|mold|roll (?:it |them |the dough )?(?:out|into)|make (?:it |them )?into|cut (?:it |the dough )?into)\b/iu;
 const COOK_BEGINS = /^(?:bake|simmer|roast|done in)\b(?! (?:sheet|powder|soda|pan))/iu;
@@ -56,8 +57,19 @@ function isCut(before: string, next: string): boolean {
   if (WAIT_BEGINS.test(next)) return (!wasWait || LASTS.test(said)) && !NO_WORK_YET.test(said);
   if (COOK_BEGINS.test(next)) return true;
   const isOrder = workIn(next)?.isOrder === true;
-  return (wasWait && isOrder && LASTS.test(said)) || (SHAPE_BEGINS.test(next) && isWork(said));
+  if (wasWait && isOrder && LASTS.test(said)) return true;
+  return (SHAPE_BEGINS.test(next) && isWork(said)) || (isOrder && isOwnWork(said, next));
 }
+
+/** Two verbs of two kinds, one of them with its minutes: these belong to the verb they stand by. */
+function isOwnWork(said: string, next: string): boolean {
+  const [first, second] = [workIn(said), workIn(next)];
+  const own = /^[^.;:!?]*/u.exec(next)![0].split(CLAUSE_ENDS)[0]!;
+  const isTimed = minutesIn(said) !== undefined || minutesIn(own) !== undefined;
+  const isKnown = first?.isOrder === true && first.kind !== undefined;
+  return isTimed && isKnown && second?.kind !== undefined && first.kind !== second.kind;
+}
+const CLAUSE_ENDS = /, | and then | then | and /iu;
 
 const isWork = (said: string) => !SHAPE_BEGINS.test(said) && workIn(said) !== undefined;
 

@@ -72,11 +72,16 @@ export function recipeFor(parts: RecipeParts): RecipeMade | undefined {
         : []),
       ...heatNotices(parts),
       ...coalsNotices(parts.coals),
-      ...(made.added.length === 0
-        ? []
-        : [notice('MENU_TEXT_STEPS', 'note', {}, { steps: made.added.join(', ') })]),
+      ...addedNotices(made),
     ],
   };
+}
+
+/** Work of hands or hours that was put in is a doubt; what any oven needs is a note. */
+function addedNotices({ added }: StepsMade): readonly Notice[] {
+  if (added.length === 0) return [];
+  const isDoubt = added.some((kind) => kind === 'mix' || kind === 'rise' || kind === 'second-rise');
+  return [notice('MENU_TEXT_STEPS', isDoubt ? 'doubt' : 'note', {}, { steps: added.join(', ') })];
 }
 
 const MOST_INGREDIENTS = 100; // as in a camp file
@@ -257,6 +262,8 @@ function writerOf(
     ...(heat === undefined ? {} : { oven: [heat.low, heat.high] as const }),
     ...(made.cookMinutes === undefined ? {} : { minutes: made.cookMinutes }),
     ...(core === undefined ? {} : { core: core.kelvin }),
+    ...(made.firstRise === undefined ? {} : { firstRise: made.firstRise }),
+    ...(made.secondRise === undefined ? {} : { secondRise: made.secondRise }),
     ...(coals === undefined ? {} : { coals: coals.coals }),
   };
   return Object.keys(writer).length === 0 ? {} : { writer };

@@ -2,7 +2,14 @@
 // where not. What the engine times itself (into the oven, cooking, out of it) is there exactly once.
 // Sources: usual minutes are ours, common practice.
 
-import { type Metres, type Minutes, minutes, type Span } from '../quantity/index.ts';
+import {
+  fromCelsius,
+  type Kelvin,
+  type Metres,
+  type Minutes,
+  minutes,
+  type Span,
+} from '../quantity/index.ts';
 import { waitsCold } from './cold-wait.ts';
 import { isPot } from './heat-kind.ts';
 import type { RecipeKind, RecipeStep, StepKind } from './recipe.ts';
@@ -11,7 +18,7 @@ import { heatIn, type MinutesRead, minutesIn, thicknessIn, yieldIn } from './tex
 import type { TextPiece } from './text-lines.ts';
 import { coalsIn } from './text-oven.ts';
 import { workIn } from './text-words.ts';
-import { keptAtIn, withRises } from './text-yeast.ts';
+import { isNoRise, keptAtIn, withMixing, withRises } from './text-yeast.ts';
 
 /** One sentence of work, before it has its place among the others. */
 export interface StepRead {
@@ -120,6 +127,7 @@ function kindOfStep(say: string, recipe: RecipeKind): StepKind | 'heat' {
   const work = workIn(say)?.kind;
   if (work === 'heat' && phrase?.[1] !== 'cook') return 'heat';
   if (HEATS_POT.test(say)) return 'heat';
+  if (phrase?.[1] === 'rise' && isNoRise(say)) return 'prepare';
   const isCoals = coalsIn(say) !== undefined && phrase?.[1] !== 'cook' && !WORKS_FIRST.test(say);
   const isTimed = minutesIn(say) !== undefined;
   if (isCoals && !isTimed) return 'heat';
@@ -162,11 +170,25 @@ function settled(all: readonly StepRead[], kind: RecipeKind): readonly StepRead[
       if (isSecond && waitsCold(step.say)) return [{ ...step, kind: 'rest' }];
       return [isSecond ? { ...step, kind: 'second-rise' } : step];
     }
+    if (step.kind === 'rest' && isProof(step, all.slice(0, index), kind)) {
+      rises += 1;
+      return [{ ...step, kind: 'second-rise' }];
+    }
     if (index === at) return [cooks.slice(cooks.indexOf(step) + 1).reduce(joined, step)];
     if (step.kind !== 'cook') return [step];
     return at < index ? [] : [{ ...step, kind: isWet ? 'brown' : 'prepare' }];
   });
 }
+
+/** A shaped yeast dough that rests so long rises; ours. */
+const LEAST_PROOF_MINUTES = 15;
+
+const isProof = (step: StepRead, before: readonly StepRead[], kind: RecipeKind) =>
+  kind === 'yeast-bread' &&
+  LEAST_PROOF_MINUTES <= (step.minutes?.[1] ?? 0) &&
+  !waitsCold(step.say) &&
+  before.some((each) => each.kind === 'shape') &&
+  !before.some((each) => each.kind === 'cook' || each.kind === 'take-out');
 
 /** "Take the lid off and bake 10 minutes more" belongs to the one baking. */
 function joined(one: StepRead, more: StepRead): StepRead {
@@ -223,6 +245,9 @@ export interface StepsMade {
   /** Steps that the text does not tell and that had to be put in. */
   readonly added: readonly StepKind[];
   readonly cookMinutes?: readonly [Minutes, Minutes];
+  /** As the writer says them. */
+  readonly firstRise?: readonly [Minutes, Minutes];
+  readonly secondRise?: readonly [Minutes, Minutes];
   readonly thickness?: Metres;
 }
 
@@ -232,7 +257,7 @@ export function stepsFor(read: readonly StepRead[], kind: RecipeKind): StepsMade
   const order = read.filter((step) => step.kind !== 'hold' || !isCold);
   const whole = isCold
     ? order.filter(({ kind: each }) => !OVEN_WORK.has(each))
-    : withOven(kind === 'yeast-bread' ? withRises<Ordered>(order, ours) : order, kind);
+    : withOven(withDough(order, kind), kind);
   const steps: RecipeStep[] = [];
   for (const step of whole.slice(0, MOST_STEPS)) steps.push(stepFor(step, kind, steps));
   const cook = read.find((step) => step.kind === 'cook')?.minutes;
@@ -244,12 +269,47 @@ export function stepsFor(read: readonly StepRead[], kind: RecipeKind): StepsMade
     steps,
     added: whole.filter((step: Ordered) => step.isAdded === true).map((step) => step.kind),
     ...(cook === undefined ? {} : { cookMinutes: cook }),
+    ...(kind === 'yeast-bread' ? risesSaid(read) : {}),
     ...(thick === undefined ? {} : { thickness: thick }),
   };
 }
 
 /** Rolled out thin and rolled up again: the sheet's thickness is not that of what is baked. */
 const ROLLED_UP = /\broll(?:ed)? (?:it |them |the dough |tightly )?up\b|\bjelly[- ]roll\b/iu;
+
+const DOUGHS: ReadonlySet<RecipeKind> = new Set([
+  'yeast-bread',
+  'quick-bread',
+  'biscuit',
+  'corn-bread',
+  'cobbler',
+]);
+
+/** What every dough needs before the oven, told or not. */
+function withDough(read: readonly Ordered[], kind: RecipeKind): readonly Ordered[] {
+  if (!DOUGHS.has(kind)) return read;
+  const isYeast = kind === 'yeast-bread';
+  const mixed = withMixing(
+    read,
+    isYeast ? (each) => (each === 'mix' ? kneaded : ours(each)) : ours,
+  );
+  const isChilled = mixed.some(({ kind: each, say }) => RESTS.has(each) && waitsCold(say));
+  const second = (each: StepKind) => (isChilled && each === 'second-rise' ? warmed : ours(each));
+  return isYeast ? withRises(mixed, second) : mixed;
+}
+
+/** The longest of each, in the writer's minutes. */
+function risesSaid(read: readonly StepRead[]): Pick<StepsMade, 'firstRise' | 'secondRise'> {
+  const longest = (kind: StepKind) =>
+    read
+      .flatMap((step) => (step.kind === kind && step.minutes ? [step.minutes] : []))
+      .toSorted((one, other) => other[1] - one[1])[0];
+  const [first, second] = [longest('rise'), longest('second-rise')];
+  return {
+    ...(first === undefined ? {} : { firstRise: first }),
+    ...(second === undefined ? {} : { secondRise: second }),
+  };
+}
 
 const OVEN_WORK: ReadonlySet<StepKind> = new Set([
   'load',
@@ -262,6 +322,8 @@ const OVEN_WORK: ReadonlySet<StepKind> = new Set([
 
 interface Ordered extends StepRead {
   readonly isAdded?: true;
+  /** Where we put the step in, we say where the dough stands. */
+  readonly kept?: Kelvin;
 }
 
 /** Said by us where the text is silent. */
@@ -331,6 +393,22 @@ const ours = (kind: StepKind): Ordered => ({
   isAdded: true,
 });
 
+const RESTS: ReadonlySet<StepKind> = new Set(['rise', 'rest']);
+
+/** Behind a night in the cold the open air may take a day; in a box it is hours. Ours. */
+const warmed: Ordered = {
+  ...ours('second-rise'),
+  say: 'Let it rise again in a closed box with a jar of hot water, until a finger leaves its mark.',
+  kept: fromCelsius(27),
+};
+
+/** Mixed and kneaded by hand; common practice, no source. */
+const kneaded: Ordered = {
+  ...ours('mix'),
+  say: 'Mix it and knead it until it is smooth.',
+  minutes: [minutes(12), minutes(12)],
+};
+
 function stepFor(step: Ordered, kind: RecipeKind, before: readonly RecipeStep[]): RecipeStep {
   const usual = step.kind === 'cook' ? usualCookMinutes[kind] : USUAL_MINUTES[step.kind];
   const [low, high] = step.minutes ?? [usual, usual];
@@ -351,7 +429,8 @@ function stepFor(step: Ordered, kind: RecipeKind, before: readonly RecipeStep[])
   };
 }
 
-function keptAt({ kind, say }: Ordered): Pick<RecipeStep, 'keptAt'> {
+function keptAt({ kind, say, kept }: Ordered): Pick<RecipeStep, 'keptAt'> {
+  if (kept !== undefined) return { keptAt: kept };
   const kelvin = kind === 'rise' || kind === 'second-rise' ? keptAtIn(say) : undefined;
   return kelvin === undefined ? {} : { keptAt: kelvin };
 }

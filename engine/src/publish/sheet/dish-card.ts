@@ -46,7 +46,7 @@ export function dishCard(plan: MealDay, dishId: string, say: Say): SheetDocument
       ...riseBlocks(dish, say),
       ...stepBlocks(dish),
       ...groups.flatMap(([part]) => (part === undefined ? [] : whyBlocks(part.coals, say))),
-      ...writerBlocks(dish.recipe, first, say),
+      ...writerBlocks(dish, first, say),
       ...restBlocks(plan, dish, say),
       ...(first === undefined ? stripBlocks(plan, say) : []),
       ...assumedBlocks(plan, say),

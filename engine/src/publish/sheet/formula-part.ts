@@ -6,6 +6,7 @@ import type { Ingredient } from '../../menu/recipe.ts';
 import type { Block } from '../document.ts';
 import type { Say } from '../say.ts';
 import { decimal, thousands } from '../speak-number.ts';
+import { isBakedAtOnce } from './baked-at-once.ts';
 import { deadPowder, insteadRows, isPowder, padded } from './dead-powder.ts';
 import { measureWord } from './phrases.ts';
 
@@ -45,7 +46,7 @@ export function formulaBlocks(
       rows: dead === undefined ? rows : [...rows, ...insteadRows(dead, columns)],
       numeric: [false, true, true, true, true],
     },
-    ...characterBlocks({ formula }, say),
+    ...characterBlocks({ formula, recipe }, say),
   ];
 }
 
@@ -58,7 +59,10 @@ function weighed(grams: number): string {
   return `${grams < 9.95 ? decimal(grams, 1) : thousands(grams)} g`;
 }
 
-function characterBlocks({ formula }: Pick<DishPlan, 'formula'>, say: Say): readonly Block[] {
+function characterBlocks(
+  { formula, recipe }: Pick<DishPlan, 'formula' | 'recipe'>,
+  say: Say,
+): readonly Block[] {
   const { percentages, handling, rise } = formula;
   const rows = [
     ...(percentages === undefined || percentages.hydration <= 0
@@ -70,13 +74,20 @@ function characterBlocks({ formula }: Pick<DishPlan, 'formula'>, say: Say): read
       : [
           {
             label: 'Rise where it stands',
-            value: `${say.minutes(rise.first)}, then ${say.minutes(rise.second)} shaped`,
-            note: `first rise likely ${say.minutes(rise.least)} to ${say.minutes(rise.most)}, dough at ${say.degrees(rise.dough)}; judge by double`,
+            value: `${say.minutes(rise.first)}${secondWord(recipe, rise.second, say)}`,
+            note: `${likelyWord(rise, say)}dough at ${say.degrees(rise.dough)}; judge by double`,
           },
         ]),
   ];
   return rows.length === 0 ? [] : [{ type: 'facts', rows }];
 }
+
+/** Nothing where the writer bakes it at once. */
+const secondWord = (recipe: DishPlan['recipe'], second: number, say: Say) =>
+  isBakedAtOnce(recipe) ? '' : `, then ${say.minutes(second)} shaped`;
+
+const likelyWord = ({ least, most }: { least: number; most: number }, say: Say) =>
+  least === most ? '' : `first rise likely ${say.minutes(least)} to ${say.minutes(most)}, `;
 
 /** `62 % water, 18 % fat, 1.7 % salt`: what tells one dough from another. */
 function sharesPhrase({ hydration, fat, salt }: FormulaPercentages, say: Say): string {

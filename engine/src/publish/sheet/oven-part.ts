@@ -12,6 +12,7 @@ import { sideDrawing } from '../drawing/side.ts';
 import type { Say } from '../say.ts';
 import { fraction } from '../speak-number.ts';
 import { axisClock } from '../speak-time.ts';
+import { isBakedAtOnce } from './baked-at-once.ts';
 import { asDone } from './check-colours.ts';
 import { checksBlocks } from './check-phrases.ts';
 import { cutBlocks } from './cut-part.ts';
@@ -105,6 +106,12 @@ function fromAbove(card: OvenPart, oven: CampOven): readonly Block[] {
   return fromAboveBlocks({ oven, coals, air, screened: isScreened(plan), minuteOf }, say);
 }
 
+/** A dough that is baked at once has risen, and is not proved once it is shaped. */
+const heightWord = ({ recipe }: DishPlan, load: OvenLoad) =>
+  load.provedHeight !== undefined && !isBakedAtOnce(recipe)
+    ? 'proved, as the bake begins'
+    : 'as it goes in';
+
 function side({ plan, dish, part, say }: OvenPart, oven: CampOven, wood: boolean) {
   const { load, coals } = part;
   const hearth = plan.camp.place.hearth;
@@ -113,7 +120,7 @@ function side({ plan, dish, part, say }: OvenPart, oven: CampOven, wood: boolean
   const rises = load.risenHeight > height * 1.05;
   const labels = {
     lid: `Lid ${say.length(oven.depth)} above the floor, coals inside its flange`,
-    food: `${sentenceCase(noun)} ${say.length(height)} high ${load.provedHeight === undefined ? 'as it goes in' : 'proved, as the bake begins'}${restsOn(load)}; ${floorWord(oven, say)}`,
+    food: `${sentenceCase(noun)} ${say.length(height)} high ${heightWord(dish, load)}${restsOn(load)}; ${floorWord(oven, say)}`,
     ...(rises
       ? { risen: `Risen ${say.length(load.risenHeight)}, ${say.length(load.headroom)} to the lid` }
       : {}),

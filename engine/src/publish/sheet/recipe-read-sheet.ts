@@ -22,6 +22,7 @@ export function recipeReadSheet(read: RecipeText, say: Say): SheetDocument {
       ...ingredientBlocks(read, say),
       ...stepBlocks(read, say),
       ...formulaBlocks(read),
+      ...choiceBlocks(read),
       ...unreadBlocks(read),
       ...noticeBlocks(read, say),
     ],
@@ -52,8 +53,12 @@ function factsOf(read: RecipeText, say: Say) {
 
 /** What the writer's oven did, as far as the text says. */
 function writerRows({ recipe }: RecipeText, say: Say): readonly FactRow[] {
-  const { minutes, core, coals } = recipe?.target.writer ?? {};
+  const { minutes, core, coals, firstRise, secondRise } = recipe?.target.writer ?? {};
+  const rise = (label: string, said: typeof firstRise) =>
+    said === undefined ? [] : [{ label, value: spanSaid(said, say.minutes), note: RISE_NOTE }];
   return [
+    ...rise("Writer's first rise", firstRise),
+    ...rise("Writer's second rise", secondRise),
     ...(minutes === undefined
       ? []
       : [{ label: "Writer's minutes", value: spanSaid(minutes, say.minutes) }]),
@@ -61,6 +66,8 @@ function writerRows({ recipe }: RecipeText, say: Say): readonly FactRow[] {
     ...(coals === undefined ? [] : [{ label: "Writer's coals", value: writerLaid(coals) }]),
   ];
 }
+
+const RISE_NOTE = 'how long it takes in your air is reckoned when it is planned';
 
 const heatSaid = (low: number, high: number, say: Say) =>
   low === high ? say.oven(low) : `${say.oven(low)} to ${say.oven(high)}`;
@@ -155,12 +162,30 @@ function unreadBlocks({ text, unread }: RecipeText): readonly Block[] {
   ];
 }
 
+const CHOICE = 'LARDER_FOOD_CHOICE';
+
+/** One list, each food once however often it is named. */
+function choiceBlocks({ notices }: RecipeText): readonly Block[] {
+  const rows = new Map<string, FactRow>();
+  for (const { code, values } of notices) {
+    if (code !== CHOICE) continue;
+    const { name, taken, others } = values;
+    const label = String(name).toLowerCase();
+    rows.set(`${label} ${taken}`, { label, value: String(taken), note: `or ${others}` });
+  }
+  if (rows.size === 0) return [];
+  return [
+    { type: 'heading', text: 'Taken as the usual kind; yours may be another' },
+    { type: 'facts', rows: [...rows.values()] },
+  ];
+}
+
 /** Each sentence once. */
 function noticeBlocks({ notices }: RecipeText, say: Say): readonly Block[] {
   const seen = new Set<string>();
   return notices.flatMap((each): readonly Block[] => {
     const text = noticeText(each, say);
-    if (seen.has(text)) return [];
+    if (each.code === CHOICE || seen.has(text)) return [];
     seen.add(text);
     return [{ type: 'notice', level: each.level, text, code: each.code }];
   });

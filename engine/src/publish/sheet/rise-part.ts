@@ -63,20 +63,24 @@ const NIGHT_NOTE = 'It need not have doubled: the second rise makes up for it';
 /** After a night in the cold a dough begins its second rise cold: longer than a writer may say. */
 function coldRows(
   { cold, estimate }: RisePlan,
-  { steps }: DishPlan['recipe'],
+  { steps, target: { writer } }: DishPlan['recipe'],
   say: Say,
 ): readonly FactRow[] {
   if (cold === undefined) return [];
-  const written = steps.findLast(({ kind }) => kind === 'second-rise')?.minutes;
-  const isShort = estimate !== undefined && (written ?? 0) < estimate.second - WORTH_SAYING;
-  const short = isShort ? `; the recipe’s ${say.minutes(written!)} is for warm dough` : '';
+  const step = steps.findLast(({ kind }) => kind === 'second-rise');
+  const own = step?.minutes;
+  const warmer = step?.keptAt === undefined ? 'A warm box makes it shorter; go' : 'Go';
+  const written = writer === undefined ? own : writer.secondRise?.[1];
+  const isShort =
+    estimate !== undefined && written !== undefined && written < estimate.second - WORTH_SAYING;
+  const short = isShort ? `; the recipe’s ${say.minutes(written)} is for warm dough` : '';
   return [
     {
       label: 'Second rise',
       value: estimate === undefined ? 'not within a day' : say.minutes(estimate.second),
       note:
         `it starts cold: dough ${say.degrees(cold.dough)} after ${say.minutes(cold.minutes)} at ` +
-        `${say.degrees(cold.place)}${short}. A warm box makes it shorter; go by the finger`,
+        `${say.degrees(cold.place)}${short}. ${warmer} by the finger`,
     },
   ];
 }

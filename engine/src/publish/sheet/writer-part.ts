@@ -1,19 +1,24 @@
 // How the writer of the recipe baked it, beside how this plan does: neither is hidden.
 
-import type { LoadPlan } from '../../meal.ts';
-import type { Recipe, WriterCoals, WriterSaid } from '../../menu/recipe.ts';
+import type { RisePlan } from '../../formula/index.ts';
+import type { DishPlan, LoadPlan } from '../../meal.ts';
+import type { WriterCoals, WriterSaid } from '../../menu/recipe.ts';
 import type { Block, FactRow } from '../document.ts';
 import type { Say } from '../say.ts';
 
 /** Where the recipe says heat, minutes, core or coals of its own. */
 export function writerBlocks(
-  { target }: Recipe,
+  { recipe, leavening }: Pick<DishPlan, 'recipe' | 'leavening'>,
   part: LoadPlan | undefined,
   say: Say,
 ): readonly Block[] {
-  const { writer } = target;
+  const { writer } = recipe.target;
   if (writer === undefined) return [];
-  const rows = [...saidRows(writer, say), ...coalRows(writer)];
+  const rows = [
+    ...riseRows(writer, leavening?.rise, say),
+    ...saidRows(writer, say),
+    ...coalRows(writer),
+  ];
   return [
     { type: 'heading', text: 'As the writer bakes it', half: true },
     { type: 'facts', rows: rows.map((row) => withOurs(row, part, say)) },
@@ -22,6 +27,36 @@ export function writerBlocks(
       parts: [{ text: "The writer's oven, air and wind are not known: this plan is for yours." }],
     },
   ];
+}
+
+/** A rise goes by its dough and the air: the writer's minutes stand beside what was reckoned. */
+function riseRows(
+  { firstRise, secondRise }: WriterSaid,
+  rise: RisePlan | undefined,
+  say: Say,
+): readonly FactRow[] {
+  const { estimate, cold } = rise ?? {};
+  const row = (label: string, said: typeof firstRise, ours: number | undefined) =>
+    said === undefined
+      ? []
+      : [{ label, value: spanSaid(said, say.minutes), ...noteFor(said, ours) }];
+  const noteFor = (said: readonly [number, number], ours: number | undefined) =>
+    ours === undefined ? {} : { note: riseNote(said, ours, say) };
+  const first = row('First rise', firstRise, estimate?.first);
+  const isCold = cold?.isFirstRise === true;
+  return [
+    ...(isCold ? first.map((each) => ({ ...each, note: coldNote(cold.minutes, say) })) : first),
+    ...row('Second rise', secondRise, estimate?.second),
+  ];
+}
+
+const coldNote = (minutes: number, say: Say) =>
+  `in the cold it goes by the clock: planned as ${say.minutes(minutes)}`;
+
+function riseNote([low, high]: readonly [number, number], ours: number, say: Say): string {
+  const isAlike = low <= ours && ours <= high;
+  const said = `here likely ${say.minutes(ours)}`;
+  return isAlike ? said : `${said}, by this dough and this air: planned so`;
 }
 
 function saidRows({ oven, minutes, core }: WriterSaid, say: Say): readonly FactRow[] {

@@ -204,13 +204,31 @@ export const menuWords: Words = {
   MENU_TEXT_COALS: (values) =>
     `The writer lays ${writerCoals(values)}. It stands beside our count, which is reckoned for ` +
     'your oven, air and wind.',
-  MENU_TEXT_STEPS: (values) => `Put in, since the text does not tell it: ${values.steps}.`,
+  MENU_TEXT_STEPS: (values) => putIn(String(values.steps).split(', ')),
   MENU_TEXT_LIQUID: (values, about, say) =>
     `How much ${about.ingredient} is not said: ${say.mass(num(values, 'massGrams'))} makes a usual ` +
     'dough. Hold some back.',
   MENU_TEXT_PINCH: (values, about, say) =>
     `How much ${about.ingredient} is not said: ${say.mass(num(values, 'massGrams'))} is assumed.`,
 };
+
+const PUT_IN: Readonly<Record<string, string>> = {
+  mix: 'mixing',
+  rise: 'a first rise',
+  shape: 'shaping',
+  'second-rise': 'a second rise once it is shaped',
+  load: 'into the oven',
+  cook: 'cooking',
+  'take-out': 'out of the oven',
+};
+
+function putIn(steps: readonly string[]): string {
+  const named = steps.map((step) => PUT_IN[step] ?? step).join(', ');
+  const rise = steps.includes('second-rise')
+    ? ' Without a second rise a loaf is dense: write "bake at once" where that is meant.'
+    : '';
+  return `Put in, since the text does not tell it: ${named}.${rise}`;
+}
 
 /** "yeast-bread" as a cook says it. */
 const kindName = (kind: number | string | undefined) => String(kind).replace('-', ' ');
