@@ -64,13 +64,13 @@ export class Learning {
       this.#isListed[side] = 0;
     }
     this.#sides.length = 0;
-    this.#step *= 1.05;
+    this.#step *= 1.1;
     if (this.#step > 1e100) this.#fade();
     return lesson;
   }
 
   #fade(): void {
-    this.#step *= 1e-100;
+    this.#step *= 1.1e-100;
     for (let at = 0; at < this.blame.length; at += 1) this.blame[at]! *= 1e-100;
   }
 

@@ -25,8 +25,8 @@ export interface Proven {
 /** @tuned on drawn meals, seeds 1 to 20 of small and medium; it buys half of what medium ones lack */
 const TUNED = {
   /** Clashes of a round: with all open, times the Luby number of the round; with most held. */
-  open: 100,
-  held: 120,
+  open: 40,
+  held: 60,
   /** So many groups or fewer are never held. */
   few: 5,
   /** How often most is held, and how many are open then, at most. */
