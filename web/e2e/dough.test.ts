@@ -86,12 +86,18 @@ describeApp('the dough alone', (app) => {
     const page = await open('/dough/fits');
     await page.getByLabel('What goes in').selectOption('rolls');
     await expect.poll(() => settledSheet(page)).toContain('they grow together');
-    await page.getByRole('img', { name: /rolls side by side/ }).first().waitFor();
+    await page
+      .getByRole('img', { name: /rolls side by side/ })
+      .first()
+      .waitFor();
     await page.getByLabel('What goes in').selectOption('round');
     await page.getByRole('radio', { name: 'How so much lies in it' }).check();
     await page.getByLabel('How much there is').fill('570 g');
     await page.getByLabel('How thick, raw').fill('1/2 in');
-    await page.getByRole('img', { name: /floor free around it|wall to wall/ }).first().waitFor();
+    await page
+      .getByRole('img', { name: /floor free around it|wall to wall/ })
+      .first()
+      .waitFor();
     expect(await settledSheet(page)).toMatch(/Risen/);
     await page.getByRole('button', { name: 'Share it with another oven' }).tap();
     await expect.poll(() => settledSheet(page)).toContain('Nothing is left over');

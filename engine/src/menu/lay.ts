@@ -86,6 +86,7 @@ function layDisc(oven: CampOven, lot: Lot): Lying {
   return {
     shape: 'disc',
     ...heightsIn(oven, lot.inOven, { thickness, risen }),
+    profile: ratio(profile),
     planArea: squareMetres(area),
     volume: volumeOf(lot.mass, lot.recipe.kind),
     pieces: [{ x: metres(0), y: metres(0), diameter: floor }],
@@ -104,10 +105,12 @@ function layRound(oven: CampOven, lot: Lot): Lying {
   const free = isMound ? moundDiameter(volume * rise, MOUND_ASPECT) : discDiameter(volume, patted);
   const diameter = Math.min(free, floor);
   const area = discArea(diameter);
-  const risen = (volume * rise) / (area * profileOf(lot, isMound, free / floor));
+  const profile = profileOf(lot, isMound, free / floor);
+  const risen = (volume * rise) / (area * profile);
   return {
     shape: 'disc',
     ...heightsIn(oven, lot.inOven, { thickness: volume / area, risen }),
+    profile: ratio(profile),
     ...provedOf(lot, risen),
     planArea: squareMetres(area),
     volume,
@@ -145,6 +148,7 @@ function layPieces(oven: CampOven, lot: Lot): Lying {
   return {
     shape: 'pieces',
     ...heightsIn(oven, lot.inOven, { thickness: volume / planArea, risen }),
+    profile: ratio(profile),
     ...provedOf(lot, risen),
     planArea: squareMetres(planArea),
     volume,

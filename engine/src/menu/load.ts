@@ -42,6 +42,8 @@ export interface OvenLoad {
   readonly provedHeight?: Metres;
   /** After rising; equal to thickness for a pot. */
   readonly risenHeight: Metres;
+  /** Risen, its mean height over the height of its middle: a mound 2/3, a slab 1. Not for a pot. */
+  readonly profile?: Ratio;
   /** Area seen from above that takes heat. */
   readonly planArea: SquareMetres;
   readonly volume: CubicMetres;

@@ -2,6 +2,7 @@
 
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { MeasureField } from '../draft/MeasureField.tsx';
+import { shownText } from '../draft/quantity-text.ts';
 import { Choice } from '../parts/Choice.tsx';
 import { Page } from '../parts/Page.tsx';
 import { QuestionPart } from '../parts/QuestionPage.tsx';
@@ -21,6 +22,7 @@ import {
   fitsAsked,
   rememberedFits,
   rememberFits,
+  USUAL_GRAMS,
   whatOf,
 } from './fits-answers.ts';
 import { OtherOvens } from './OtherOvens.tsx';
@@ -34,6 +36,7 @@ export default function FitsPage() {
   const question = useFitsQuestion(fitsAsked(fits, bread.what, oven));
   const { answer, isStale, failure } = useAnswer(question);
   const kind = whatOf(fits, bread.what);
+  const usualAmount = shownText(`${USUAL_GRAMS} g`, 'ten', useReader().reader.measures);
   return (
     <Page title={`The dough: ${doughTitles.fits}`} lead={`${doughHints.fits}.`}>
       <DoughDoors open="fits" />
@@ -59,7 +62,7 @@ export default function FitsPage() {
             value={fits.amountGrams}
             lowest={20}
             highest={50_000}
-            empty={amountOf(fits, kind) === undefined ? 'as much as the recipe makes' : '570 g'}
+            empty={amountOf(fits, kind) === undefined ? 'as much as the recipe makes' : usualAmount}
             onChange={(amountGrams) => change({ amountGrams })}
           />
         )}

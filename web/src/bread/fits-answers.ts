@@ -20,7 +20,7 @@ export interface FitsAnswers {
 
 export const MOST_OVENS = 6;
 /** A dough that is about a 10-inch oven's round at half an inch: common practice, no source. */
-const USUAL_GRAMS = 570;
+export const USUAL_GRAMS = 570;
 
 const USUAL: FitsAnswers = { known: 'oven', lying: {}, others: [] };
 

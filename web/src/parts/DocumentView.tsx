@@ -293,15 +293,29 @@ function Facts({ rows }: { readonly rows: readonly FactRow[] }) {
   );
 }
 
-/** More than a phone shows side by side: there each row is a small list under its own heads. */
-const MANY_COLUMNS = 5;
+type TableBlock = Extract<Block, { type: 'table' }>;
 
-function Table({ table }: { readonly table: Extract<Block, { type: 'table' }> }) {
+const MANY_COLUMNS = 5;
+const WORDY_COLUMNS = 3;
+/** Letters that a phone of 360 px shows in one row, at the size of a table, with some wrapped once. */
+const ROW_LETTERS = 52;
+
+/** More than a phone shows side by side: there each row is a small list under its own heads. */
+function isMany({ head, rows }: TableBlock): boolean {
+  if (head.length < WORDY_COLUMNS || MANY_COLUMNS <= head.length)
+    return MANY_COLUMNS <= head.length;
+  const longest = head.map((word, column) =>
+    Math.max(word.length, ...rows.map((row) => row[column]?.length ?? 0)),
+  );
+  return ROW_LETTERS < longest.reduce((sum, each) => sum + each, 0);
+}
+
+function Table({ table }: { readonly table: TableBlock }) {
   const isNumber = (column: number) => (table.numeric[column] ? 'is-number' : undefined);
   return (
     <div>
       <ScrollBox label={table.caption === '' ? 'Table' : table.caption}>
-        <table className={`sheet-table ${table.head.length < MANY_COLUMNS ? '' : 'is-many'}`}>
+        <table className={`sheet-table ${isMany(table) ? 'is-many' : ''}`}>
           {table.caption === '' ? null : <caption>{table.caption}</caption>}
           <thead>
             <tr>

@@ -3,6 +3,7 @@ import { madeAir, madeDough, madeFormula, madeRecipe } from '../../../validation
 import { bakeFor } from '../../bake/index.ts';
 import { fromCelsius } from '../../quantity/unit.ts';
 import { cutDrawing } from './cut.ts';
+import { fullnessFor, loafOf, meanHeight, topAt } from './cut-outline.ts';
 import { malformed, textsOutside } from './svg-check.ts';
 
 const baked = (millimetres: number, celsius: number) =>
@@ -57,5 +58,22 @@ describe('the cut through a bread', () => {
 
   it('has a text alternative, escaped', () => {
     expect(drawn(25, 200)).toContain('<desc>Cut through the bread &lt;bannock&gt;</desc>');
+  });
+
+  it('is as full as its load: half an ellipsoid fills 2/3 of its cylinder (solid geometry)', () => {
+    expect(meanHeight(2)).toBeCloseTo(2 / 3, 2);
+    expect(fullnessFor(2 / 3)).toBeCloseTo(2, 1);
+    for (const profile of [0.7, 0.8, 0.9, 0.95])
+      expect(meanHeight(fullnessFor(profile))).toBeCloseTo(profile, 2);
+  });
+
+  it('is rounded at its top, and lowest at its edge', () => {
+    const loaf = loafOf({ x: 0, foot: 100, width: 100, height: 60 }, 2 / 3);
+    expect(topAt(loaf, 50)).toBeCloseTo(60, 6);
+    expect(topAt(loaf, 0)).toBe(0);
+    // Half an ellipse at half its half-width stands at the root of 3/4 (plane geometry).
+    expect(topAt(loaf, 75) / 60).toBeCloseTo(Math.sqrt(0.75), 2);
+    expect(topAt(loaf, 25)).toBeCloseTo(topAt(loaf, 75), 6);
+    expect(drawn(60, 160)).toMatch(/class="outline"/);
   });
 });

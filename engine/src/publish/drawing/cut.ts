@@ -2,10 +2,11 @@
 // and bottom come to their colours, with the line at which it is done. Tones tell on paper without
 // colour: the darker, the browner; every tone has its word beside it.
 
-import type { InsidePlan, InsidePoint } from '../../bake/bake-plan.ts';
+import type { InsideCutPlan, InsidePlan, InsidePoint } from '../../bake/bake-plan.ts';
 import { COLOUR_MARKS, colourWord } from '../../bake/inside/index.ts';
+import { band, type Loaf, loafOf, topAt } from './cut-outline.ts';
 import { type Frame, PHONE_TEXT, PHONE_WIDTH } from './frame.ts';
-import { element, fits, group, ink, line, picture, words } from './svg.ts';
+import { element, fits, group, ink, line, path, picture, words } from './svg.ts';
 
 export interface CutDrawing {
   readonly inside: InsidePlan;
@@ -16,6 +17,8 @@ export interface CutDrawing {
     readonly degrees: (kelvin: number) => string;
     readonly length: (metres: number) => string;
   };
+  /** Mean height over the height of the middle, as the load stands: the outline is drawn by it. */
+  readonly profile?: number;
   readonly alt: string;
 }
 
@@ -104,18 +107,25 @@ function key({ size }: Board): readonly string[] {
     const x = 8 + index * 96;
     return [
       element('rect', { x, y: 6, width: 22, height: 14, fill, stroke: ink.soft }),
-      ...(dotted ? [dots(x, 6, 22, 14)] : []),
+      ...(dotted ? [dots({ x, y: 6, width: 22, height: 14 }, () => true)] : []),
       words({ x: x + 29, y: 19, text, size, fill: ink.soft }),
     ];
   });
 }
 
+interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
 /** A few dots, so that raw dough is told from baked crumb on any printer. */
-function dots(x: number, y: number, width: number, height: number): string {
+function dots({ x, y, width, height }: Box, isIn: (x: number, y: number) => boolean): string {
   const drawn: string[] = [];
   const row = (at: number, shift: number) => {
     for (let dot = x + 5 + shift; dot < x + width - 2; dot += 11)
-      drawn.push(element('circle', { cx: dot, cy: at, r: 1.1, fill: ink.soft }));
+      if (isIn(dot, at)) drawn.push(element('circle', { cx: dot, cy: at, r: 1.1, fill: ink.soft }));
   };
   for (let at = y + 4, shift = 0; at < y + height - 1; at += 7, shift = 5.5 - shift) row(at, shift);
   return drawn.join('');
@@ -144,34 +154,22 @@ interface CutPlace {
 }
 
 function oneCut(drawing: Drawn, index: number, { x, foot, scale }: CutPlace): string {
-  const { inside, board } = drawing;
-  const width = board.cutWidth;
+  const { inside, board, profile } = drawing;
   const cut = inside.cuts[index]!;
   const at = pointAt(inside, cut.minute);
-  const yOf = (metres: number) => foot - metres * scale;
-  const layers = cut.kelvins.map((kelvin, slice) => {
-    const [low, high] = [cut.edges[slice]!, cut.edges[slice + 1]!];
-    const { fill, dotted } = stateOf(kelvin, inside.core);
-    const [y, height] = [yOf(high), (high - low) * scale];
-    const layer = element('rect', { x, y, width, height: height + 0.2, fill });
-    return dotted ? layer + dots(x, y, width, height) : layer;
-  });
   const top = cut.edges.at(-1) ?? 0;
+  const loaf = loafOf({ x, foot, width: board.cutWidth, height: top * scale }, profile);
+  const share = (metres: number) => (0 < top ? metres / top : 0);
+  const [above, below] = [share(at.topCrust), share(at.bottomCrust)];
   return group(
     { class: 'cut' },
-    ...layers,
-    crust({ x, foot, width }, yOf(top), at.topCrust * scale, colourWord(at.topColour)),
-    crust(
-      { x, foot, width },
-      foot - at.bottomCrust * scale,
-      at.bottomCrust * scale,
-      colourWord(at.bottomColour),
+    ...layersOf(cut, inside.core).map(({ low, high, state }) =>
+      layer(loaf, [share(low), share(high)], state),
     ),
-    element('rect', {
-      x,
-      y: yOf(top),
-      width,
-      height: top * scale,
+    crust(loaf, [1 - seen(loaf, above), 1], colourWord(at.topColour)),
+    crust(loaf, [0, seen(loaf, below)], colourWord(at.bottomColour)),
+    path(band(loaf, 0, 1), {
+      class: 'outline',
       fill: 'none',
       stroke: ink.ink,
       'stroke-width': 1.6,
@@ -180,28 +178,47 @@ function oneCut(drawing: Drawn, index: number, { x, foot, scale }: CutPlace): st
   );
 }
 
-interface CrustPlace {
-  readonly x: number;
-  readonly foot: number;
-  readonly width: number;
+interface Layer {
+  readonly low: number;
+  readonly high: number;
+  readonly state: (typeof CRUMB)[number];
 }
 
-function crust(
-  { x, foot, width }: CrustPlace,
-  y: number,
-  height: number,
-  colour: ColourWord,
-): string {
-  const shown = Math.max(2.5, height);
-  return element('rect', {
-    x,
-    y: height < 2.5 && y > foot - 4 ? foot - shown : y,
-    width,
-    height: shown,
+/** Slices in one state lie together. */
+function layersOf(cut: InsideCutPlan, core: number): readonly Layer[] {
+  const layers: Layer[] = [];
+  cut.kelvins.forEach((kelvin, slice) => {
+    const state = stateOf(kelvin, core);
+    const [low, high] = [cut.edges[slice]!, cut.edges[slice + 1]!];
+    const last = layers.at(-1);
+    if (last?.state === state) layers[layers.length - 1] = { ...last, high };
+    else layers.push({ low, high, state });
+  });
+  return layers;
+}
+
+/** Heights are shares of the loaf's own height at each place: the layers follow its outline. */
+function layer(loaf: Loaf, [low, high]: readonly [number, number], state: Layer['state']): string {
+  const drawn = path(band(loaf, low, high), { fill: state.fill });
+  if (!state.dotted) return drawn;
+  const { x, width, height, foot } = loaf;
+  const isIn = (dotX: number, dotY: number) => {
+    const full = topAt(loaf, dotX);
+    return low * full + 2 < foot - dotY && foot - dotY < high * full - 2;
+  };
+  return drawn + dots({ x, y: foot - height, width, height }, isIn);
+}
+
+/** A crust thinner than this would not be seen. */
+const LEAST_CRUST = 2.5;
+const seen = ({ height }: Loaf, share: number) =>
+  Math.min(1, Math.max(share, LEAST_CRUST / Math.max(LEAST_CRUST, height)));
+
+const crust = (loaf: Loaf, [low, high]: readonly [number, number], colour: ColourWord) =>
+  path(band(loaf, low, high), {
     fill: ink.ink,
     'fill-opacity': String(Math.max(0.06, TONE[colour])),
   });
-}
 
 function captions(
   { inside, words: say, board }: Drawn,

@@ -7,13 +7,14 @@ import { cutDrawing } from '../drawing/cut.ts';
 import type { Say } from '../say.ts';
 
 /** Nothing for what is not baked as a bread. */
-export function cutBlocks({ bake, coals }: LoadPlan, say: Say): readonly Block[] {
+export function cutBlocks({ load, bake, coals }: LoadPlan, say: Say): readonly Block[] {
   const { inside, minutes } = bake;
   if (inside === undefined || inside.cuts.length === 0) return [];
   const alt = altOf({ bake }, say);
   const drawing = {
     inside,
     done: minutes,
+    ...(load.profile === undefined ? {} : { profile: load.profile }),
     words: { minutes: say.minutes, degrees: say.degrees, length: say.length },
     alt,
   };

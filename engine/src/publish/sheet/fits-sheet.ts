@@ -19,7 +19,7 @@ import { sentenceCase } from './phrases.ts';
 
 /** What a cook calls so much of it. */
 const NAME: Readonly<Record<FitKind, string>> = {
-  round: 'round rolled out to the wall',
+  round: 'round rolled out',
   wedges: 'round scored in wedges',
   biscuits: 'cut rounds',
   rolls: 'rolls',
