@@ -2,6 +2,7 @@
 // A name that doesn't fit in its box becomes a number, and the list under the drawing spells it out.
 
 import { LANE, type LaneAxis, type LaneFrame, laneAxis, stack, WIDE } from './lane-axis.ts';
+import { type FireLane, fireLane } from './lane-fire.ts';
 import { handLane, type WorkBox } from './lane-hand.ts';
 import { type KeyWords, keyRows } from './lane-key.ts';
 import { type LitPoint, litLane } from './lane-lit.ts';
@@ -15,6 +16,8 @@ export interface DayDrawing {
   readonly clockAt: (minute: number) => string;
   readonly hands: readonly { readonly name: string; readonly work: readonly WorkBox[] }[];
   readonly ovens: readonly { readonly name: string; readonly spans: readonly SpanBar[] }[];
+  /** A feeder fire that is kept up; left out where coals are lit by chimneyfuls. */
+  readonly fire?: FireLane & { readonly name: string };
   readonly lit: readonly LitPoint[];
   /** False for wood coals: shape without numbers. */
   readonly countsCoals: boolean;
@@ -58,6 +61,11 @@ export function dayDrawing(day: DayDrawing): string {
     const drawn = (y: number) => ovenLane({ spans, axis, top: y, patterns, isThin });
     if (isThin) lanes.putThin(name, drawn);
     else lanes.put(name, true, drawn);
+  }
+  if (day.fire !== undefined) {
+    const { fire } = day;
+    lanes.skip();
+    lanes.put(fire.name, false, (y) => fireLane(fire, { axis, top: y }));
   }
   if (day.lit.length > 0) {
     const { lit, countsCoals } = day;

@@ -133,6 +133,7 @@ function stripBlock({ plan, jobs, stretch: [from, to], isLast, say, frame }: Str
         .filter(({ oven }) => oven === id)
         .flatMap((span) => barIn(span, [from, to], say)),
     })),
+    ...fireIn(plan, jobs, [from, to]),
     lit: litIn(day.lit, [from, to]),
     countsCoals: camp.fuel.kind === 'briquettes',
     servings: servingMarks(plan, say).filter(({ at }) => from <= at && at <= to),
@@ -192,6 +193,24 @@ function barIn(span: OvenSpan, [from, to]: Stretch, say: Say): readonly SpanBar[
       text: isNamed ? shortName(say.dish(span.dish)) : '',
     },
   ];
+}
+
+/** A feeder fire from its lighting to its last use, and when it is fed. */
+function fireIn(plan: MealPlan, jobs: readonly NumberedJob[], [from, to]: Stretch) {
+  const { jobs: all, lightings } = plan.daySheet;
+  if (plan.camp.fuel.kind !== 'wood-coals') return {};
+  const starts = new Map(all.map(({ id, start }) => [id, start]));
+  const feeds = jobs.filter(({ job }) => job.kind === 'tend-fire');
+  const bars = lightings.flatMap(({ at, readyAt, uses }) => {
+    const last = Math.max(readyAt, ...uses.map(({ job }) => starts.get(job) ?? readyAt));
+    if (last <= from || to <= at) return [];
+    return [{ from: Math.max(from, at), readyAt: Math.max(from, readyAt), to: Math.min(to, last) }];
+  });
+  if (bars.length === 0) return {};
+  const marks = feeds
+    .filter(({ job }) => from <= job.start && job.start < to)
+    .map(({ job, number }) => ({ at: job.start, number }));
+  return { fire: { name: 'Feeder fire', bars, feeds: marks } };
 }
 
 /** The steps inside a stretch, with what is lit when it begins and when it ends. */
