@@ -21,6 +21,10 @@ export interface DoughHeat {
   readonly flour: Grams;
   readonly flourTemperature: Kelvin;
   readonly water: Grams;
+  /** Of one gram of the liquid [J/(g·K)]; water's if not said. */
+  readonly liquidHeat?: number;
+  /** Of all that comes as warm as the flour: eggs, fat, sugar, a starter [J/K]. */
+  readonly restHeat?: number;
   /** Warming by kneading; about 3 K by hand (one baker, grade D). */
   readonly friction?: KelvinDifference;
 }
@@ -53,11 +57,17 @@ export function waterTemperatureFor(dough: DoughHeat): OrRefusal<Kelvin> {
 export function doughTemperatureFrom(
   dough: Omit<DoughHeat, 'wanted'> & { waterTemperature: Kelvin },
 ) {
-  const flourHeat = dough.flour * FLOUR_JOULES_PER_GRAM_KELVIN;
-  const waterHeat = dough.water * WATER_JOULES_PER_GRAM_KELVIN;
+  const [flourHeat, waterHeat] = heatsOf(dough);
   const mixed = flourHeat * dough.flourTemperature + waterHeat * dough.waterTemperature;
   return kelvin(mixed / (flourHeat + waterHeat) + (dough.friction ?? 0));
 }
+
+/** Of what is as warm as the flour, and of what is warmed for it [J/K]. */
+const heatsOf = (dough: Omit<DoughHeat, 'wanted'>) =>
+  [
+    dough.flour * FLOUR_JOULES_PER_GRAM_KELVIN + (dough.restHeat ?? 0),
+    dough.water * (dough.liquidHeat ?? WATER_JOULES_PER_GRAM_KELVIN),
+  ] as const;
 
 /**
  * The bakery rule: water = 3 × wanted − flour − room − friction. A rule for rooms, not for hills.
@@ -80,7 +90,11 @@ export interface DoughWater {
   readonly ice?: Grams;
   /** The dough that comes of it; not the wanted one where the water can't reach it. */
   readonly dough: Kelvin;
-  readonly limit?: 'too hot for yeast' | 'all ice';
+  readonly limit?: 'too hot for yeast' | 'all ice' | 'as cold as it gets' | 'nothing to warm';
+  /** What is warmed, by its names in the recipe; undefined where nobody said: water. */
+  readonly warmed?: readonly string[];
+  /** Eggs are in it: they come as warm as the flour, never warmed by themselves. */
+  readonly hasEgg?: boolean;
 }
 
 const MELTING_JOULES_PER_GRAM = 333.55; // heat of fusion of ice (from memory; 144 BTU a pound, iceTable)
@@ -89,32 +103,49 @@ const MELTING_JOULES_PER_GRAM = 333.55; // heat of fusion of ice (from memory; 1
  * Water for a dough as it can be had: hot up to what yeast bears, cold by ice; the nearest dough
  * where that is not enough.
  *
- * @param tap   water as it comes, for the ice    [K]
+ * @param tap      water as it comes, for the ice        [K]
+ * @param hottest  of what is warmed; water if not said   [K]
+ * @param iceMost  as much of it may be ice; all of it if not said
  * @source      doughTemperatures (grade B), iceTable (grade B)
  */
-export function doughWater(dough: DoughHeat & { readonly tap: Kelvin }): DoughWater | undefined {
+export function doughWater(
+  dough: DoughHeat & {
+    readonly tap: Kelvin;
+    readonly hottest?: Kelvin;
+    readonly iceMost?: Grams;
+  },
+): DoughWater | undefined {
+  const { hottest = HOTTEST, iceMost = dough.water } = dough;
   const wanted = waterWanted(dough);
   if (!Number.isFinite(wanted)) return undefined;
-  if (HOTTEST < wanted) {
-    return {
-      water: HOTTEST,
-      dough: doughTemperatureFrom({ ...dough, waterTemperature: HOTTEST }),
-      limit: 'too hot for yeast',
-    };
-  }
-  const fromTap = Math.min(dough.tap, HOTTEST);
+  if (hottest < wanted) return withLiquidAt(dough, hottest, 'too hot for yeast');
+  const fromTap = Math.min(dough.tap, hottest);
   if (COLDEST <= wanted && fromTap - wanted < WORTH_ICE_KELVIN) {
     return { water: wanted, dough: dough.wanted };
   }
+  if (!(0 < iceMost)) {
+    if (COLDEST <= wanted) return { water: wanted, dough: dough.wanted };
+    return withLiquidAt(dough, COLDEST, 'as cold as it gets');
+  }
   const ice = iceFor({ water: dough.water, tap: kelvin(fromTap), wanted });
-  const isAll = dough.water <= ice;
+  const isAll = iceMost <= ice;
   return {
     water: kelvin(Math.max(COLDEST, wanted)),
-    ice: grams(Math.min(ice, dough.water)),
-    dough: isAll ? allIceDough(dough) : dough.wanted,
+    ice: grams(Math.min(ice, iceMost)),
+    dough: isAll ? allIceDough(dough, iceMost) : dough.wanted,
     ...(isAll ? { limit: 'all ice' as const } : {}),
   };
 }
+
+const withLiquidAt = (
+  dough: DoughHeat,
+  water: Kelvin,
+  limit: NonNullable<DoughWater['limit']>,
+): DoughWater => ({
+  water,
+  dough: doughTemperatureFrom({ ...dough, waterTemperature: water }),
+  limit,
+});
 
 /** Less than this and colder water from the tap or the shade does it. */
 const WORTH_ICE_KELVIN = 2;
@@ -131,17 +162,17 @@ export function iceFor(of: { water: Grams; tap: Kelvin; wanted: Kelvin }): Grams
 }
 
 function waterWanted(dough: DoughHeat): Kelvin {
-  const flourHeat = dough.flour * FLOUR_JOULES_PER_GRAM_KELVIN;
-  const waterHeat = dough.water * WATER_JOULES_PER_GRAM_KELVIN;
+  const [flourHeat, waterHeat] = heatsOf(dough);
   const mixed = dough.wanted - (dough.friction ?? 0);
   return kelvin((mixed * (flourHeat + waterHeat) - flourHeat * dough.flourTemperature) / waterHeat);
 }
 
-/** With nothing but ice for water: as cold as a dough can be made. */
-const allIceDough = (dough: DoughHeat): Kelvin =>
-  doughTemperatureFrom({
-    ...dough,
-    waterTemperature: kelvin(COLDEST - MELTING_JOULES_PER_GRAM / WATER_JOULES_PER_GRAM_KELVIN),
-  });
+/** With all the ice that can go in, in place of water: as cold as a dough can be made. */
+const allIceDough = (dough: DoughHeat, ice: Grams): Kelvin => {
+  const share = 0 < dough.water ? ice / dough.water : 1;
+  const liquidHeat = dough.liquidHeat ?? WATER_JOULES_PER_GRAM_KELVIN;
+  const melts = kelvin(COLDEST - (share * MELTING_JOULES_PER_GRAM) / liquidHeat);
+  return doughTemperatureFrom({ ...dough, waterTemperature: melts });
+};
 
 export const handFriction = kelvinDifference(5 / 1.8); // about 5 °F by hand, one baker (grade D)

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { dishMade, ingredientMade, recipeMade } from '../../../validation/menu/made.ts';
 import { readRecipeText } from '../../menu/read-recipe.ts';
 import type { Recipe } from '../../menu/recipe.ts';
-import { clockMinutes, fromCelsius, metres } from '../../quantity/unit.ts';
+import { clockMinutes, fromCelsius, metres, toCelsius } from '../../quantity/unit.ts';
 import { formulaFor } from '../scale.ts';
 import { dishLeavening, type LeaveningWish } from './dish-leavening.ts';
 
@@ -43,6 +43,37 @@ describe('what raises a dish on its day', () => {
     const quick = raised(biscuit, 20);
     expect(quick.rise).toBeUndefined();
     expect(quick.gas!.least).toBeCloseTo(20 * 0.12, 9);
+  });
+
+  it('of milk and eggs is warmed by the milk alone, by hand: 45 °C and no more before yeast', () => {
+    const braid = recipeMade(
+      'braid',
+      { 'bread flour': 500, milk: 200, egg: 150, 'instant yeast': 7 },
+      { kind: 'yeast-bread' },
+    );
+    const { water, rise, notices } = raised(braid, 5);
+    expect(water).toMatchObject({ warmed: ['milk'], hasEgg: true, limit: 'too hot for yeast' });
+    expect(water!.water).toBe(fromCelsius(45));
+    // J/K: flour 500 × 1.7, eggs 150 × 3.6 and yeast 10 at 5 °C; milk 200 × 3.9 at 45 °C; 2.8 K by hand
+    const cold = 500 * 1.7 + 150 * 3.6 + 10;
+    const byHand = (cold * 5 + 200 * 3.9 * 45) / (cold + 200 * 3.9) + 2.8;
+    expect(toCelsius(water!.dough)).toBeCloseTo(byHand, 0);
+    expect(rise!.mixed).toBe(water!.dough);
+    expect(rise!.options.map((each) => each.do)).not.toContain('warmer-dough');
+    expect(notices.map(({ code }) => code)).toContain('FORMULA_WATER_CAPPED');
+    expect(raised(braid, 20).water!.dough).toBe(fromCelsius(25));
+  });
+
+  it('of eggs alone can not be warmed: it is as warm as they are, and that is said', () => {
+    const eggs = recipeMade(
+      'egg loaf',
+      { 'bread flour': 500, egg: 300, 'instant yeast': 7 },
+      { kind: 'yeast-bread' },
+    );
+    const { water, rise, notices } = raised(eggs, 10);
+    expect(water).toMatchObject({ warmed: [], limit: 'nothing to warm' });
+    expect(toCelsius(rise!.mixed)).toBeCloseTo(10 + 5 / 1.8, 6); // 5 °F by hand, handFriction
+    expect(notices.map(({ code }) => code)).toContain('FORMULA_WATER_CAPPED');
   });
 
   it('reads the air by the clock: a cold morning before a mild day takes longer than the mild day', () => {

@@ -7,9 +7,10 @@ import type { Recipe, StepKind } from '../../menu/recipe.ts';
 import { type Notice, notice } from '../../notice/notice.ts';
 import {
   type ClockMinutes,
-  type Grams,
+  fromCelsius,
   grams,
   type Kelvin,
+  kelvin,
   type Metres,
   minutes,
 } from '../../quantity/unit.ts';
@@ -18,8 +19,9 @@ import type { Formula } from '../formula.ts';
 import { type HeightCompared, heightCompared } from '../height-advice.ts';
 import { MIXED_DOUGH } from '../rise.ts';
 import { type DoughWater, doughWater, handFriction } from '../water-temperature.ts';
+import { doughLiquid } from '../yeast/dough-liquid.ts';
 import { type PlaceAt, steadily } from '../yeast/history.ts';
-import { type RiseOption, type RisePlan, risePlan } from '../yeast/rise-plan.ts';
+import { type RiseOption, type RisePlan, type RiseWish, risePlan } from '../yeast/rise-plan.ts';
 import { type StarterDay, starterDays } from '../yeast/starter.ts';
 import { isStarter } from '../yeast/work.ts';
 import { type GasReport, gasReport } from './gas-report.ts';
@@ -122,9 +124,11 @@ function settled(wish: LeaveningWish, guessed: number): DatedRise | undefined {
   return plan === undefined ? undefined : { plan, mixAt };
 }
 
-function standingRise({ formula, elevation }: LeaveningWish, { place, mixed }: DoughStands) {
+function standingRise(wish: LeaveningWish, { place }: DoughStands) {
+  const { formula, elevation } = wish;
   const plan = risePlan(formula.lines, {
-    mixed: mixed ?? MIXED_DOUGH,
+    mixed: mixedDough(wish, 0),
+    reach: reachOf(wish, 0),
     mass: formula.batch,
     place,
     elevation,
@@ -132,7 +136,8 @@ function standingRise({ formula, elevation }: LeaveningWish, { place, mixed }: D
   return plan === undefined ? undefined : { plan, mixAt: 0 };
 }
 
-function riseFrom({ formula, recipe, elevation, airAt }: LeaveningWish, mixAt: number) {
+function riseFrom(wish: LeaveningWish, mixAt: number) {
+  const { formula, recipe, elevation, airAt } = wish;
   const open = (minute: number) => airAt(mixAt + minute);
   const cold = coldWaitOf(recipe);
   const kept = (kind: StepKind) => {
@@ -140,7 +145,8 @@ function riseFrom({ formula, recipe, elevation, airAt }: LeaveningWish, mixAt: n
     return at === undefined ? undefined : steadily(at);
   };
   return risePlan(formula.lines, {
-    mixed: (cold?.isFirstRise ? undefined : kept('rise')?.(0)) ?? MIXED_DOUGH,
+    mixed: mixedDough(wish, mixAt),
+    reach: reachOf(wish, mixAt),
     mass: formula.batch,
     place: kept('rise') ?? open,
     shapedPlace: kept('second-rise') ?? open,
@@ -174,28 +180,55 @@ function powderTeaspoonsForTwoCups({ lines, changes, flour }: Formula): number |
   return 0 < powder ? (powder / TEASPOON_GRAMS / flour) * TWO_CUPS_GRAMS : undefined;
 }
 
-/** Flour and water are as warm as the air they stood in. */
-function waterOf({ formula, recipe, airAt, stands }: LeaveningWish, mixAt: number) {
-  const keptAt = recipe.steps.find((step) => step.kind === 'rise' && step.keptAt)?.keptAt;
-  const water = wetIn(formula);
-  if (!(0 < water)) return undefined;
+/** Flour, eggs and what is not warmed are as warm as the air they stood in. */
+function waterOf(
+  wish: LeaveningWish,
+  mixAt: number,
+  wanted: Kelvin = wantedDough(wish),
+): DoughWater | undefined {
+  const { formula, airAt, stands } = wish;
+  const liquid = doughLiquid(formula.lines);
   const air = airAt(mixAt);
-  return doughWater({
-    wanted: stands === undefined ? (keptAt ?? MIXED_DOUGH) : (stands.mixed ?? MIXED_DOUGH),
+  const flourTemperature = stands?.flour ?? air;
+  const { warmed, hasEgg, mass } = liquid;
+  if (!(0 < mass)) {
+    const dough = kelvin(flourTemperature + handFriction);
+    return { water: flourTemperature, dough, limit: 'nothing to warm', warmed, hasEgg };
+  }
+  const found = doughWater({
+    wanted,
     flour: grams(flourIn(formula.lines.filter(({ ingredient }) => isFlour(ingredient)))),
-    flourTemperature: stands?.flour ?? air,
-    water,
+    flourTemperature,
+    water: mass,
+    liquidHeat: liquid.heat,
+    restHeat: liquid.restHeat,
+    hottest: liquid.hottest,
+    iceMost: liquid.water,
     friction: handFriction,
     tap: stands?.tap ?? air,
   });
+  return found === undefined ? undefined : { ...found, warmed, hasEgg };
 }
 
-const wetIn = ({ lines }: Formula): Grams =>
-  grams(
-    lines
-      .filter(({ ingredient }) => ingredient.part === 'water' || ingredient.part === 'liquid')
-      .reduce((sum, line) => sum + line.grams, 0),
-  );
+/** As its writer keeps it in the first rise; a night in the cold begins as warm as any. */
+function wantedDough({ recipe, stands }: LeaveningWish): Kelvin {
+  if (stands !== undefined) return stands.mixed ?? MIXED_DOUGH;
+  if (coldWaitOf(recipe)?.isFirstRise) return MIXED_DOUGH;
+  return recipe.steps.find((step) => step.kind === 'rise' && step.keptAt)?.keptAt ?? MIXED_DOUGH;
+}
+
+/** The dough that comes of what can be warmed: not the wanted one where that is out of reach. */
+const mixedDough = (wish: LeaveningWish, mixAt: number): Kelvin =>
+  waterOf(wish, mixAt)?.dough ?? wantedDough(wish);
+
+/** The coldest and the warmest dough that its liquid can make. */
+function reachOf(wish: LeaveningWish, mixAt: number): RiseWish['reach'] {
+  const [coldest, warmest] = BEYOND.map((wanted) => waterOf(wish, mixAt, wanted)?.dough);
+  return coldest === undefined || warmest === undefined ? undefined : { coldest, warmest };
+}
+
+/** No dough is wished so cold or so hot: the answer is the end of what can be had. */
+const BEYOND = [fromCelsius(-60), fromCelsius(90)];
 
 function starterOf({ formula, airAt, stands }: LeaveningWish, mixAt: number) {
   const wanted = formula.lines
@@ -231,6 +264,9 @@ function riseNotices(
           notice('FORMULA_WATER_CAPPED', 'doubt', about, {
             waterKelvin: water.water,
             doughKelvin: water.dough,
+            limit: water.limit,
+            warmed: (water.warmed ?? []).join(', '),
+            egg: water.hasEgg ? 1 : 0,
           }),
         ]),
   ];

@@ -61,6 +61,8 @@ export interface RiseWish {
   /** Before the second rise, by the writer's clock; instead of the first where there is no other. */
   readonly cold?: ColdWait;
   readonly elevation: Metres;
+  /** Coldest and warmest dough that its liquid can make; what cooks mix if not said. */
+  readonly reach?: { readonly coldest: Kelvin; readonly warmest: Kelvin } | undefined;
 }
 
 export const SECOND_OF_FIRST = 0.5; // the second rise is shorter; common practice, no source
@@ -179,17 +181,18 @@ const COLD_NIGHT = { place: fromCelsius(4), minutes: minutes(12 * 60) };
 function optionsFor(found: LeavenFound, wish: RiseWish, base: RiseAlong): readonly RiseOption[] {
   const { leaven, share } = found;
   const box = WARM_BOX[leaven];
+  const { coldest, warmest } = reachOf(wish);
   const [warmer, colder] = [kelvin(wish.mixed + STEP.kelvin), kelvin(wish.mixed - STEP.kelvin)];
   const withShare = (times: number) => firstRise({ leaven, share: share * times }, wish).minutes;
   const withWish = (change: Partial<RiseWish>) => firstRise(found, { ...wish, ...change }).minutes;
   const options: readonly (RiseOption | undefined)[] = [
     { do: 'more-leaven', share: share * STEP.more, ...risen(withShare(STEP.more)) },
-    warmer <= MIXED_RANGE.warmest
+    warmer <= warmest
       ? { do: 'warmer-dough', kelvin: warmer, ...risen(withWish({ mixed: warmer })) }
       : undefined,
     { do: 'warm-box', kelvin: box, ...risen(withWish({ place: steadily(box) })) },
     { do: 'less-leaven', share: share * STEP.less, ...risen(withShare(STEP.less)) },
-    MIXED_RANGE.coldest <= colder
+    coldest <= colder
       ? { do: 'colder-dough', kelvin: colder, ...risen(withWish({ mixed: colder })) }
       : undefined,
     coldNight(leaven, wish),
@@ -199,6 +202,11 @@ function optionsFor(found: LeavenFound, wish: RiseWish, base: RiseAlong): readon
 
 /** Doughs that cooks mix: not below what yeast wakes in, not where the doubling law ends. */
 const MIXED_RANGE = { coldest: fromCelsius(10), warmest: fromCelsius(35) };
+
+const reachOf = ({ reach }: RiseWish) => ({
+  coldest: Math.max(MIXED_RANGE.coldest, reach?.coldest ?? 0),
+  warmest: Math.min(MIXED_RANGE.warmest, reach?.warmest ?? MIXED_RANGE.warmest),
+});
 
 const risen = (first: Minutes | undefined) => (first === undefined ? {} : { first });
 

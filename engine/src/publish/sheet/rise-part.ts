@@ -5,6 +5,7 @@ import type { DishPlan, MealDay } from '../../meal.ts';
 import type { Block, FactRow } from '../document.ts';
 import type { Say } from '../say.ts';
 import { decimal } from '../speak-number.ts';
+import { listed, sentenceCase } from './phrases.ts';
 
 /** Water, temperatures, ready by touch; the moves folded away. Nothing for a dish without a rise. */
 export function riseBlocks({ leavening, recipe }: DishPlan, say: Say): readonly Block[] {
@@ -23,15 +24,27 @@ export function riseBlocks({ leavening, recipe }: DishPlan, say: Say): readonly 
 
 export function waterRows(water: DoughWater | undefined, say: Say): readonly FactRow[] {
   if (water === undefined) return [];
-  const { ice } = water;
+  const { ice, limit, warmed = ['water'], hasEgg } = water;
+  const rest = hasEgg ? 'flour and eggs' : 'flour';
+  if (limit === 'nothing to warm') {
+    return [
+      {
+        label: 'Dough as mixed',
+        value: say.degrees(water.dough),
+        note: `nothing in it can be warmed: bring ${rest} to room warmth first`,
+      },
+    ];
+  }
+  const isMilk = warmed.some((each) => !/water/i.test(each));
+  const most = isMilk && limit === 'too hot for yeast' ? ', no hotter before yeast' : '';
   return [
     {
-      label: 'Water for the dough',
+      label: `${sentenceCase(listed(warmed))} for the dough`,
       value:
         ice === undefined
-          ? say.degrees(water.water)
+          ? `${say.degrees(water.water)}${most}`
           : `${Math.round(ice)} g of it as ice${water.limit === 'all ice' ? ', which is all of it' : ''}`,
-      note: `gives a dough of ${say.degrees(water.dough)}, with flour as warm as the air`,
+      note: `gives a dough of ${say.degrees(water.dough)}, with ${rest} as warm as the air`,
     },
   ];
 }
@@ -148,9 +161,9 @@ function optionPhrase(option: RiseOption, leaven: RisePlan['leaven'], say: Say):
     case 'less-leaven':
       return `half the ${what}: ${sharePhrase(option, leaven)}`;
     case 'warmer-dough':
-      return `warmer water: dough at ${say.degrees(option.kelvin!)}`;
+      return `mixed warmer: dough at ${say.degrees(option.kelvin!)}`;
     case 'colder-dough':
-      return `colder water: dough at ${say.degrees(option.kelvin!)}`;
+      return `mixed colder: dough at ${say.degrees(option.kelvin!)}`;
     case 'warm-box':
       return `in a box at ${say.degrees(option.kelvin!)}, near the fire`;
     case 'cold-night':

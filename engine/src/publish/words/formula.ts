@@ -2,6 +2,7 @@
 
 import type { NoticeValues } from '../../notice/notice.ts';
 import type { Words } from '../say.ts';
+import { sentenceCase } from '../sheet/phrases.ts';
 import { decimal } from '../speak-number.ts';
 import { formulaBenchWords } from './formula-bench.ts';
 
@@ -57,9 +58,18 @@ export const formulaWords: Words = {
     (values.boxMinutes === undefined
       ? '.'
       : `, or keep it in a box at ${say.degrees(num(values, 'boxKelvin'))}, where it takes ${say.minutes(num(values, 'boxMinutes'))}.`),
-  FORMULA_WATER_CAPPED: (values, _about, say) =>
-    `Water of ${say.degrees(num(values, 'waterKelvin'))} is the limit; the dough then comes to ` +
-    `${say.degrees(num(values, 'doughKelvin'))}. Bring the flour nearer to that first.`,
+  FORMULA_WATER_CAPPED: (values, _about, say) => {
+    const dough = say.degrees(num(values, 'doughKelvin'));
+    const bring = values.egg === 1 ? 'flour and eggs' : 'the flour';
+    if (values.limit === 'nothing to warm') {
+      return `Nothing in this dough can be warmed before the yeast: it comes to ${dough}. Bring ${bring} to room warmth first.`;
+    }
+    const what = String(values.warmed ?? '') || 'water';
+    return (
+      `${sentenceCase(what)} of ${say.degrees(num(values, 'waterKelvin'))} is the limit; the dough then ` +
+      `comes to ${dough}. Bring ${bring} nearer to that first.`
+    );
+  },
   FORMULA_POWDER_WEAK: (values) =>
     `The powder fizzes weakly and no one can say what it still lifts. Take new, or ${instead(values)} instead.`,
   FORMULA_POWDER_DEAD: (values) =>
