@@ -37,11 +37,6 @@ export {
 } from './in-oven.ts';
 export type * from './load.ts';
 export type * from './menu.ts';
-// Is it a menu that can be cooked, and who can eat what
-export { allergensIn, foodOf, labelsToCheck, type Unfit, unfitFor } from './needs.ts';
-export { isKnownSize, nominalOven } from './nominal-oven.ts';
-export { type PieceSize, piecesThatFit, placePieces } from './packing.ts';
-export { batchMass, dishPieces, recipeMass, shareOfRecipe, writtenPortions } from './pieces.ts';
 // How much
 export {
   type AppetiteRow,
@@ -70,6 +65,11 @@ export {
   type ServedWith,
   servedWith,
 } from './mouths/serving-tools.ts';
+// Is it a menu that can be cooked, and who can eat what
+export { allergensIn, foodOf, labelsToCheck, type Unfit, unfitFor } from './needs.ts';
+export { isKnownSize, nominalOven } from './nominal-oven.ts';
+export { type PieceSize, piecesThatFit, placePieces } from './packing.ts';
+export { batchMass, dishPieces, recipeMass, shareOfRecipe, writtenPortions } from './pieces.ts';
 export { portionsFor } from './portions.ts';
 // A recipe pasted as text
 export {

@@ -5,9 +5,9 @@ import { type Notice, notice, type Refusal, refusal } from '../notice/notice.ts'
 import type { ClockMinutes } from '../quantity/unit.ts';
 import { canStartHot } from './heat-kind.ts';
 import type { Menu, MenuDish } from './menu.ts';
+import { mouthsIn } from './mouths/appetites.ts';
 import { labelsToCheck, unfitFor } from './needs.ts';
 import { dishPieces, recipeMass } from './pieces.ts';
-import { mouthsIn } from './mouths/appetites.ts';
 import { portionsFor } from './portions.ts';
 import type { Ingredient, Recipe } from './recipe.ts';
 import { titleNotices } from './title-claims.ts';

@@ -3,7 +3,13 @@
 import { isBaked } from '../bake/kinds.ts';
 import type { Allergen } from '../camp/camp.ts';
 import type { FormulaLine } from '../formula/formula.ts';
-import { keepingOf, type MeasuredIngredient, scoopOf, tinFor } from '../formula/index.ts';
+import {
+  type Keeping,
+  keepingOf,
+  type MeasuredIngredient,
+  scoopOf,
+  tinFor,
+} from '../formula/index.ts';
 import type { FoodPart } from '../larder/food.ts';
 import { householdMeasure } from '../larder/measure.ts';
 import { allergensIn, foodOf } from '../menu/needs.ts';
@@ -25,19 +31,19 @@ export function bagsFor(dishes: readonly DishToProvide[]): readonly Bag[] {
 /** One bag of dough; a cobbler has one for its fruit besides. */
 function bagsOf(planned: DishToProvide): readonly Bag[] {
   const { dish, formula, recipe } = planned;
-  const dry = formula.lines.filter(goesIntoBag);
+  const dry = formula.lines.filter((line) => goesIntoBag(line) && !isLeavening(line));
+  const leavening = formula.lines.filter((line) => goesIntoBag(line) && isLeavening(line));
   const forFruit = recipe.kind === 'cobbler' ? dry.filter(isForFruit) : [];
   const forDough = dry.filter((line) => !forFruit.includes(line));
-  const rest = formula.lines.filter((line) => !dry.includes(line));
+  const rest = formula.lines.filter((line) => !dry.includes(line) && !leavening.includes(line));
   const restOfFruit = recipe.kind === 'cobbler' ? rest.filter(isFruit) : [];
   return [
-    bag(
-      planned,
-      `${dish.id}-dry`,
-      forDough,
-      rest.filter((line) => !restOfFruit.includes(line)),
-    ),
-    bag(planned, `${dish.id}-fruit`, forFruit, restOfFruit),
+    bag(planned, `${dish.id}-dry`, {
+      contents: forDough,
+      leavening,
+      added: rest.filter((line) => !restOfFruit.includes(line)),
+    }),
+    bag(planned, `${dish.id}-fruit`, { contents: forFruit, leavening: [], added: restOfFruit }),
   ].filter((each) => each.contents.length > 0);
 }
 
@@ -59,6 +65,12 @@ export const goesIntoBag = ({ ingredient }: { readonly ingredient: Ingredient })
   (DRY.includes(ingredient.part) ||
     /\b(corn ?starch|oats|cream of tartar)\b/i.test(ingredient.name));
 
+const RAISES: readonly FoodPart[] = ['powder', 'soda', 'yeast'];
+
+/** Damp spoils it first, so it travels by itself in a dry tin (leavening-apart). */
+const isLeavening = ({ ingredient }: { readonly ingredient: Ingredient }) =>
+  RAISES.includes(ingredient.part);
+
 const isForFruit = ({ ingredient }: FormulaLine) =>
   /\((fruit|filling)\)|starch/i.test(ingredient.name) ||
   (ingredient.part === 'spice' && !/topping/i.test(ingredient.name));
@@ -66,22 +78,28 @@ const isForFruit = ({ ingredient }: FormulaLine) =>
 const isFruit = ({ ingredient }: FormulaLine) =>
   ingredient.part === 'fruit' || ingredient.part === 'acid';
 
+interface BagLines {
+  readonly contents: readonly FormulaLine[];
+  readonly leavening: readonly FormulaLine[];
+  readonly added: readonly FormulaLine[];
+}
+
 function bag(
   { dish, recipe, safety }: DishToProvide,
   id: string,
-  contents: readonly FormulaLine[],
-  added: readonly FormulaLine[],
+  { contents, leavening, added }: BagLines,
 ): Bag {
   return {
     id,
     dish: dish.id,
     contents: contents.map(weighed),
     total: grams(contents.reduce((sum, line) => sum + line.grams, 0)),
+    ...(leavening.length === 0 ? {} : { fromTin: leavening.map(weighed) }),
     add: added.map(weighed),
     contains: allergensIn({
       ...recipe,
       contains: [],
-      ingredients: contents.map((line) => line.ingredient),
+      ingredients: [...contents, ...leavening].map((line) => line.ingredient),
     }),
     freeFrom: safety.freeFrom as readonly Allergen[],
     ...keptAndScooped(contents),
@@ -91,10 +109,14 @@ function bag(
 function keptAndScooped(contents: readonly FormulaLine[]): Pick<Bag, 'keeps' | 'scoop'> {
   const scoop = scoopOf(contents);
   return {
-    keeps: keepingOf(contents.map((line) => line.ingredient)),
+    keeps: withoutPowder(keepingOf(contents.map((line) => line.ingredient))),
     ...(scoop === undefined ? {} : { scoop }),
   };
 }
+
+/** The powder travels in the tin: what ends such a bag is damp alone. */
+const withoutPowder = (keeps: Keeping): Keeping =>
+  /powder/.test(keeps.because) ? { ...keeps, because: 'damp creeps in' } : keeps;
 
 /** One line of one bake, measured anew. */
 function inOneOven({ ingredient, grams: all }: FormulaLine, bakes: number): MeasuredIngredient {

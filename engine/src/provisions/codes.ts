@@ -43,6 +43,51 @@ export const provisionsCodes = {
     when: 'a food was not found in the larder, so its shelf is a guess by its part',
     next: 'check how it has to be kept',
   },
+  PROVISIONS_PACK_ZERO: {
+    kind: 'refusal',
+    when: 'a pack of a food is said to hold nothing, less than nothing, or no number',
+    next: 'write what stands on the packet; until then the food is bought by weight',
+  },
+  PROVISIONS_YIELD_OVER_ONE: {
+    kind: 'refusal',
+    when: 'more of a food is said to be left after peeling than was bought, or nothing of it',
+    next: 'write the usable share as 100 % or less; a factor of 1.19 is a share of 84 %',
+  },
+  PROVISIONS_STORE_UNUSED: {
+    kind: 'notice',
+    when: 'the stores name a food that no dish uses',
+    next: 'check its name against the shopping list, or take it out',
+  },
+  PROVISIONS_OVERLOAD: {
+    kind: 'notice',
+    when: 'the carriers named can not take all boxes',
+    next: 'take one more carrier, go twice, or leave something at home',
+  },
+  PROVISIONS_BOX_HEAVY: {
+    kind: 'notice',
+    when: 'one thing is heavier than a box may be, and it can not be divided',
+    next: 'carry it by two, or raise the limit of a box',
+  },
+  PROVISIONS_ICE_SHORT: {
+    kind: 'notice',
+    when: 'the ice that goes in is melted before the last serving',
+    next: 'take more ice or a thicker cooler, pack later, or cook from the cooler first',
+  },
+  PROVISIONS_COOLER_FULL: {
+    kind: 'notice',
+    when: 'food and ice want more room than the cooler has',
+    next: 'take a second cooler, or leave out what needs no cold',
+  },
+  PROVISIONS_RAW_BESIDE_READY: {
+    kind: 'notice',
+    when: 'one cooler holds raw meat and food that is eaten as it is',
+    next: 'take a second cooler; else raw meat sealed, at the bottom, under everything',
+  },
+  PROVISIONS_COOLER_ASSUMED: {
+    kind: 'notice',
+    when: 'something has to be kept cold and the camp names no cooler',
+    next: 'write the cooler into the stores: the ice is reckoned for a usual one',
+  },
 } as const satisfies CodeList;
 
 export type ProvisionsCode = keyof typeof provisionsCodes;

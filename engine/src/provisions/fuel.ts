@@ -26,20 +26,42 @@ export function fuelNeedFor(asked: {
   const plans = asked.dishes.flatMap((dish) => dish.loads.map((load) => load.coals));
   const mass = plans.reduce((sum, plan) => sum + plan.fuelMass, 0);
   const lit = camp.fuel.kind === 'briquettes' ? SPARE_IN_CHIMNEY : 0;
-  const spare = spareFor(camp) + lit;
+  const weather = spareFor(camp);
+  const spare = weather + lit;
   const withSpare = mass * (1 + spare);
+  const added = plans.reduce((sum, plan) => sum + addedMass(plan), 0);
   const onHand = camp.fuel.kind === 'briquettes' ? camp.fuel.onHand : undefined;
   return {
     kind: camp.fuel.kind,
     mass: grams(mass),
     spare: ratio(spare),
     massWithSpare: grams(withSpare),
+    parts: {
+      sets: grams(mass - added),
+      additions: grams(added),
+      lighting: grams(mass * lit),
+      weather: grams(mass * weather),
+      ...chimneyfulsOf(camp, plans),
+    },
     ...(onHand === undefined ? {} : { onHand }),
     short: grams(onHand === undefined ? 0 : Math.max(0, withSpare - onHand)),
     ...(camp.fuel.kind === 'briquettes'
       ? { pieces: plans.reduce((sum, plan) => sum + plan.coalsInAll, 0) }
       : { shovels: plans.reduce((sum, plan) => sum + shovelsOf(plan), 0) }),
   };
+}
+
+/** Of what a plan burns, what is laid after the first set; a lid laid after browning counts to the set. */
+function addedMass(plan: CoalPlan): number {
+  const { above, below, browning, coalsInAll, fuelMass } = plan;
+  const first = (above.pieces ?? 0) + (below.pieces ?? 0) + (browning?.thenAbove.pieces ?? 0);
+  return 0 < coalsInAll ? fuelMass * Math.min(1, Math.max(0, 1 - first / coalsInAll)) : 0;
+}
+
+function chimneyfulsOf({ fuel, gear }: Camp, plans: readonly CoalPlan[]) {
+  if (fuel.kind === 'wood-coals' || gear.chimneyfulCoals <= 0) return {};
+  const pieces = plans.reduce((sum, plan) => sum + plan.coalsInAll, 0);
+  return { chimneyfuls: Math.ceil((pieces * (1 + SPARE_IN_CHIMNEY)) / gear.chimneyfulCoals) };
 }
 
 /** Spare for the windiest forecast hour. */

@@ -4,15 +4,20 @@ import type { Camp } from '../camp/camp.ts';
 import { type Notice, notice } from '../notice/notice.ts';
 import { cubicMetres, grams } from '../quantity/unit.ts';
 import { bagsFor, tinsFor } from './bags.ts';
+import { packCamp, packingNotices } from './boxes/pack-camp.ts';
+import { buyingFor } from './buying.ts';
 import type { DishToProvide } from './dish-to-provide.ts';
 import { fuelNeedFor } from './fuel.ts';
+import { iceNotices } from './ice/ice-notices.ts';
+import { icePlanFor } from './ice/ice-plan.ts';
 import { kitFor } from './kit.ts';
 import type { Bag, FuelNeed, Provisions, ShoppingLine } from './provisions.ts';
+import { foodKeyOf } from './same-food.ts';
 import { shoppingFor } from './shopping.ts';
 import { campHours, drinkingLitres, waterNeedsFor, waterTripsFor } from './water.ts';
 
 /**
- * Shopping, bags, fuel, water.
+ * Shopping, bags, boxes, fuel, water, ice.
  *
  * Water is not on the shopping list; the rest of it weighs what the batches weigh.
  *
@@ -23,28 +28,64 @@ export function provisionsFor(asked: {
   readonly dishes: readonly DishToProvide[];
 }): Provisions {
   const { camp, dishes } = asked;
-  const shopping = shoppingFor(dishes);
+  const buying = buyingFor(shoppingFor(dishes), camp.stores);
+  const shopping = buying.lines;
   const bags = bagsFor(dishes);
   const fuel = fuelNeedFor({ camp, dishes });
   const water = waterNeedsFor({ camp, dishes });
+  const kit = kitFor(dishes);
+  const ice = icePlanFor({ camp, shopping, lastServing: lastServingOf(dishes) });
+  const bagged = baggedFrom(dishes, bags);
+  const packing = packCamp({ camp, shopping, bags, bagged, kit, fuel, ice });
   return {
     shopping,
+    bill: buying.bill,
     bags,
     tins: tinsFor(dishes),
     fuel,
     water,
     waterInAll: cubicMetres(water.reduce((sum, need) => sum + need.volume, 0)),
     ...(camp.place.water === undefined ? {} : { waterTrips: waterTripsFor(water) }),
-    kit: kitFor(dishes),
+    kit,
+    packing,
+    ...(ice === undefined ? {} : { ice }),
     foodMass: grams(shopping.reduce((sum, line) => sum + line.grams, 0)),
+    refusals: buying.refusals,
     notices: [
+      ...packingNotices(packing),
       ...fuelNotices(camp, fuel),
       ...bagNotices(bags),
+      ...iceNotices(ice),
       ...shoppingNotices(shopping),
+      ...buying.notices,
       ...drinkingNotices(camp),
       ...tripNotices(camp, waterTripsFor(water)),
     ],
   };
+}
+
+const lastServingOf = (dishes: readonly DishToProvide[]) =>
+  dishes.reduce((last, { dish }) => Math.max(last, dish.serveAt), 0);
+
+/** What of each food has gone into a bag or the dry tin, by the key of its shopping line. */
+function baggedFrom(
+  dishes: readonly DishToProvide[],
+  bags: readonly Bag[],
+): ReadonlyMap<string, number> {
+  const inBag = new Set(
+    bags.flatMap(({ dish, contents, fromTin = [] }) =>
+      [...contents, ...fromTin].map(({ name }) => `${dish}|${name}`),
+    ),
+  );
+  const bagged = new Map<string, number>();
+  for (const { dish, formula } of dishes) {
+    for (const { ingredient, grams: mass } of formula.lines) {
+      if (!inBag.has(`${dish.id}|${ingredient.name}`)) continue;
+      const key = foodKeyOf(ingredient);
+      bagged.set(key, (bagged.get(key) ?? 0) + mass);
+    }
+  }
+  return bagged;
 }
 
 function fuelNotices(camp: Camp, fuel: FuelNeed): readonly Notice[] {

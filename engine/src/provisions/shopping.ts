@@ -6,19 +6,22 @@ import type { FormulaLine } from '../formula/formula.ts';
 import { householdMeasure } from '../larder/measure.ts';
 import { foodNamed } from '../larder/name.ts';
 import { foodOf, labelsToCheck } from '../menu/needs.ts';
+import type { Ingredient } from '../menu/recipe.ts';
 import { type Grams, grams } from '../quantity/unit.ts';
 import type { DishToProvide } from './dish-to-provide.ts';
 import type { ShoppingLine } from './provisions.ts';
+import { boughtAs, foodKeyOf } from './same-food.ts';
 import { SHELVES, shelfOf } from './shelf.ts';
 
 /** One line a food, by shelf, then by name. Water is drawn, not bought. */
 export function shoppingFor(dishes: readonly DishToProvide[]): readonly ShoppingLine[] {
   const byFood = new Map<string, Gathered>();
+  const keys = rememberedKeys();
   for (const { dish, recipe, formula } of dishes) {
     const labels = labelsToCheck(recipe);
     for (const line of formula.lines) {
       if (line.ingredient.part === 'water' || !isWanted(line)) continue;
-      const key = keyOf(line);
+      const key = keys.of(line.ingredient);
       const gathered = byFood.get(key) ?? emptyFor(line);
       gathered.grams += line.grams;
       if (line.ingredient.isUnweighed) gathered.unweighed.add(line.ingredient.asWritten);
@@ -30,7 +33,18 @@ export function shoppingFor(dishes: readonly DishToProvide[]): readonly Shopping
       byFood.set(key, gathered);
     }
   }
-  return [...byFood.values()].map(lineFrom).sort(byShelfThenName);
+  return [...byFood].map(([key, gathered]) => lineFrom(key, gathered)).sort(byShelfThenName);
+}
+
+/** A week's menu names the same foods again and again: each is looked up once. */
+function rememberedKeys() {
+  const known = new Map<Ingredient, string>();
+  const of = (ingredient: Ingredient): string => {
+    const found = known.get(ingredient) ?? foodKeyOf(ingredient);
+    known.set(ingredient, found);
+    return found;
+  };
+  return { of };
 }
 
 /** What nobody weighed still has to be bought. */
@@ -57,23 +71,7 @@ const emptyFor = (line: FormulaLine): Gathered => ({
   checkLabel: new Set(),
 });
 
-/**
- * Same food, same shelf state, same label: tinned and fresh stay apart, and so does flour that is
- * called gluten-free.
- */
-function keyOf(line: FormulaLine): string {
-  const { name, food } = line.ingredient;
-  const free = /[a-z]+[- ]free\b/i.exec(name)?.[0].toLowerCase() ?? '';
-  const known = foodOf(line.ingredient) ?? foodNamed(name);
-  const called = boughtAs(name.toLowerCase())
-    .replace(/\(.*?\)/g, '')
-    .trim();
-  const key = known?.key ?? food;
-  const words = key === undefined || known?.isSeveral === true ? `${key ?? ''} ${called}` : key;
-  return `${words}|${shelfOf(line.ingredient).keep}|${free}`;
-}
-
-function lineFrom(gathered: Gathered): ShoppingLine {
+function lineFrom(key: string, gathered: Gathered): ShoppingLine {
   const { line } = gathered;
   const food = foodOf(line.ingredient) ?? foodNamed(line.ingredient.name);
   const mass = grams(gathered.grams);
@@ -81,6 +79,7 @@ function lineFrom(gathered: Gathered): ShoppingLine {
   const bought = asBoughtFrom(gathered, food?.key);
   return {
     name: boughtAs(line.ingredient.name),
+    key,
     ...(food === undefined ? {} : { food: food.key }),
     grams: mass,
     ...(bought === undefined ? {} : { asBought: bought }),
@@ -91,13 +90,6 @@ function lineFrom(gathered: Gathered): ShoppingLine {
     checkLabel: [...gathered.checkLabel].sort(),
   };
 }
-
-/** Without what is done to it at camp, or in which part of the dish: "butter, melted", "sugar (fruit)". */
-const boughtAs = (name: string) =>
-  name
-    .replace(/ \((?:fruit|filling|topping|sauce|glaze|dough)\)$/iu, '')
-    .replace(/, (?:melted|soft|softened|beaten|sifted|warm|cold|chilled)$/iu, '')
-    .trim();
 
 /**
  * What to buy so that this much is left after peeling and trimming; undefined where no yield of it

@@ -35,15 +35,22 @@ export function waterNeedsFor(asked: {
   const needs: WaterNeed[] = [
     { use: 'dough', volume: inRecipes(baked), source: 'recipes' },
     { use: 'pots', volume: inRecipes(others), source: 'recipes' },
-    { use: 'drinking', volume: litres(mouths * drinkingLitres(camp)), source: 'camping-gallon' },
+    {
+      use: 'drinking',
+      volume: litres(mouths * drinkingLitres(camp)),
+      by: { per: 'mouth', each: litres(drinkingLitres(camp)), many: mouths },
+      source: 'camping-gallon',
+    },
     {
       use: 'hands',
       volume: litres(Math.max(HANDS_LEAST, camp.hands.length * HANDS_EACH)),
+      by: { per: 'hand', each: litres(HANDS_EACH), many: camp.hands.length },
       source: 'camp-practice',
     },
     {
       use: 'wash',
       volume: litres(Math.max(WASH_LEAST, mouths * WASH_PER_MOUTH)),
+      by: { per: 'mouth', each: litres(WASH_PER_MOUTH), many: mouths },
       source: 'camp-practice',
     },
     ashNeed(dishes),

@@ -83,7 +83,8 @@ export const menuSources = {
     grade: 'A',
   },
   fns23: {
-    title: 'Dry Beans, FNS-23: two cups make about five; a state extension service says six of a pound',
+    title:
+      'Dry Beans, FNS-23: two cups make about five; a state extension service says six of a pound',
     by: 'USDA Food and Nutrition Service',
     grade: 'A',
   },

@@ -32,4 +32,37 @@ export const provisionsWords: Words = {
     `(free of ${String(values.free).replaceAll('-', ' ')}), with clean tools, before any other bag is opened.`,
   PROVISIONS_FOOD_UNKNOWN: (values) =>
     `${values.name} is not in our larder: check yourself how it has to be kept.`,
+  PROVISIONS_PACK_ZERO: (values) =>
+    `${values.name}: found a pack of ${String(values.foundGrams)} g, wanted more than 0. Write what ` +
+    'stands on the packet; until then it is bought by weight.',
+  PROVISIONS_YIELD_OVER_ONE: (values) =>
+    `${values.name}: found a usable share of ${percentFound(num(values, 'foundRatio'))}, wanted more than ` +
+    '0 and at most 100 %. Peeling never adds: a factor of 1.19 is a share of 84 %.',
+  PROVISIONS_STORE_UNUSED: (values) =>
+    `${values.name} stands in your stores and no dish uses it: check its name against the list.`,
+  PROVISIONS_OVERLOAD: (values, _about, say) =>
+    `Too heavy by ${say.mass(num(values, 'overGrams'))}: ${boxesWord(num(values, 'boxes'))} of ` +
+    `${say.mass(num(values, 'massGrams'))} in all ${values.boxes === 1 ? 'finds' : 'find'} no carrier, ` +
+    `though they may carry ${say.mass(num(values, 'limitGrams'))}. Take one more, go twice, or leave ` +
+    'something at home.',
+  PROVISIONS_BOX_HEAVY: (values, _about, say) =>
+    `Box ${values.box} is ${say.mass(num(values, 'overGrams'))} heavier than a box may be and can not ` +
+    'be divided: carry it by two.',
+  PROVISIONS_ICE_SHORT: (values, _about, say) =>
+    `The ice in ${values.cooler} lasts ${say.minutes(num(values, 'lastsMinutes'))} of ` +
+    `${say.minutes(num(values, 'wantedMinutes'))}: take ${say.mass(num(values, 'shortGrams'))} more, or ` +
+    'pack later.',
+  PROVISIONS_COOLER_FULL: (values, _about, say) =>
+    `Food and ice want ${say.percent(num(values, 'fillRatio'))} of the room in ${values.cooler}: take a ` +
+    'second cooler, or leave out what needs no cold.',
+  PROVISIONS_RAW_BESIDE_READY: (values) =>
+    `${values.cooler} holds raw meat and food that is eaten as it is: take a second cooler, or seal the ` +
+    'raw meat and lay it at the bottom, under everything.',
+  PROVISIONS_COOLER_ASSUMED: (values, _about, say) =>
+    `Nobody named a cooler: ${say.mass(num(values, 'iceGrams'))} of ice is reckoned for usual ones, as ` +
+    'large as their food wants.',
 };
+
+const percentFound = (share: number) => `${Math.round(1000 * share) / 10} %`;
+
+const boxesWord = (boxes: number) => (boxes === 1 ? 'one box' : `${boxes} boxes`);
