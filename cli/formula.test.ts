@@ -166,7 +166,7 @@ describe('emberwright formula', () => {
       return out.replaceAll(/\s+/g, ' ');
     };
     expect(stdin('Salty\n2 cups flour\n1 cup water\n3 tbsp salt\n1 tbsp baking powder\n')).toMatch(
-      /Saltier than any published: 21.6 %, not 1 %. Look for a slipped spoon/,
+      /Saltier than any of the published fire breads: 21.6 %, not 1 %. Look for a slipped spoon/,
     );
     // Plain milk has next to no acid: all but a trace of 20 g stays.
     expect(stdin('Soda\n500 g flour\n400 g milk\n10 g salt\n20 g baking soda\n')).toMatch(

@@ -41,6 +41,9 @@ describe('cookMeasureFor', () => {
     [120, { each: grams(50), cup: grams(243) }, '2 1/2'],
     [456, { each: grams(50) }, '9'],
     [65, { each: grams(50) }, '1 1/2 (15 % more)'],
+    // sr28: soda 4.6 g a teaspoon; 1.6 g are 0.35 of it, 1.45 g 0.32
+    [1.6, { tsp: grams(4.6) }, '3/8 tsp'],
+    [1.45, { tsp: grams(4.6) }, 'scant 3/8 tsp'],
   ])(
     'says %d g by quarters and thirds of a cup, few spoons, whole pieces',
     (mass, food, wanted) => {

@@ -22,7 +22,25 @@ export type GramsPerMeasure = Readonly<Partial<Record<CookMeasure['measure'], Gr
 const CUP_PARTS = [0, 1 / 4, 1 / 3, 1 / 2, 2 / 3, 3 / 4, 1];
 const LEAST_CUP = 1 / 4;
 const TABLESPOONS = [1, 1.5, 2, 2.5, 3, 3.5];
-const TEASPOONS = [1 / 8, 1 / 4, 1 / 2, 3 / 4, 1, 1.25, 1.5, 1.75, 2, 2.25, 2.5, 2.75, 4, 5];
+// Three eighths are a quarter and an eighth: of soda and powder a step of a quarter is half of it.
+const TEASPOONS = [
+  1 / 8,
+  1 / 4,
+  3 / 8,
+  1 / 2,
+  5 / 8,
+  3 / 4,
+  1,
+  1.25,
+  1.5,
+  1.75,
+  2,
+  2.25,
+  2.5,
+  2.75,
+  4,
+  5,
+];
 const MOST_CUPS_AND_SPOONS = 4; // past it nobody adds spoons to cups
 const HALVES_BELOW = 4; // pieces: two and a half onions, but nine apples
 /** A larger measure is taken while it misses by no more than this; ours. */
@@ -124,8 +142,13 @@ export function cookMeasureText(said: CookMeasure, style: 'sign' | 'plain' = 'si
   const number = fractionText(amount, style);
   const unit = measure === 'each' ? size : measure === 'cup' && 1 < amount ? 'cups' : measure;
   const more = plusTablespoons === undefined ? '' : ` + ${plusTablespoons} tbsp`;
-  return `${number}${unit === undefined ? '' : ` ${unit}`}${more}${offText(off)}`;
+  const text = `${number}${unit === undefined ? '' : ` ${unit}`}${more}`;
+  const isScant = measure === 'tsp' && amount <= MOST_SCANT && 0 < (off ?? 0);
+  return isScant ? `scant ${text}` : `${text}${offText(off)}`;
 }
+
+/** A little less than a spoon is filled by eye up to one; of more the share is said. Ours. */
+const MOST_SCANT = 1;
 
 function offText(off: number | undefined): string {
   if (off === undefined) return '';

@@ -1,6 +1,7 @@
 // What raises it: the recipe's leavening, what the height does to it, and where the tables disagree.
 
 import type { GasReport, HeightAdvice, HeightCompared } from '../../formula/index.ts';
+import { gasOf } from '../../formula/swap/gas.ts';
 import type { DishPlan } from '../../meal.ts';
 import type { Block, FactRow } from '../document.ts';
 import type { Say } from '../say.ts';
@@ -12,7 +13,7 @@ export function leaveningBlocks(dish: DishPlan, say: Say): readonly Block[] {
   if (leavening === undefined) return [];
   const { gas, height } = leavening;
   const rows = [
-    ...(gas === undefined ? [] : gasRows(gas, say)),
+    ...(gas === undefined ? [] : gasRows(gas, dish, say)),
     ...(height === undefined ? [] : heightRows(height, dish, say)),
   ];
   if (rows.length === 0) return [];
@@ -26,13 +27,17 @@ export function leaveningBlocks(dish: DishPlan, say: Say): readonly Block[] {
 /** Published: 1 to 1 1/4 tsp for a cup of flour, 2 in old books without eggs. */
 const USUAL_TEASPOONS = { least: 1, most: 2 };
 
-export function gasRows(gas: GasReport, say: Say): readonly FactRow[] {
+export function gasRows(
+  gas: GasReport,
+  { formula }: Pick<DishPlan, 'formula'>,
+  say: Say,
+): readonly FactRow[] {
   const teaspoons = gas.asTeaspoonsOfPowder;
   return [
     {
       label: 'Gas',
-      value: `${gramsSpan(gas.least, gas.most)} of carbon dioxide`,
-      note: `at least ${say.volume(gas.inDough)} in the bowl and ${say.volume(gas.inCrumb)} in the crumb as it sets here; ${say.volume(gas.inCrumbAtSea)} at sea level. A dough holds a part of it.`,
+      value: `${gramsSpan(gas.least, gas.most)} of carbon dioxide${writtenPhrase(gas, formula)}`,
+      note: `at least ${say.volume(gas.inDough)} in the bowl and ${say.volume(gas.inCrumb)} in the crumb as it sets here; the same gas at sea level fills ${say.volume(gas.inCrumbAtSea)}. A dough holds a part of it.`,
     },
     ...(teaspoons === undefined
       ? []
@@ -45,6 +50,22 @@ export function gasRows(gas: GasReport, say: Say): readonly FactRow[] {
         ]),
     ...leftRows(gas),
   ];
+}
+
+/** `, 2 g as written`: what the change for height did to the gas itself. */
+function writtenPhrase({ least, most }: GasReport, formula: DishPlan['formula']): string {
+  const share = gasShareOf(formula);
+  return share === undefined ? '' : `, ${gramsSpan(least / share, most / share)} as written`;
+}
+
+/** Gas of these amounts over that of the amounts as written; undefined where nothing was changed. */
+function gasShareOf({ lines, changes }: DishPlan['formula']): number | undefined {
+  const written = lines.map((line) => {
+    const was = changes.find(({ ingredient }) => ingredient === line.ingredient.name)?.was;
+    return was === undefined ? line : { ...line, grams: was };
+  });
+  const [now, before] = [gasOf(lines).total, gasOf(written).total];
+  return changes.length === 0 || !(0 < before) ? undefined : now / before;
 }
 
 const gramsSpan = (least: number, most: number) =>
@@ -95,16 +116,21 @@ export function heightRows(
   ];
 }
 
-function changePhrase({ law }: HeightCompared, { changes }: DishPlan['formula'], say: Say): string {
-  const [change] = changes;
+function changePhrase({ law }: HeightCompared, formula: DishPlan['formula'], say: Say): string {
+  const [change] = formula.changes;
   if (change === undefined) {
     return law === 0
       ? 'no change: the air is thick enough'
       : 'as written: the recipe is from such a height';
   }
   const share = 1 - change.now / change.was;
-  return `${say.percent(Math.abs(share))} ${share < 0 ? 'more' : 'less'}, for equal gas`;
+  const gas = 1 - (gasShareOf(formula) ?? change.now / change.was);
+  const less = `${say.percent(Math.abs(share))} ${share < 0 ? 'more' : 'less'} ${change.ingredient}`;
+  if (Math.abs(share - gas) < SAME_SHARE) return `${less}, for equal gas`;
+  return `${say.percent(gas)} less gas, for as much lift: ${less}, since what meets no acid goes first`;
 }
+
+const SAME_SHARE = 0.01;
 
 /** Whole hundredths: no table is finer. */
 function percentSpan([least, most]: readonly [number, number]): string {
@@ -126,7 +152,7 @@ export function heightTable({ law, advice }: HeightCompared, say: Say): Block {
         caption: 'Leavening left out at this height',
         head: ['', 'leavening less', 'also'],
         rows: [
-          ['equal gas, which this plan keeps to', say.percent(law), ''],
+          ['equal gas, which this plan keeps to (gas less)', say.percent(law), ''],
           ...advice.map((each) => [
             `${each.who}${each.isAboveTable ? ' (ends lower down)' : ''}`,
             percentSpan(each.leavening),

@@ -36,7 +36,7 @@ export function leavenSheet(
       {
         type: 'facts',
         rows: [
-          ...(gas === undefined ? [] : gasRows(gas, say)),
+          ...(gas === undefined ? [] : gasRows(gas, { formula }, say)),
           ...(height === undefined ? [] : heightRows(height, { formula }, say)),
         ],
       },

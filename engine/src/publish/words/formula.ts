@@ -15,8 +15,8 @@ const num = (values: NoticeValues, key: string) => Number(values[key]);
 export const formulaWords: Words = {
   ...formulaBenchWords,
   FORMULA_HEIGHT_CUT: (values, _about, say) =>
-    `At ${say.height(num(values, 'elevationMetres'))} the same gas takes more room, so the leavening ` +
-    `is ${say.percent(num(values, 'cutRatio'))} less; the old amount stands beside the new.`,
+    `At ${say.height(num(values, 'elevationMetres'))} the same gas takes more room, so ` +
+    `${say.percent(num(values, 'cutRatio'))} of it is left out; the old amount stands beside the new.`,
   FORMULA_HEIGHT_RAISED: (values, _about, say) =>
     `The recipe was written for thinner air than at ${say.height(num(values, 'elevationMetres'))}, so ` +
     `the leavening is ${say.percent(-num(values, 'cutRatio'))} more; the old amount stands beside the new.`,
