@@ -5,7 +5,7 @@
 
 import { type Notice, notice } from '../notice/notice.ts';
 import { matchAt, type Span } from '../quantity/index.ts';
-import { amountAt, type WrittenAmount } from '../quantity/written-amount.ts';
+import { type AmountTerm, amountAt, type WrittenAmount } from '../quantity/written-amount.ts';
 import { type Manner, otherSize, sizeOfWritten } from '../quantity/written-unit.ts';
 import { calledIn, type FoodSearch, findFood } from './find-food.ts';
 import type { Food } from './food.ts';
@@ -125,8 +125,19 @@ function amountIn(line: string, manner: Manner): AmountIn {
   const at = start + (juice?.[0].length ?? 0);
   const amount = amountAt(line, at, manner);
   if (juice && amount !== undefined) return { amount: juiceOf(amount, start), isJuice: true };
-  if (amount !== undefined) return { amount };
+  if (amount !== undefined) return { amount: filled(amount, line) };
   return amountBehind(line, start, manner);
+}
+
+const FILLED_BEHIND =
+  /, ?\(?(heap(?:ed|ing)|rounded|scant|generous|level)\)?[\s.,;]*(?:$|,| and )/iu;
+
+/** "Two cups of flour, heaped": how full it is stands behind. */
+function filled(amount: WrittenAmount, line: string): WrittenAmount {
+  const word = FILLED_BEHIND.exec(line.slice(amount.span.to))?.[1]?.toLowerCase();
+  const full = word === 'heaping' ? 'heaped' : (word as AmountTerm['full']);
+  if (full === undefined) return amount;
+  return { ...amount, terms: amount.terms.map((term) => ({ full, ...term })) };
 }
 
 /** Juice of a lemon is weighed as what one fruit yields. */
@@ -172,10 +183,15 @@ function sizedLike(line: string): AmountIn {
 
 /** "Yeast 1/4 tsp instant": what stands behind the amount belongs to the food as well. */
 function foodText(line: string, { amount, isBehind }: AmountIn): string {
-  if (amount === undefined || !isBehind) return line;
+  const text = line.replace(TO_MAKE, (found) => ' '.repeat(found.length));
+  if (amount === undefined || !isBehind) return text;
   const { from, to } = amount.span;
-  return `${line.slice(0, from)}${' '.repeat(to - from)}${line.slice(to)}`;
+  return `${text.slice(0, from)}${' '.repeat(to - from)}${text.slice(to)}`;
 }
+
+/** "Milk to make a soft dough": what it becomes is no form of the milk. */
+const TO_MAKE =
+  /\b(?:enough )?(?:to|till it|until it) (?:make|makes|form|forms|give|gives|mix|get|bind)(?: (?:in)?to| it)?(?: up)?(?: an?| the)?(?: \p{L}+,?){0,3} (?:dough|batter|paste|mixture)\b/iu;
 
 function foodPlace(line: string, { amount, isJuice, isBehind }: AmountIn): Span {
   if (amount === undefined || isJuice) return { from: 0, to: line.length };
@@ -192,7 +208,7 @@ const isCanned = ({ terms }: WrittenAmount) => CANS.has(terms[0]!.unit);
 
 function unmeasuredIn(line: string): 'to-taste' | 'as-needed' | 'unsaid' {
   if (/\bto taste\b|\bal gusto\b/i.test(line)) return 'to-taste';
-  return /\b(?:as needed|as required|if needed|to mix|enough|for (?:greasing|dusting|the (?:pot|pan|oven|board))|to (?:grease|dust|fry))\b/i.test(
+  return /\b(?:as needed|as required|if needed|to (?:mix|make|form|bind)|enough|for (?:greasing|dusting|the (?:pot|pan|oven|board))|to (?:grease|dust|fry))\b/i.test(
     line,
   )
     ? 'as-needed'
@@ -278,7 +294,7 @@ function amountNotices(
   { search, weight, manner }: Findings,
   about: Named,
 ): readonly Notice[] {
-  const written = line.slice(amount.span.from, amount.span.to).trim();
+  const written = line.slice(amount.span.from, amount.span.to).trim().replace(/ of$/iu, '');
   const [term] = amount.terms;
   const isLoose = sizeOfWritten(term!.unit, manner).kind === 'loose';
   const other = otherSize(term!.unit, manner);

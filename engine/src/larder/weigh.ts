@@ -6,7 +6,12 @@ import doubts from '../../data/larder-doubt.json' with { type: 'json' };
 import portions from '../../data/larder-portions.json' with { type: 'json' };
 import { fromUnit } from '../quantity/convert.ts';
 import { type Grams, grams } from '../quantity/unit.ts';
-import { type AmountTerm, fullness, type WrittenAmount } from '../quantity/written-amount.ts';
+import {
+  type AmountTerm,
+  type Fullness,
+  fullness,
+  type WrittenAmount,
+} from '../quantity/written-amount.ts';
 import { type Manner, sizeOfWritten, type WrittenSize } from '../quantity/written-unit.ts';
 import type { Food, Measure } from './food.ts';
 import type { FoodForm, FormsFound } from './form.ts';
@@ -73,7 +78,7 @@ interface TermOptions extends WeighOptions {
 function weighTerm(term: AmountTerm, food: Food | undefined, options: TermOptions) {
   const one = weightOfOne(term, food, options);
   if (one === undefined || !(0 < one.each) || !Number.isFinite(one.each)) return undefined;
-  const [scant, full] = fullness[term.full ?? 'level'];
+  const [scant, full] = fullOf(term);
   const least = one.each * scant * (one.least ?? 1);
   const most = one.each * full * (one.most ?? 1);
   return {
@@ -84,6 +89,15 @@ function weighTerm(term: AmountTerm, food: Food | undefined, options: TermOption
     doubt: one.doubt,
   };
 }
+
+/** A cup holds its heap on a small top: a heaped one is less above level than a spoon. Ours. */
+const HEAPED_CUP: Readonly<Partial<Record<Fullness, readonly [number, number]>>> = {
+  rounded: [1.05, 1.15],
+  heaped: [1.1, 1.3],
+};
+
+const fullOf = ({ full = 'level', unit }: AmountTerm) =>
+  (unit === 'cup' ? HEAPED_CUP[full] : undefined) ?? fullness[full];
 
 interface OneWeight {
   readonly each: number;

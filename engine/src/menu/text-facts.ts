@@ -23,7 +23,11 @@ import { coreIn } from './text-oven.ts';
 export interface YieldRead {
   readonly span: Span;
   readonly portions?: readonly [number, number];
-  readonly pieces?: { readonly count: number; readonly shape: Piece['shape'] };
+  readonly pieces?: {
+    readonly count: number;
+    /** Undefined where only the number is said: "makes 1". */
+    readonly shape?: Piece['shape'];
+  };
 }
 
 export interface HeatRead {
@@ -115,11 +119,21 @@ function yieldBehind(text: string, found: RegExpExecArray, from: number): YieldR
     const shape = word.startsWith('roll') ? 'roll' : 'biscuit';
     return { span: span(range.to), pieces: { count: range.low, shape } };
   }
-  if (!pieces) return undefined;
+  if (!pieces)
+    return isAlone(text, found.index, range.to) ? bareYield(found, range, from) : undefined;
   const shape = SHAPES[pieces[1]!.slice(0, 3).toLowerCase()] ?? 'round';
   const count = Math.round((range.low + range.high) / 2);
   return { span: span(range.to + pieces[0].length), pieces: { count, shape } };
 }
+
+/** "Makes 1" and no more in the line. */
+const isAlone = (text: string, at: number, to: number) =>
+  /^[\s*_>(–-]*$/u.test(text.slice(0, at)) && /^[\s.)*_]*$/u.test(text.slice(to));
+
+const bareYield = (found: RegExpExecArray, range: CountRange, from: number): YieldRead => ({
+  span: { from: from + found.index, to: from + range.to },
+  pieces: { count: Math.round((range.low + range.high) / 2) },
+});
 
 function servingsAt(text: string, at: number, from: number): YieldRead | undefined {
   const range = countRange(text, at);

@@ -25,6 +25,16 @@ export interface IngredientRead {
 
 /** Water to flour that an unmeasured liquid is filled up to; biscuits lie between 0.52 and 0.68. */
 const FILL_TO = 0.62;
+/**
+ * Where the writer says what it is to become: by cups of liquid to cups of flour of two school
+ * books, 237 g to 125 g; below that bakers say stiff. battersAndDoughs, hydrationClasses (grade B)
+ */
+const FILL_FOR: readonly (readonly [RegExp, number])[] = [
+  [/\b(?:thin|pour(?:ing|able)?|runny)\b[^,;.]{0,20}\bbatter\b/iu, 1.26],
+  [/\bbatter\b/iu, 0.95],
+  [/\b(?:soft|sticky|wet|slack)\b[^,;.]{0,20}\bdough\b/iu, 0.67],
+  [/\b(?:stiff|firm)\b[^,;.]{0,20}\bdough\b/iu, 0.55],
+];
 const PINCH_GRAMS = 0.4; // sr28 NDB 02047, a dash of salt
 const GREASE_GRAMS = 10; // ours: a film in an oven of twelve inches
 
@@ -40,7 +50,10 @@ export function ingredientsFor(
       group: piece.group,
     })),
   );
-  const missing = liquidMissing(lines.map(({ line }) => line));
+  const missing = liquidMissing(
+    lines.map(({ line }) => line),
+    fillFor(lines.map(({ line }) => slice(text, line.span))),
+  );
   return lines.map(({ piece, line, group }) => ({
     piece,
     line,
@@ -75,8 +88,11 @@ function gramsFor(line: LineRead, missing: number): Pick<IngredientRead, 'grams'
   return { grams: grams(0), from: 'unknown' };
 }
 
+const fillFor = (written: readonly string[]): number =>
+  FILL_FOR.find(([word]) => written.some((each) => word.test(each)))?.[1] ?? FILL_TO;
+
 /** Liquid that one unmeasured liquid still has to bring; 0 where there is none, or no flour. */
-function liquidMissing(lines: readonly LineRead[]): number {
+function liquidMissing(lines: readonly LineRead[], fillTo: number): number {
   const sum = (wanted: (line: LineRead) => number) =>
     lines.reduce((all, line) => all + (line.weight?.likely ?? 0) * wanted(line), 0);
   const flour = sum(({ search }) =>
@@ -91,5 +107,5 @@ function liquidMissing(lines: readonly LineRead[]): number {
     const food = search.food;
     return food === undefined || food.part === 'flour' || food.part === 'meal' ? 0 : food.water;
   });
-  return Math.max(0, FILL_TO * flour - there) / open.length;
+  return Math.max(0, fillTo * flour - there) / open.length;
 }

@@ -288,7 +288,7 @@ function roleOf(
   if (part.known === 'heading') return 'heading';
   if (line === '') return 'blank';
   if (/^[-=_*~.]{3,}$/u.test(line)) return 'heading';
-  if (state.section === 'notes') return 'note';
+  if (state.section === 'notes' || isLetter(line)) return 'note';
   const plain = line.replace(NUMBERED, '').replace(/^(?:and|with) (?=[\p{L}\d½¼¾⅓⅔])/iu, '');
   const work = workIn(plain);
   const said = line.length < 70 && !work?.isOrder ? yieldIn(line) : undefined;
@@ -296,6 +296,7 @@ function roleOf(
   if (said !== undefined && isFirst && FEW_LETTERS < said.span.from) return 'title';
   const isYield = said !== undefined;
   if (isYield && !isIngredient(plain, part, state, options)) return 'yield';
+  if (isTimedHeat(plain, options.manner)) return stepAt(state);
   if (isHeatOnly(line, options.manner) || isCoalsOnly(line)) return 'heat';
   if (state.section === 'method') return stepOrMore(plain, work !== undefined, state, options);
   if (work?.isOrder && part.known !== 'list' && !startsWithAmount(plain, options)) {
@@ -308,9 +309,33 @@ function roleOf(
   return isTitle ? 'title' : 'unread';
 }
 
+/** How a letter begins and ends: prose, and no food. */
+const GREETING =
+  /^(?:dear|hi|hello|hullo|hey|greetings|good (?:morning|evening|day))\b[^.!?\d]{0,40}[,!:]?$/iu;
+const SIGNED =
+  /^(?:(?:much |with |lots of |all my )?love|yours?|(?:with )?(?:best|kind(?:est)?|warm(?:est)?)(?: regards| wishes)?|regards|cheers|many thanks|thank you|thanks|sincerely|hugs|happy baking|enjoy|x+o*)\b(?:[,.!–—-][^\d]{0,40}| (?:from|truly|ever|faithfully|sincerely|always)\b[^\d]{0,40})?$/iu;
+const isLetter = (line: string) =>
+  GREETING.test(line) || SIGNED.test(line) || /^p\.?s\.?[ :]/iu.test(line);
+
+/** "It ought to go in for 30 minutes at 375": a heat with its time is the baking. */
+const isTimedHeat = (line: string, manner: Manner) =>
+  /^(?:it|this|that|mine|they|these|goes|in)\b/iu.test(line) &&
+  minutesIn(line) !== undefined &&
+  heatIn(line, manner) !== undefined;
+
+function stepAt(state: State): LineRole {
+  state.section = state.ingredients === 0 ? state.section : 'method';
+  return 'step';
+}
+
+/** "You want about two cups of flour": no title. */
+const MEASURED =
+  /\b(?:\d+|an?|one|two|three|four|five|six|half)\b.{0,12}\b(?:cups?|(?:table|tea)?spoons?|tsp|tbsp|pints?|quarts?|pounds?)\b/iu;
+
 /** Short, without a verb; a full stop only behind a few words. */
 const isTitleLike = (line: string) =>
   line.length <= 80 &&
+  !MEASURED.test(line) &&
   (!/[.!?,]$/.test(line) || (line.length <= 50 && line.split(' ').length <= 7));
 
 /** Below "Method" a list of ingredients may still begin again, and talk is no work. */

@@ -172,12 +172,24 @@ function portionsFrom({ portions, yield: said, kind }: RecipeParts, mass: number
     const [low, high] = said.portions;
     return { count: (low + high) / 2, isGuessed: false };
   }
-  const each = said?.pieces === undefined ? undefined : PIECES_EACH[said.pieces.shape];
-  if (said?.pieces !== undefined && each !== undefined) {
-    return { count: Math.max(1, said.pieces.count / each), isGuessed: false };
+  const pieces = said?.pieces;
+  const each = pieces === undefined ? undefined : PIECES_EACH[shapeOf(pieces, kind.kind)];
+  if (pieces !== undefined && each !== undefined) {
+    return { count: Math.max(1, pieces.count / each), isGuessed: false };
   }
   const count = Math.max(1, Math.round(mass / PORTION_GRAMS[kind.kind]));
   return { count: Math.min(MOST_PORTIONS, count), isGuessed: true };
+}
+
+/** A number alone counts what its kind is usually baked as. */
+function shapeOf(
+  { count, shape }: NonNullable<YieldRead['pieces']>,
+  kind: RecipeKind,
+): Piece['shape'] {
+  const isYeast = kind === 'yeast-bread';
+  if (shape !== undefined) return isYeast && shape === 'biscuit' ? 'roll' : shape;
+  if (kind === 'biscuit') return 'biscuit';
+  return isYeast ? (count === 1 ? 'loaf' : 'roll') : 'round';
 }
 
 const DIVIDED: ReadonlySet<RecipeKind> = new Set(['yeast-bread', 'quick-bread', 'biscuit']);
@@ -189,8 +201,7 @@ function divisionFrom(parts: RecipeParts, mass: number, portions: number): reado
   if (pieces === undefined || !DIVIDED.has(parts.kind.kind)) return [];
   const each = mass / pieces.count;
   if (!(LEAST_PIECE_GRAMS <= each && each <= MOST_PIECE_GRAMS)) return [];
-  const shape =
-    parts.kind.kind === 'yeast-bread' && pieces.shape === 'biscuit' ? 'roll' : pieces.shape;
+  const shape = shapeOf(pieces, parts.kind.kind);
   return [
     { shape, count: pieces.count, gramsEach: grams(each), portionsEach: portions / pieces.count },
   ];

@@ -106,19 +106,22 @@ export function told(
   const listed = new Set(pieces.flatMap(foodsIn));
   const hasList = pieces.some(({ role }) => role === 'ingredient');
   return pieces.map((piece) => {
-    const isText = piece.role === 'step' || (!hasList && TEXTS.has(piece.role));
+    const isText = TEXTS.has(piece.role) && (!hasList || piece.role !== 'title');
     if (!isText || MOST_TOLD <= count) return piece;
     const all = toldIn(text, piece.span, options, tries);
-    const found = hasList ? all.filter((each) => isNew(text, each, listed)) : all;
+    const isProse = piece.role === 'unread';
+    const found = hasList ? all.filter((each) => isNew(text, each, { listed, isProse })) : all;
     for (const { search } of found) if (hasList && search.food) listed.add(search.food.key);
     count += found.length;
-    return found.length === 0
-      ? piece
-      : { ...piece, role: piece.role === 'title' ? 'title' : 'step', told: found };
+    return found.length === 0 ? piece : { ...piece, role: roleBeside(piece, hasList), told: found };
   });
 }
 
-const TEXTS: ReadonlySet<TextPiece['role']> = new Set(['unread', 'title']);
+/** Talk beside a list stays talk; where there is no list it is the work. */
+const roleBeside = ({ role }: TextPiece, hasList: boolean): TextPiece['role'] =>
+  role === 'title' ? 'title' : hasList && role === 'unread' ? 'note' : 'step';
+
+const TEXTS: ReadonlySet<TextPiece['role']> = new Set(['step', 'unread', 'title']);
 
 const foodsIn = ({ line, told: more = [] }: TextPiece): readonly string[] =>
   [...(line === undefined ? [] : [line]), ...more].flatMap(({ search }) =>
@@ -126,11 +129,16 @@ const foodsIn = ({ line, told: more = [] }: TextPiece): readonly string[] =>
   );
 
 /** Weighed or measured, in no list, and not soaked in, boiled in or thrown away. */
-function isNew(text: string, { amount, search, weight }: LineRead, listed: ReadonlySet<string>) {
+function isNew(
+  text: string,
+  { amount, search, weight }: LineRead,
+  { listed, isProse }: { readonly listed: ReadonlySet<string>; readonly isProse: boolean },
+) {
   const { food } = search;
   if (amount === undefined || weight === undefined || food === undefined) return false;
   const before = text.slice(Math.max(0, amount.span.from - 40), amount.span.from);
-  const isPoured = food.part === 'water' || /\b(?:soak|rinse|drain|serve|discard)/iu.test(before);
+  const isPoured =
+    (food.part === 'water' && !isProse) || /\b(?:soak|rinse|drain|serve|discard)/iu.test(before);
   return !isPoured && !listed.has(food.key);
 }
 
@@ -253,7 +261,7 @@ const isOpen = ({ amount, search }: LineRead, { from }: Span) => {
 /** To the next comma, full stop or "and a", at most a few words on. */
 function clauseAt(raw: string, start: number): number {
   const next =
-    /[,;:()]|(?<!\b(?:t|c|tsp|tbsp|oz|lb|pkg))\.(?= |$)| and (?=(?:an? |one |two |three |four |half |enough |some |[\d½¼¾⅓⅔⅛]))| with (?=an? |\d)| to (?=make|mix|form|taste)/iu.exec(
+    /,(?! ?(?:heap|rounded|scant|level\b|generous))|[;:()]|(?<!\b(?:t|c|tsp|tbsp|oz|lb|pkg))\.(?= |$)| and (?=(?:an? |one |two |three |four |half |enough |some |[\d½¼¾⅓⅔⅛]))| with (?=an? |\d)| to (?=make|mix|form|taste)/iu.exec(
       raw.slice(start + 2, start + 90),
     );
   return next === null ? Math.min(raw.length, start + 90) : start + 2 + next.index;
