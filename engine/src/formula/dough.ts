@@ -141,13 +141,19 @@ export function selfRisingShare(food: Food | undefined): DoughShare | undefined 
 }
 
 /**
- * How a dough of this hydration feels.
+ * How a dough or batter of this hydration feels; the one function for every sheet.
  *
- * @source hydrationClasses for 57 and 65 %; 72 and 80 % from memory (grade B and D)
+ * Doughs part by what bread bakers call them: 57 % and less stiff, 58 to 65 smooth, to 72 tacky, past
+ * it sticky. Batters by two school books of cookery, cups of liquid to cups of flour: 1 : 1 to 1 1/2
+ * pours, 1 : 2 drops, 1 : 2 2/3 or 1 : 3 is a soft dough; at 237 g to 125 g that is 126, 95, 71 or
+ * 63 %. Where books leave a gap the bound lies halfway between (ours).
+ *
+ * @source hydrationClasses for 57 and 65 %, battersAndDoughs (grade B); 72 % from memory (grade D)
  */
 export function handlingFor(hydration: number): Handling {
+  if (1.1 <= hydration) return 'pour-batter'; // between 95 and 126 %
+  if (0.83 <= hydration) return 'drop-batter'; // between 71 and 95 %
   if (hydration < 0.575) return 'stiff';
   if (hydration <= 0.65) return 'smooth';
-  if (hydration <= 0.72) return 'tacky';
-  return hydration <= 0.8 ? 'sticky' : 'pourable';
+  return hydration < 0.72 ? 'tacky' : 'sticky';
 }

@@ -81,7 +81,7 @@ describe('a service card as a formula', () => {
       'smooth',
       'tacky',
       'sticky',
-      'pourable',
+      'drop-batter',
     ]);
   });
 });

@@ -43,7 +43,7 @@ export interface FormulaPercentages {
   readonly yeast: Ratio;
 }
 
-export type Handling = 'stiff' | 'smooth' | 'tacky' | 'sticky' | 'pourable';
+export type Handling = 'stiff' | 'smooth' | 'tacky' | 'sticky' | 'drop-batter' | 'pour-batter';
 
 export interface FormulaChange {
   readonly ingredient: string;

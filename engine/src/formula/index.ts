@@ -11,7 +11,6 @@ export {
   characterOf,
   type DoughCharacter,
   type DoughFigure,
-  type DoughThickness,
   type FigureName,
   figureNames,
 } from './bench/character.ts';

@@ -8,8 +8,9 @@ import { readyRecipes } from '../../menu/ready-recipes.ts';
 import { fromUnit } from '../../quantity/convert.ts';
 import { grams } from '../../quantity/unit.ts';
 import type { WeighedIngredient } from '../dough.ts';
+import { handlingFor } from '../dough.ts';
 import { balanceOf, remediesFor, remedyFor } from './balance.ts';
-import { characterOf, type DoughCharacter, thicknessFor } from './character.ts';
+import { characterOf, type DoughCharacter } from './character.ts';
 import { compareVersions } from './compare.ts';
 import { doubtOf } from './doubt.ts';
 import { lineOf, measureOf, withGrams } from './line.ts';
@@ -27,13 +28,13 @@ describe('a formula as figures', () => {
   it('counts eggs and dry milk in the corn bread of olderServiceCards: 93.75 + 14.28 + 0.30 % water', () => {
     const row = published.rows.find(({ kind }) => kind === 'corn-bread')!;
     const lines = linesOf(row.amounts as unknown as Record<string, number>);
-    const { figures, thickness } = known(lines);
+    const { figures, handling } = known(lines);
     // sr28: egg 76.15 % water, 9.51 % fat; dry milk 3.16 % water, 0.77 % fat; meal counts as flour.
     const dry = 0.0625 * 0.0002 + 0.023 * 0.002; // sugar and salt hold a trace
     const wet = 0.9375 + 0.1875 * 0.7615 + 0.094 * 0.0316;
     expect(figures.hydration.share).toBeCloseTo(wet + dry, 5);
     expect(figures.fat.share).toBeCloseTo(0.1875 + 0.1875 * 0.0951 + 0.094 * 0.0077, 4);
-    expect(thickness).toBe('drop-batter');
+    expect(handling).toBe('drop-batter');
   });
 
   it('counts a starter as the flour and water it is: 200 g at equal parts, 180 g at 80 %', () => {
@@ -60,12 +61,12 @@ describe('a formula as figures', () => {
 
   it('calls thickness by cups of liquid to flour as battersAndDoughs has it', () => {
     const water = (cupsOfFlour: number) => 237 / (125 * cupsOfFlour);
-    expect(thicknessFor(water(1))).toBe('pour-batter');
-    expect(thicknessFor(water(1.5))).toBe('pour-batter');
-    expect(thicknessFor(water(2))).toBe('drop-batter');
-    expect(thicknessFor(water(2.67))).toBe('soft-dough');
-    expect(thicknessFor(water(3))).toBe('soft-dough');
-    expect(thicknessFor(0.55)).toBe('stiff-dough'); // hydrationClasses: 50 to 57 %
+    expect(handlingFor(water(1))).toBe('pour-batter');
+    expect(handlingFor(water(1.5))).toBe('pour-batter');
+    expect(handlingFor(water(2))).toBe('drop-batter');
+    expect(handlingFor(water(2.67))).toBe('tacky'); // 71 %, a soft dough
+    expect(handlingFor(water(3))).toBe('smooth'); // 63 %
+    expect(handlingFor(0.55)).toBe('stiff'); // hydrationClasses: 50 to 57 %
   });
 
   it('carries the doubt of cups along and none where all was weighed', () => {

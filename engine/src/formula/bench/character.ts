@@ -1,11 +1,18 @@
 // What a recipe is as a dough: its figures with their doubt, and how thick it is.
-// Sources: bakersPercent; battersAndDoughs for thickness. Weakness: figures take the larder's
+// Sources: bakersPercent. Weakness: figures take the larder's
 // average food; a tin, a brand or a wet day differs.
 
 import type { OrRefusal } from '../../notice/notice.ts';
 import { type Grams, grams, type Ratio, ratio } from '../../quantity/unit.ts';
-import { type DoughShare, flourIn, shareOf, type WeighedIngredient } from '../dough.ts';
+import {
+  type DoughShare,
+  flourIn,
+  handlingFor,
+  shareOf,
+  type WeighedIngredient,
+} from '../dough.ts';
 import { doughTrouble } from '../dough-trouble.ts';
+import type { Handling } from '../formula.ts';
 import { asDryYeast } from '../swap/yeasts.ts';
 import { doubtOf } from './doubt.ts';
 
@@ -28,15 +35,13 @@ export interface DoughFigure {
   readonly high: Ratio;
 }
 
-export type DoughThickness = 'pour-batter' | 'drop-batter' | 'soft-dough' | 'stiff-dough';
-
 export interface DoughCharacter {
   readonly flour: Grams;
   readonly batch: Grams;
   readonly figures: Readonly<Record<FigureName, DoughFigure>>;
-  readonly thickness: DoughThickness;
+  readonly handling: Handling;
   /** Where cups leave it open: what it may turn out as. */
-  readonly mayBe: readonly DoughThickness[];
+  readonly mayBe: readonly Handling[];
 }
 
 /**
@@ -54,9 +59,9 @@ export function characterOf(lines: readonly WeighedIngredient[]): OrRefusal<Doug
     flour,
     batch: grams(lines.reduce((sum, line) => sum + line.grams, 0)),
     figures,
-    thickness: thicknessFor(share),
-    mayBe: [...new Set([thicknessFor(low), thicknessFor(high)])].filter(
-      (each) => each !== thicknessFor(share),
+    handling: handlingFor(share),
+    mayBe: [...new Set([handlingFor(low), handlingFor(high)])].filter(
+      (each) => each !== handlingFor(share),
     ),
   };
 }
@@ -76,21 +81,6 @@ const PART_OF_FIGURE: Readonly<Record<Exclude<FigureName, 'yeast'>, keyof DoughS
   powder: 'powder',
   soda: 'soda',
 };
-
-/**
- * By water to flour. Two school books of cookery give cups of liquid to cups of flour: 1 : 1 to
- * 1 1/2 pours, 1 : 2 drops, 1 : 2 2/3 or 1 : 3 is a soft dough, with more flour it is stiff; at
- * 237 g to 125 g that is 126, 95, 71 or 63 %. Bread bakers call 57 % and less stiff.
- *
- * Where books leave a gap the bound lies halfway between (ours).
- *
- * @source  battersAndDoughs (grade B) and hydrationClasses (grade B)
- */
-export function thicknessFor(hydration: number): DoughThickness {
-  if (1.1 <= hydration) return 'pour-batter'; // between 95 and 126 %
-  if (0.83 <= hydration) return 'drop-batter'; // between 71 and 95 %
-  return hydration < 0.575 ? 'stiff-dough' : 'soft-dough'; // hydrationClasses, as in dough.ts
-}
 
 function figuresOf(lines: readonly WeighedIngredient[], flour: number): DoughCharacter['figures'] {
   const flourDoubt = doubtIn(lines, (line) => shareOf(line.ingredient).flour, flour);

@@ -1,6 +1,6 @@
 // What goes in the bowl: grams, household measure, baker's percentage, and what was changed.
 
-import type { FormulaPercentages } from '../../formula/formula.ts';
+import type { FormulaPercentages, Handling } from '../../formula/formula.ts';
 import type { DishPlan } from '../../meal.ts';
 import type { Ingredient } from '../../menu/recipe.ts';
 import type { Block } from '../document.ts';
@@ -59,6 +59,16 @@ function weighed(grams: number): string {
   return `${grams < 9.95 ? decimal(grams, 1) : thousands(grams)} g`;
 }
 
+/** How it feels, in the same words on every sheet. */
+export const handlingWords: Readonly<Record<Handling, string>> = {
+  stiff: 'a stiff dough',
+  smooth: 'a soft, smooth dough',
+  tacky: 'a soft, tacky dough',
+  sticky: 'a sticky dough',
+  'drop-batter': 'a batter that drops from the spoon',
+  'pour-batter': 'a batter that pours',
+};
+
 function characterBlocks(
   { formula, recipe }: Pick<DishPlan, 'formula' | 'recipe'>,
   say: Say,
@@ -68,7 +78,7 @@ function characterBlocks(
     ...(percentages === undefined || percentages.hydration <= 0
       ? []
       : [{ label: 'For 100 of flour', value: sharesPhrase(percentages, say) }]),
-    ...(handling === undefined ? [] : [{ label: 'Feels', value: handling }]),
+    ...(handling === undefined ? [] : [{ label: 'Feels', value: handlingWords[handling] }]),
     ...(rise === undefined
       ? []
       : [

@@ -2,7 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { balanceOf } from '../../../formula/bench/balance.ts';
 import { characterOf } from '../../../formula/bench/character.ts';
 import { lineOf } from '../../../formula/bench/line.ts';
+import { handlingFor } from '../../../formula/dough.ts';
 import { sayFor } from '../../speak.ts';
+import { handlingWords } from '../formula-part.ts';
+import { sentenceCase } from '../phrases.ts';
 import { feelBlock, figureBlocks } from './figures-part.ts';
 
 function wordsOf(amounts: Readonly<Record<string, number>>): string {
@@ -31,5 +34,21 @@ describe('the words of the bench', () => {
     const words = wordsOf({ ...braid, salt: 9, 'instant-yeast': 7 });
     expect(words).toContain('enriched yeast breads');
     expect(words).not.toMatch(/fatter than|sweeter than|slipped/i);
+  });
+
+  it('name the feel as a dish card does, and 61, 64, 72 and 75 % apart (hydrationClasses, 72 % from memory)', () => {
+    const feelOf = (water: number) => {
+      const words = wordsOf({ 'bread-flour': 500, water: 5 * water, salt: 9 });
+      const handling = handlingWords[handlingFor(water / 100)];
+      expect(words).toContain(sentenceCase(handling));
+      return handling;
+    };
+    expect([55, 61, 64, 70, 75].map(feelOf)).toEqual([
+      'a stiff dough',
+      'a soft, smooth dough',
+      'a soft, smooth dough',
+      'a soft, tacky dough',
+      'a sticky dough',
+    ]);
   });
 });

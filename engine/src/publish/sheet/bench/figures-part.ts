@@ -4,7 +4,6 @@ import type { Balance, BalancedFigure } from '../../../formula/bench/balance.ts'
 import {
   type DoughCharacter,
   type DoughFigure,
-  type DoughThickness,
   type FigureName,
   figureNames,
 } from '../../../formula/bench/character.ts';
@@ -13,6 +12,7 @@ import type { Block, FactRow } from '../../document.ts';
 import type { Say } from '../../say.ts';
 import { decimal, NO_BREAK } from '../../speak-number.ts';
 import { paragraph } from '../door.ts';
+import { handlingWords } from '../formula-part.ts';
 import { listed, sentenceCase } from '../phrases.ts';
 import { adviceBlocks } from './advice-part.ts';
 
@@ -24,13 +24,6 @@ export const figureWords: Readonly<Record<FigureName, string>> = {
   powder: 'Baking powder',
   soda: 'Baking soda',
   yeast: 'Yeast, as active dry',
-};
-
-const thicknessWords: Readonly<Record<DoughThickness, string>> = {
-  'pour-batter': 'a batter that pours',
-  'drop-batter': 'a batter that drops from the spoon',
-  'soft-dough': 'a soft dough',
-  'stiff-dough': 'a stiff dough',
 };
 
 /** What it was held beside, so that nobody takes a sweet dough for a bad lean one. */
@@ -66,15 +59,15 @@ export const weighedText = (mass: number, measure: string) =>
   measure === '' || /^[\d.]+ g$/.test(measure) ? gramsText(mass) : `${gramsText(mass)}, ${measure}`;
 
 /** What it is in one sentence: thickness, what cups may make of it, and how it is for its kind. */
-export function feelBlock({ thickness, mayBe }: DoughCharacter, balance: Balance): Block {
+export function feelBlock({ handling, mayBe }: DoughCharacter, balance: Balance): Block {
   const other =
     mayBe.length === 0
       ? ''
-      : ` Measured by cups it may turn out as ${listed(mayBe.map((each) => thicknessWords[each]))}.`;
+      : ` Measured by cups it may turn out as ${listed(mayBe.map((each) => handlingWords[each]))}.`;
   return {
     type: 'lead',
     parts: [
-      { text: `${sentenceCase(thicknessWords[thickness])}.`, strong: true },
+      { text: `${sentenceCase(handlingWords[handling])}.`, strong: true },
       { text: `${feelText(balance)}${other}` },
     ],
   };
