@@ -192,7 +192,11 @@ interface ProposalPartProps {
 /** Shown first; only a press takes it over. */
 function ProposalPart({ proposal, label, onTake, onLeave }: ProposalPartProps) {
   return (
-    <section className="bench-proposal" aria-live="polite" aria-label={label}>
+    <section
+      className={`bench-proposal is-${label.toLowerCase()}`}
+      aria-live="polite"
+      aria-label={label}
+    >
       {proposal === undefined ? null : (
         <>
           <DocumentView document={proposal.sheet} level={2} />

@@ -295,20 +295,24 @@ function Facts({ rows }: { readonly rows: readonly FactRow[] }) {
 
 type TableBlock = Extract<Block, { type: 'table' }>;
 
-const MANY_COLUMNS = 5;
-const WORDY_COLUMNS = 3;
-/** Letters that a phone of 360 px shows in one row, at the size of a table, with some wrapped once. */
-const ROW_LETTERS = 52;
+const MOST_COLUMNS = 5;
+/** Letters side by side on a phone of 360 px, and what the space beside a column takes of them. */
+const ROW_LETTERS = 42;
+const SPACE_LETTERS = 1.5;
 
 /** More than a phone shows side by side: there each row is a small list under its own heads. */
 function isMany({ head, rows }: TableBlock): boolean {
-  if (head.length < WORDY_COLUMNS || MANY_COLUMNS <= head.length)
-    return MANY_COLUMNS <= head.length;
-  const longest = head.map((word, column) =>
-    Math.max(word.length, ...rows.map((row) => row[column]?.length ?? 0)),
+  if (MOST_COLUMNS < head.length) return true;
+  const letters = head.map((word, column) =>
+    Math.max(...[word, ...rows.map((row) => row[column] ?? '')].map(leastLetters)),
   );
-  return ROW_LETTERS < longest.reduce((sum, each) => sum + each, 0);
+  const needed = letters.reduce((sum, each) => sum + each + SPACE_LETTERS, 0);
+  return 2 < head.length && ROW_LETTERS < needed;
 }
+
+/** Wrapped once, and no word broken. */
+const leastLetters = (cell: string) =>
+  Math.max(cell.length / 2, ...cell.split(' ').map((word) => word.length));
 
 function Table({ table }: { readonly table: TableBlock }) {
   const isNumber = (column: number) => (table.numeric[column] ? 'is-number' : undefined);

@@ -94,7 +94,7 @@ function Reading({ read, pasted, onChange }: ReadingProps) {
   return (
     <>
       <WholeRecipe read={read} correct={correct} />
-      <section aria-label="Line by line">
+      <section aria-label="Line by line" className="paste-part">
         <h2>Line by line</h2>
         <p>Tap a line to put it right.</p>
         <PasteLines
@@ -180,7 +180,7 @@ function TakeItOn({ read }: Pick<ReadingProps, 'read'>) {
     go('/dough');
   };
   return (
-    <div className="button-row no-print">
+    <div className="button-row paste-next no-print">
       {read.kind === 'cold-dish' ? null : (
         <button type="button" className="button is-main" onClick={cookTonight}>
           Cook it tonight

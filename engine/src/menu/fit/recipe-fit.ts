@@ -4,7 +4,7 @@
 
 import type { CampOven } from '../../camp/camp.ts';
 import { type OrRefusal, refusal } from '../../notice/notice.ts';
-import { type Grams, type Metres, metres } from '../../quantity/unit.ts';
+import { type Grams, type Metres, metres, type Ratio } from '../../quantity/unit.ts';
 import { massToFill, mostIn, wholeLot } from '../fill-oven.ts';
 import { discArea, floorOf, riseOf, workingMass } from '../geometry.ts';
 import type { InOven } from '../in-oven.ts';
@@ -28,6 +28,8 @@ export interface RecipeFit {
   readonly thickness: Metres;
   readonly risenHeight: Metres;
   readonly headroom: Metres;
+  /** Risen, its mean height over the height of its middle; not for a pot. */
+  readonly profile?: Ratio;
   /** What is in the way of more. */
   readonly limitedBy: 'floor' | 'lid' | 'pot' | 'tin';
   readonly placed: readonly PlacedPiece[];
@@ -57,6 +59,7 @@ export function recipeFit(oven: CampOven, recipe: Recipe, mass?: Grams): RecipeF
     thickness: lying.thickness,
     risenHeight: lying.risenHeight,
     headroom: lying.headroom,
+    ...(lying.profile === undefined ? {} : { profile: lying.profile }),
     limitedBy: limitOf(oven, lot, lying),
     placed: lying.pieces,
   };

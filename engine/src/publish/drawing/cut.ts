@@ -19,6 +19,8 @@ export interface CutDrawing {
   };
   /** Mean height over the height of the middle, as the load stands: the outline is drawn by it. */
   readonly profile?: number;
+  /** From edge to edge through its middle: to scale, unless it were too low to show its layers. */
+  readonly widthMetres?: number;
   readonly alt: string;
 }
 
@@ -38,7 +40,7 @@ const BOARDS: Readonly<Record<Frame, Board>> = {
     width: 640,
     columns: 4,
     cutHeight: 120,
-    cutWidth: 132,
+    cutWidth: 146,
     captionRow: 20,
     barLeft: 76,
     size: 16.5,
@@ -67,7 +69,8 @@ const barsTop = (board: Board, count: number) =>
 const STIFF_KELVIN = 343.15;
 
 export function cutDrawing(asked: CutDrawing, frame: Frame = 'sheet'): string {
-  const board = BOARDS[frame];
+  const scale = scaleFor(asked, BOARDS[frame]);
+  const board = { ...BOARDS[frame], cutHeight: scale * tallestOf(asked) };
   const drawing = { ...asked, board };
   const top = barsTop(board, drawing.inside.cuts.length);
   return picture({
@@ -78,6 +81,20 @@ export function cutDrawing(asked: CutDrawing, frame: Frame = 'sheet'): string {
     alt: drawing.alt,
     children: [...key(board), ...cuts(drawing), ...bars(drawing, top)],
   });
+}
+
+const tallestOf = ({ inside }: CutDrawing) =>
+  Math.max(...inside.cuts.map(({ edges }) => edges.at(-1) ?? 0), 1e-6);
+
+/** Layers and crusts are told apart from here on. */
+const LEAST_HEIGHT = 46;
+
+/** Of its heights; its width is as wide as there is room. */
+function scaleFor(asked: CutDrawing, { cutHeight, cutWidth }: Board): number {
+  const tallest = tallestOf(asked);
+  const { widthMetres } = asked;
+  const toScale = widthMetres === undefined ? cutHeight / tallest : cutWidth / widthMetres;
+  return Math.min(cutHeight / tallest, Math.max(LEAST_HEIGHT / tallest, toScale));
 }
 
 type Drawn = CutDrawing & { readonly board: Board };
@@ -135,8 +152,7 @@ function cuts(drawing: Drawn): readonly string[] {
   const { inside, board } = drawing;
   const { width, cutWidth } = board;
   const columns = Math.min(board.columns, inside.cuts.length);
-  const tallest = Math.max(...inside.cuts.map(({ edges }) => edges.at(-1) ?? 0), 1e-6);
-  const scale = board.cutHeight / tallest;
+  const scale = board.cutHeight / tallestOf(drawing);
   const gap = (width - columns * cutWidth) / (columns + 1);
   return inside.cuts.map((_, index) =>
     oneCut(drawing, index, {

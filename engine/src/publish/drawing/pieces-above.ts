@@ -25,7 +25,11 @@ export function piecesAbove({ floorMetres, placed, wedges = 0, alt }: PiecesView
     title: 'Floor from above',
     alt,
     children: [
-      circle(middle, middle, middle - EDGE, { fill: 'none', stroke: ink.iron, 'stroke-width': 4 }),
+      circle(middle, middle, middle - EDGE + 4, {
+        fill: 'none',
+        stroke: ink.soft,
+        'stroke-width': 4,
+      }),
       ...placed.map(({ x, y, diameter }) =>
         circle(middle + x * scale, middle + y * scale, (diameter / 2) * scale, {
           fill: ink.oat,

@@ -2,6 +2,7 @@
 
 import { colourWord } from '../../bake/inside/index.ts';
 import type { LoadPlan } from '../../meal.ts';
+import type { OvenLoad } from '../../menu/load.ts';
 import type { Block } from '../document.ts';
 import { cutDrawing } from '../drawing/cut.ts';
 import type { Say } from '../say.ts';
@@ -15,6 +16,7 @@ export function cutBlocks({ load, bake, coals }: LoadPlan, say: Say): readonly B
     inside,
     done: minutes,
     ...(load.profile === undefined ? {} : { profile: load.profile }),
+    widthMetres: widthOf(load),
     words: { minutes: say.minutes, degrees: say.degrees, length: say.length },
     alt,
   };
@@ -26,6 +28,10 @@ export function cutBlocks({ load, bake, coals }: LoadPlan, say: Say): readonly B
     ...(coals.answer === 'first' ? [firstAnswer] : []),
   ];
 }
+
+/** Of one piece, grown. */
+const widthOf = ({ planArea, pieces }: OvenLoad) =>
+  2 * Math.sqrt(planArea / Math.max(1, pieces.length) / Math.PI);
 
 const firstAnswer: Block = {
   type: 'paragraph',

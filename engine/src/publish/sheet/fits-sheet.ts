@@ -13,6 +13,7 @@ import {
 } from '../../menu/index.ts';
 import type { Block, FactRow, SheetDocument } from '../document.ts';
 import { piecesAbove } from '../drawing/pieces-above.ts';
+import { roomSide } from '../drawing/room-side.ts';
 import type { Say } from '../say.ts';
 import { paragraph } from './door.ts';
 import { sentenceCase } from './phrases.ts';
@@ -54,10 +55,38 @@ export function fitSheet({ fit, name }: FitAsked, say: Say): SheetDocument {
       { type: 'figures', figures: figuresOf(fit, say) },
       { type: 'facts', rows: [...pieceRows(fit, say), ...heightRows(fit, say)] },
       paragraph(floorSentence(fit.oven, fit, say)),
-      ...piecesDrawing(fit, say),
+      ...drawings(fit, say),
       ...layerBlocks(fit, say),
     ],
   };
+}
+
+/** From above and from the side; two things on each other are told as a table. */
+const drawings = (fit: OvenFit, say: Say): readonly Block[] => [
+  ...piecesDrawing(fit, say),
+  ...(fit.layers.length === 0 ? [roomDrawing(fit, say)] : []),
+];
+
+function roomDrawing(fit: OvenFit, say: Say): Block {
+  const { oven, floor, thickness, risenHeight, headroom, placed, profile, what } = fit;
+  const isPot = what === 'pot';
+  const alt = `The oven from the side: ${isPot ? 'food' : 'risen to'} ${say.length(risenHeight)}, ${say.length(headroom)} to the lid.`;
+  const svg = roomSide({
+    floorMetres: floor,
+    depthMetres: oven.depth,
+    rawMetres: ['rolls', 'loaf', 'tin-loaf'].includes(what) ? undefined : thickness,
+    risenMetres: risenHeight,
+    standsMetres: Math.max(0, oven.depth - headroom - risenHeight),
+    growsTogether: what === 'rolls',
+    placed,
+    profile: isPot ? 1 : profile,
+    words: {
+      risen: `${isPot ? 'food' : 'risen'} ${say.length(risenHeight)}`,
+      room: `${say.length(headroom)} to the lid`,
+    },
+    alt,
+  });
+  return { type: 'drawing', svg, alt, wide: false };
 }
 
 /** Where each piece lies; nothing to draw for a pot. */
