@@ -51,21 +51,28 @@ function rowOf(each: NumberedJob, plan: MealPlan, hand: string, say: Say) {
 
 type Row = ReturnType<typeof rowOf>;
 
-/** Cards alike full, each with no more lines than go on it. */
+/** As few cards as hold it all, and those alike full: no more lines on one than must be. */
 function inCards(rows: readonly Row[]): readonly (readonly Row[])[] {
-  const lines = rows.map(({ what }) => Math.ceil(what.length / LETTERS));
-  const all = lines.reduce((sum, each) => sum + each, 0);
-  const count = Math.ceil(all / LINES);
-  const room = Math.ceil(all / Math.max(1, count)) + 1;
+  const most = LINES + 1;
+  const count = filled(rows, most).length;
+  const all = rows.reduce((sum, row) => sum + linesOf(row), 0);
+  const rooms = Array.from({ length: most }, (_, at) => at + 1);
+  const room = rooms.find((each) => each * count >= all && filled(rows, each).length === count);
+  return filled(rows, room ?? most);
+}
+
+const linesOf = ({ what }: Row) => Math.ceil(what.length / LETTERS);
+
+function filled(rows: readonly Row[], room: number): readonly (readonly Row[])[] {
   const cards: Row[][] = [];
   let used = Number.POSITIVE_INFINITY;
-  rows.forEach((row, index) => {
-    if (used + lines[index]! > Math.min(room, LINES + 1)) {
+  for (const row of rows) {
+    if (used + linesOf(row) > room) {
       cards.push([]);
       used = 0;
     }
     cards.at(-1)!.push(row);
-    used += lines[index]!;
-  });
+    used += linesOf(row);
+  }
   return cards;
 }
