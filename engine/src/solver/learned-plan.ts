@@ -19,8 +19,8 @@ export interface Learned {
   readonly plan: Plan;
   readonly cost: number;
   readonly work: number;
-  /** Proven; never said where the model prices something otherwise. */
-  readonly isBest: boolean;
+  /** Proven; not said where the model prices something otherwise. */
+  readonly gap?: number;
 }
 
 /** @param from  a plan with nothing broken; late it may be */
@@ -39,8 +39,8 @@ export function learnedPlan(
     best = { plan, cost };
     wish.onBetter?.(plan, cost);
   };
-  const { isProven, work } = proveBest(problem, from, { ...wish, onFound });
-  return { ...best, work, isBest: isProven && isAllModelled(problem, from) };
+  const { gap, work } = proveBest(problem, from, { ...wish, onFound });
+  return { ...best, work, ...(isAllModelled(problem, from) ? { gap } : {}) };
 }
 
 /** A plan on time of the same groups, or undefined, which proves nothing. */

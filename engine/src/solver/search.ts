@@ -37,14 +37,14 @@ export interface Found {
   readonly decodes: number;
   /** 'sound': on time with nothing broken; 'late': the least late that was found. */
   readonly status: 'sound' | 'late';
-  /** Proven: no plan costs less that makes no more than one batch more. */
-  readonly isBest?: true;
+  /** Proven: no plan costs less by more than this that makes at most one batch more than the first. */
+  readonly gap?: number;
 }
 
 interface Trial extends Decoded {
   readonly wish: DecodeWish;
   readonly cost: number;
-  readonly isBest?: true;
+  readonly gap?: number;
 }
 
 /** What a search carries along; `attempts` and `decodes` are counted up. */
@@ -87,7 +87,8 @@ function afterAll(search: Search, quick: Trial, order: readonly number[]): Trial
 function onTimeAfterAll(search: Search, late: Trial): Trial | undefined {
   const { problem, nets, wish } = search;
   const placings = wish.decodes * Math.max(1, problem.groups.length);
-  if (placings < LEARNING.from || search.allowed.some((least) => least > 0)) return undefined;
+  if (!isWorthLearning(search, placings)) return undefined;
+  if (search.allowed.some((least) => least > 0)) return undefined;
   const plan = learnedOnTime(problem, nets, late.plan, {
     random: search.random,
     work: LEARNING.onTime * LEARNING.workEach * placings,
@@ -127,10 +128,10 @@ function newSearch(
   return { problem, nets, ...told, random: randomFrom(told.wish.seed), attempts: 0, decodes: 0 };
 }
 
-function foundFrom(search: Search, { plan, cost, isBest }: Trial): Found {
+function foundFrom(search: Search, { plan, cost, gap }: Trial): Found {
   const isLate = plan.lateBy.some((late) => late > 0);
   const status = isLate || plan.broken.length > 0 ? 'late' : 'sound';
-  return { plan, cost, decodes: search.decodes, status, ...(isBest ? { isBest } : {}) };
+  return { plan, cost, decodes: search.decodes, status, ...(gap === undefined ? {} : { gap }) };
 }
 
 interface Effort {
@@ -216,6 +217,8 @@ function tryOnTime(search: Search, wish: DecodeWish): Trial | Missed {
  */
 const LEARNING = {
   from: 600,
+  /** A plan for a first look asks for fewer, however large the meal. */
+  fromDecodes: 50,
   /** Tasks; more are learned from slowly, so that large steps get more there. */
   small: 120,
   steps: 0.08,
@@ -232,11 +235,14 @@ function improved(search: Search, first: Trial): Trial {
   }
   if (first.plan.broken.length > 0 || wish.decodes < 2) return first;
   const placings = (wish.decodes - 1) * Math.max(1, problem.groups.length);
-  if (placings < LEARNING.from) return byLargeSteps(search, first, placings);
+  if (!isWorthLearning(search, placings)) return byLargeSteps(search, first, placings);
   const isSmall = problem.tasks.length <= LEARNING.small;
   const steps = Math.floor((isSmall ? LEARNING.steps : LEARNING.stepsOfMany) * placings);
   return byLearning(search, byLargeSteps(search, first, steps), placings - steps);
 }
+
+const isWorthLearning = ({ wish }: Search, placings: number) =>
+  placings >= LEARNING.from && wish.decodes >= LEARNING.fromDecodes;
 
 function byLargeSteps(search: Search, first: Trial, placings: number): Trial {
   const { problem, nets, random } = search;
@@ -252,14 +258,14 @@ function byLargeSteps(search: Search, first: Trial, placings: number): Trial {
 
 function byLearning(search: Search, first: Trial, placings: number): Trial {
   const { problem, nets, random } = search;
-  const { plan, cost, work, isBest } = learnedPlan(problem, nets, first.plan, {
+  const { plan, cost, work, gap } = learnedPlan(problem, nets, first.plan, {
     random,
     work: placings * LEARNING.workEach,
     finish: finishedPlan,
     ...toldOf(search, first),
   });
   countPlacings(search, Math.ceil(work / LEARNING.workEach));
-  return { ...first, plan, cost, ...(isBest ? { isBest } : {}) };
+  return { ...first, plan, cost, ...(gap === undefined ? {} : { gap }) };
 }
 
 function toldOf(search: Search, first: Trial) {

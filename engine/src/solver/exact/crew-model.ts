@@ -9,7 +9,7 @@ import type { Prover } from './prover.ts';
 export type SeatModel = ReadonlyMap<number, Literal | 'always'>;
 
 export function seatModel(prover: Prover, seat: Seat): SeatModel {
-  const { field, clauses } = prover;
+  const { clauses } = prover;
   const [only, other] = seat;
   if (only === undefined) return new Map();
   if (other === undefined) return new Map([[only, 'always']]);
@@ -25,7 +25,6 @@ export function seatModel(prover: Prover, seat: Seat): SeatModel {
   flags.forEach(([, flag], at) => {
     for (const [, next] of flags.slice(at + 1)) clauses.add([not(flag), not(next)]);
   });
-  void field;
   return new Map(flags);
 }
 

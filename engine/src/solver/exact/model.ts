@@ -29,6 +29,8 @@ export interface Model {
   /** By store. */
   readonly batches: readonly (readonly BatchModel[])[];
   readonly terms: readonly Term[];
+  /** What they weigh, at least. */
+  readonly cost: Unknown;
   /** Two plans that do not cost the same are at least so far apart. */
   readonly step: number;
   readonly follows: Follows;
@@ -69,15 +71,16 @@ export function modelOf(
   const terms = [...waitTerms(parts), ...made.terms, ...teams.terms].filter(
     ({ weight }) => weight > 0,
   );
-  prover.cost = prover.sums.add(terms, MUCH, undefined, true);
+  const cost = prover.field.unknown(-MUCH, MUCH);
+  prover.sums.add([...terms, { side: 2 * cost + 1, weight: 1 }], 0, undefined, true);
   const step = Math.max(1, terms.map(({ weight }) => weight).reduce(commonDivisor, 0));
-  return { ...parts, terms, step, follows: { first: made.first, teams: teams.flags } };
+  return { ...parts, terms, cost, step, follows: { first: made.first, teams: teams.flags } };
 }
 
 const commonDivisor = (one: number, other: number): number =>
   other === 0 ? one : commonDivisor(other, one % other);
 
-type Parts = Omit<Model, 'terms' | 'step' | 'follows'>;
+type Parts = Omit<Model, 'terms' | 'cost' | 'step' | 'follows'>;
 
 const MUCH = 1_000_000_000;
 
@@ -221,7 +224,8 @@ function staysIn({ problem, starts, batches }: Parts, pool: number): readonly Sh
   return stays;
 }
 
-const TENTHS = 10;
+/** The model's money. */
+export const TENTHS = 10;
 
 function waitTerms({ problem, starts }: Parts): readonly Term[] {
   return problem.prices.flatMap(({ from, to, price }) => {

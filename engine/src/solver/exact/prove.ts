@@ -4,7 +4,7 @@
 
 import type { Plan, Problem } from '../problem.ts';
 import { atLeast, atMost, type Literal, type Unknown } from './field.ts';
-import { type Model, modelOf } from './model.ts';
+import { type Model, modelOf, TENTHS } from './model.ts';
 import { costIn, likeFound, likePlan, planIn } from './model-plan.ts';
 
 export interface ProveWish {
@@ -17,8 +17,8 @@ export interface ProveWish {
 }
 
 export interface Proven {
-  /** No plan of the model costs less than the last that was found, or than the one at hand. */
-  readonly isProven: boolean;
+  /** No plan of the model costs less than the last that was found, or the one at hand, by more than this. */
+  readonly gap: number;
   readonly work: number;
 }
 
@@ -34,6 +34,8 @@ const TUNED = {
   most: 5,
   /** Batches more than the plan at hand has. */
   spare: 1,
+  /** So much of what is open between the best and what is proven is hoped for at once, at most. */
+  hope: 0.2,
   /** Work after which somebody is asked whether to stop. */
   breath: 20_000,
 };
@@ -44,21 +46,31 @@ export function proveBest(problem: Problem, from: Plan, wish: ProveWish): Proven
   const model = modelOf(problem, from, TUNED.spare);
   const { prover } = model;
   prover.begin();
-  prover.atMost(likePlan(model, from) - model.step);
+  let best = likePlan(model, from);
+  prover.always(atMost(model.cost, best - model.step));
   const groups = groupsIn(model);
+  let hope = TUNED.hope;
   for (let round = 0; prover.work < wish.work && wish.isStopped?.() !== true; round += 1) {
     const isHeld = groups.length > TUNED.few && wish.random() < TUNED.often;
-    const held = isHeld ? heldOf(model, groups, wish.random) : [];
+    const hoped =
+      best - Math.max(model.step, Math.floor(hope * (best - prover.field.always[2 * model.cost]!)));
+    const held = [atMost(model.cost, hoped), ...(isHeld ? heldOf(model, groups, wish.random) : [])];
     const clashes = isHeld ? TUNED.held : TUNED.open * luby(round);
     const work = Math.min(wish.work, prover.work + TUNED.breath);
     const outcome = prover.search({ clashes, work, held });
-    if (outcome === 'none') return { isProven: true, work: prover.work };
-    if (outcome !== 'found') continue;
+    if (outcome === 'none') return { gap: 0, work: prover.work };
+    if (outcome === 'held' && !isHeld) prover.always(atLeast(model.cost, hoped + 1));
+    if (outcome !== 'found') {
+      hope /= 2;
+      continue;
+    }
+    hope = Math.min(TUNED.hope, 2 * hope);
     wish.onFound(planIn(model, from));
     likeFound(model);
-    prover.atMost(costIn(model) - model.step);
+    best = costIn(model);
+    prover.always(atMost(model.cost, best - model.step));
   }
-  return { isProven: false, work: prover.work };
+  return { gap: (best - prover.field.always[2 * model.cost]!) / TENTHS, work: prover.work };
 }
 
 /** A plan on time of the groups that stand in a late one; undefined proves nothing. */

@@ -8,7 +8,7 @@ import { byClause, Field, type Literal, TRIED, type Unknown } from './field.ts';
 import { Learning } from './learn.ts';
 import { OneAtATime } from './one-at-a-time.ts';
 import { Shared } from './shared.ts';
-import { type Sum, Sums } from './sums.ts';
+import { Sums } from './sums.ts';
 
 /** 'none': nothing is left. 'held': nothing is left while that is held. 'over': the work is done. */
 export type Outcome = 'found' | 'none' | 'held' | 'over';
@@ -36,7 +36,6 @@ export class Prover {
   readonly most = new Set<Unknown>();
   /** By unknown: what is tried first. */
   liked: Int32Array = new Int32Array(0);
-  cost: Sum | undefined;
   work = 0;
   clashes = 0;
   #mayLearn = 2000;
@@ -48,12 +47,13 @@ export class Prover {
     this.#forgetCalls();
   }
 
-  /** From now on only what costs no more. */
-  atMost(cost: number): void {
-    if (this.cost === undefined) return;
+  /** Holds from now on. */
+  always({ side, least }: Literal): void {
     this.field.backTo(0);
-    this.sums.tighten(this.cost, cost);
-    if (!this.#isLost && !this.#propagate()) this.#isLost = true;
+    if (this.#isLost) return;
+    const reason = this.field.reason(false);
+    this.#isLost = !this.field.raise(side, least, reason) || !this.#propagate();
+    if (this.#isLost) this.#forgetCalls();
   }
 
   /** Searches on; after 'found' every unknown has one value, until the next call. */

@@ -10,10 +10,10 @@ export interface Term {
   readonly weight: number;
 }
 
-export interface Sum {
+interface Sum {
   readonly sides: Int32Array;
   readonly weights: Int32Array;
-  most: number;
+  readonly most: number;
   readonly where: Literal | undefined;
   /** The field knows what it weighs: the one that is priced. */
   readonly isWeighed: boolean;
@@ -29,7 +29,7 @@ export class Sums {
   }
 
   /** Each side counted as what it is: weight * side summed is at most `most`. */
-  add(terms: readonly Term[], most: number, where?: Literal, isWeighed = false): Sum {
+  add(terms: readonly Term[], most: number, where?: Literal, isWeighed = false): void {
     const sum: Sum = {
       sides: Int32Array.from(terms, ({ side }) => side),
       weights: Int32Array.from(terms, ({ weight }) => weight),
@@ -41,19 +41,12 @@ export class Sums {
     this.all.push(sum);
     const sides = terms.map(({ side }) => side);
     this.calls.add(where === undefined ? sides : [...sides, where.side]);
-    return sum;
   }
 
   /** Looks at one that is due; undefined when none is, else whether all is sound. */
   heedNext(): boolean | undefined {
     const place = this.calls.next();
     return place === undefined ? undefined : this.#heed(place);
-  }
-
-  /** It may be less now. */
-  tighten(sum: Sum, most: number): void {
-    sum.most = most;
-    this.calls.call(this.all.indexOf(sum));
   }
 
   #heed(place: number): boolean {
