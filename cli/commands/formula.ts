@@ -70,7 +70,7 @@ export function formula(what: string, options: FormulaOptions, shell: Shell): Ex
   const mass = options.mass === undefined ? filled?.mass : massWish(options.mass);
   const targets = targetsOf({ ...options, mass }, lines);
   if (targets !== undefined) {
-    const outcome = solveTargets(lines, targets);
+    const outcome = solveTargets(lines, targets, recipe.kind);
     print(targetSheet(`${recipe.name}: what goes in`, outcome, say, filled), shell);
     return isRefusal(outcome) ? EXIT.stopped : EXIT.fine;
   }

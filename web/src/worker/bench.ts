@@ -172,7 +172,7 @@ function targetProposal(
     ),
     held: held.map((line) => ({ line, grams: lines[line]?.grams ?? grams(0) })),
   };
-  const outcome = solveTargets(lines, targets);
+  const outcome = solveTargets(lines, targets, recipe.kind);
   const sheet = targetSheet('What goes in', outcome, say, filled);
   const answer = isRefusal(outcome) ? outcome.nearest : outcome;
   return { sheet, items: answer === undefined ? [] : itemsFor(lines, answer.lines) };

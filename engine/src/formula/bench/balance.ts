@@ -82,6 +82,16 @@ export function balanceOf(
   return { kind, figures, feel: feelOf(figures) };
 }
 
+/** From the least to the most of a figure in published formulas of its kind; undefined where none says. */
+export function publishedSpan(
+  kind: FormulaKind,
+  figure: FigureName,
+): readonly [least: number, most: number] | undefined {
+  const spans = spansOf(publishedFor(kind), figure);
+  if (spans.length === 0) return undefined;
+  return [Math.min(...spans.map(({ least }) => least)), Math.max(...spans.map(({ most }) => most))];
+}
+
 const spansOf = (formulas: readonly PublishedFormula[], figure: FigureName) =>
   formulas
     .filter(({ gives }) => gives.includes(figure))

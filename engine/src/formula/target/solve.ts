@@ -3,11 +3,13 @@
 // Tuned: the three weights below, on the ready recipes, so that wishes are met to a millionth and
 // all else stays in the proportion it had.
 
+import type { RecipeKind } from '../../menu/recipe.ts';
 import { type OrRefusal, type Refusal, refusal } from '../../notice/notice.ts';
 import { nonNegativeLeastSquares } from '../../numerics/nonnegative.ts';
-import { carrierOf, USUAL_CARRIER } from '../bench/balance.ts';
+import { carrierOf, publishedSpan, USUAL_CARRIER } from '../bench/balance.ts';
 import { characterOf, type DoughCharacter, type FigureName } from '../bench/character.ts';
 import { lineOf, withGrams } from '../bench/line.ts';
+import { type FormulaKind, formulaKindOf } from '../bench/published.ts';
 import { flourIn, type WeighedIngredient } from '../dough.ts';
 import { doughTrouble, MOST_WATER } from '../dough-trouble.ts';
 import {
@@ -38,6 +40,7 @@ export interface TargetRefusal extends Refusal {
  * The formula that meets these wishes and otherwise stays as it was: what nobody asked for keeps
  * its share of flour, and water, fat and salt keep theirs as figures.
  *
+ * @param recipeKind  whose published formulas say what is nearest to a wish that no dough has
  * @refuses  FORMULA_* of `characterOf` — the formula to begin with
  * @refuses  FORMULA_TARGET_OUT_OF_RANGE — a wish that no dough has; names the nearest bound
  * @refuses  FORMULA_TARGETS_CONFLICT — names the fewest wishes that can't stand together, and what
@@ -47,17 +50,32 @@ export interface TargetRefusal extends Refusal {
 export function solveTargets(
   lines: readonly WeighedIngredient[],
   targets: FormulaTargets,
+  recipeKind?: RecipeKind,
 ): TargetAnswer | TargetRefusal {
   const before = characterOf(lines);
   if ('refused' in before) return before;
   const wishes = wishesOf(targets);
   const flourless = withoutFlour(lines, wishes);
   if (flourless !== undefined) return flourless;
-  const absurd = wishes.find((wish) => boundFor(wish) !== undefined);
-  const outcome = solvedFor(lines, wishes.map(bounded), before);
-  if (absurd === undefined) return outcome;
+  const like: Like = {
+    kind: recipeKind === undefined ? undefined : formulaKindOf(recipeKind, before),
+    batch: before.batch,
+  };
+  const found = wishes.map((wish) => {
+    const bound = boundFor(wish);
+    return { wish, nearest: bound === undefined ? undefined : nearestTo(wish, bound, like) };
+  });
+  const possible = found.map(({ wish, nearest }) =>
+    nearest === undefined ? wish : { ...wish, wanted: nearest.wanted },
+  );
+  const outcome = solvedFor(lines, possible, before);
+  const absurd = found.find(({ nearest }) => nearest !== undefined);
+  if (absurd?.nearest === undefined) return outcome;
   const nearest = 'refused' in outcome ? outcome.nearest : outcome;
-  return { ...outOfRange(absurd, lines), ...(nearest === undefined ? {} : { nearest }) };
+  return {
+    ...outOfRange(absurd.wish, absurd.nearest, lines),
+    ...(nearest === undefined ? {} : { nearest }),
+  };
 }
 
 function solvedFor(
@@ -208,15 +226,12 @@ const valuesOf = (wish: Wish, value: number) =>
     ? { wantedRatio: wish.wanted, nearestRatio: value }
     : { wantedGrams: wish.wanted, nearestGrams: value };
 
-/** Bounds past which no dough or batter was ever published; the nearest one, or undefined. */
+/** Bounds past which no dough or batter was ever made; the nearer one, or undefined. */
 function boundFor(wish: Wish): number | undefined {
   const [least, most] = wish.kind === 'figure' ? BOUNDS[wish.figure] : MASSES[wish.kind];
   if (!Number.isFinite(wish.wanted) || wish.wanted < least) return least;
   return most < wish.wanted ? most : undefined;
 }
-
-/** The wish itself, or the nearest that some dough has. */
-const bounded = (wish: Wish): Wish => ({ ...wish, wanted: boundFor(wish) ?? wish.wanted });
 
 const MASSES = { batch: [1, 100_000], held: [0, 100_000] } as const;
 const BOUNDS: Readonly<Record<FigureName, readonly [number, number]>> = {
@@ -229,10 +244,36 @@ const BOUNDS: Readonly<Record<FigureName, readonly [number, number]>> = {
   yeast: [0, 0.15],
 };
 
-const outOfRange = (wish: Wish, lines: readonly WeighedIngredient[]) =>
+/** What a wish comes to that no dough has, and who has it so. */
+interface Nearest {
+  readonly wanted: number;
+  readonly by: FormulaKind | 'batch' | 'bound';
+}
+
+/**
+ * Not the last that some batter has, but what is of use: the end of what is published for its kind,
+ * one batch of the recipe where no dough at all was wished for.
+ */
+function nearestTo(wish: Wish, bound: number, like: Like): Nearest {
+  if (wish.kind === 'batch' && bound === MASSES.batch[0])
+    return { wanted: like.batch, by: 'batch' };
+  const span =
+    wish.kind === 'figure' && like.kind !== undefined
+      ? publishedSpan(like.kind, wish.figure)
+      : undefined;
+  if (span === undefined || like.kind === undefined) return { wanted: bound, by: 'bound' };
+  return { wanted: span[wish.wanted < bound ? 0 : 1], by: like.kind };
+}
+
+interface Like {
+  readonly kind: FormulaKind | undefined;
+  readonly batch: number;
+}
+
+const outOfRange = (wish: Wish, nearest: Nearest, lines: readonly WeighedIngredient[]) =>
   refusal(
     'FORMULA_TARGET_OUT_OF_RANGE',
     [wishName(wish, lines)],
     {},
-    { ...valuesOf(wish, boundFor(wish)!), wish: wishName(wish, lines) },
+    { ...valuesOf(wish, nearest.wanted), wish: wishName(wish, lines), by: nearest.by },
   );

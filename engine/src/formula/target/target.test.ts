@@ -194,6 +194,23 @@ describe('targets that can not be', () => {
     });
   });
 
+  it('name what is published for its kind where the wish is no dough, and one batch for no mass at all', () => {
+    const biscuit = linesOf({
+      'all-purpose-flour': 480,
+      water: 295,
+      shortening: 88,
+      salt: 8,
+      'baking-powder': 25,
+    });
+    const wet = solveTargets(biscuit, { figures: { hydration: ratio(3) } }, 'biscuit');
+    // The wettest biscuit that was read: 62.5 % water and 6.8 % dry milk with 3.16 % (olderServiceCards, sr28).
+    const most = 0.625 + 0.068 * 0.0316 + 0.021 * 0.002;
+    expect(wet).toMatchObject({ code: 'FORMULA_TARGET_OUT_OF_RANGE', values: { by: 'biscuit' } });
+    expect('refused' in wet && Number(wet.values.nearestRatio)).toBeCloseTo(most, 3);
+    const none = solveTargets(biscuit, { batch: grams(0) }, 'biscuit');
+    expect(none).toMatchObject({ values: { nearestGrams: 896, by: 'batch' } }); // 480 + 295 + 88 + 8 + 25
+  });
+
   it('refuse a bowl without flour, with negative grams, or wetter than any batter, each with what would do', () => {
     const noFlour = solveTargets(linesOf({ water: 300, salt: 5 }), { batch: grams(540) });
     expect(noFlour).toMatchObject({ code: 'FORMULA_FLOUR_MISSING', values: { flourGrams: 476 } });

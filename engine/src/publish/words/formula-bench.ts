@@ -2,10 +2,18 @@
 
 import type { NoticeValues } from '../../notice/notice.ts';
 import type { Say, Words } from '../say.ts';
+import { kindWords } from '../sheet/bench/figures-part.ts';
 
 const num = (values: NoticeValues, key: string) => Number(values[key]);
 const grams = (values: NoticeValues, key: string) =>
   `${Math.round(num(values, key) * 10) / 10}\u00a0g`;
+
+/** Of what is published for its kind, else one batch, else the last that is a dough at all. */
+function nearestWord(by: NoticeValues[string] | undefined): string {
+  if (by === 'batch') return 'One batch of this recipe is';
+  const kind = Object.entries(kindWords).find(([key]) => key === by)?.[1];
+  return kind === undefined ? 'The nearest that is:' : `The nearest in published ${kind}:`;
+}
 
 export const formulaBenchWords: Words = {
   FORMULA_AMOUNT_IMPOSSIBLE: (values, about) =>
@@ -23,8 +31,8 @@ export const formulaBenchWords: Words = {
     `${say.percent(num(values, 'hydrationRatio'))} water is wetter than any batter that was ever ` +
     `printed. A batter that still pours has ${grams(values, 'waterGrams')} of water with this flour.`,
   FORMULA_TARGET_OUT_OF_RANGE: (values, _about, say) =>
-    `${wishWord(values.wish)} of ${spoken(values, 'wanted', say)} is no dough. The nearest that is: ` +
-    `${spoken(values, 'nearest', say)}.`,
+    `${wishWord(values.wish)} of ${spoken(values, 'wanted', say)} is no dough. ` +
+    `${nearestWord(values.by)} ${spoken(values, 'nearest', say)}.`,
   FORMULA_TARGETS_CONFLICT: (values, _about, say) =>
     `${conflictWord(values)} can't stand together. ` +
     `${values.others === '' ? 'The nearest' : 'With the others kept, the nearest'} for ` +

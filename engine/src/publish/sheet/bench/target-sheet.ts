@@ -9,6 +9,7 @@ import { refusalText } from '../../notice-text.ts';
 import type { Say } from '../../say.ts';
 import { decimal, NO_BREAK } from '../../speak-number.ts';
 import { measureWord } from '../phrases.ts';
+import { drawnWord } from '../rolled-word.ts';
 import { figureWords, gramsText, shareText, weighedText } from './figures-part.ts';
 
 /** @param filled  the oven that this is to fill, where one was named */
@@ -69,7 +70,9 @@ function thicknessRows(filled: Filled, say: Say): readonly FactRow[] {
   if (rolledTo === undefined || thickness <= 1.05 * rolledTo) {
     return [{ label: 'Thick, raw', value: lies, note: by }];
   }
-  const note = `${by}; it draws together to ${lies}`;
+  const [one, second] = filled.placed;
+  const across = one !== undefined && second === undefined ? { across: one.diameter } : {};
+  const note = `${by}; it ${drawnWord({ rolledTo, thickness, ...across }, say)}`;
   return [{ label: 'Rolled to', value: say.length(rolledTo), note }];
 }
 
@@ -107,5 +110,9 @@ function costText({ batch, figures }: RoundingCost): string {
   return [`${signed(batch, 0)}${NO_BREAK}g in all`, ...words].join(', ');
 }
 
-const signed = (number: number, places: number) =>
-  `${number < 0 ? '−' : '+'}${decimal(Math.abs(number), places)}`;
+/** Nothing has no sign. */
+function signed(number: number, places: number): string {
+  const size = decimal(Math.abs(number), places);
+  if (Number(size) === 0) return size;
+  return `${number < 0 ? '−' : '+'}${size}`;
+}
