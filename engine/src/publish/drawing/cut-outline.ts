@@ -43,9 +43,12 @@ export function meanHeight(fullness: number): number {
   return sum / RINGS;
 }
 
+/** The curve falls so steeply there that a lost digit would show. */
+const AT_THE_EDGE = 1 - 1e-9;
+
 /** At a distance from the middle, 0 … 1. */
 const heightAt = (distance: number, fullness: number) =>
-  Math.max(0, 1 - Math.min(1, distance) ** fullness) ** (1 / fullness);
+  distance < AT_THE_EDGE ? (1 - distance ** fullness) ** (1 / fullness) : 0;
 
 /** How high it stands at this place of the drawing. */
 export const topAt = ({ x, width, height, fullness }: Loaf, at: number): number =>

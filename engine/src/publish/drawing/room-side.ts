@@ -14,6 +14,8 @@ export interface RoomView {
   /** So high above the floor, on a rack or in its tin. */
   readonly standsMetres: number;
   readonly growsTogether: boolean;
+  /** It fills the oven from wall to wall with a level top. */
+  readonly isPoured: boolean;
   readonly placed: readonly PlacedPiece[];
   readonly profile?: number | undefined;
   readonly words: { readonly risen: string; readonly room: string };
@@ -81,7 +83,7 @@ interface Scaled {
 }
 
 function food(view: RoomView, [from, to]: Span, { foot, scale }: Scaled): readonly string[] {
-  const { rawMetres, risenMetres, standsMetres, profile } = view;
+  const { rawMetres, risenMetres, standsMetres, profile, isPoured } = view;
   const place = {
     x: WIDTH / 2 + from * scale,
     width: (to - from) * scale,
@@ -89,21 +91,10 @@ function food(view: RoomView, [from, to]: Span, { foot, scale }: Scaled): readon
   };
   const risen = loafOf({ ...place, height: risenMetres * scale }, profile);
   const isGrown = rawMetres !== undefined && rawMetres < 0.99 * risenMetres;
-  const raw = (rawMetres ?? 0) * scale;
+  const raw = level(place, (rawMetres ?? 0) * scale);
+  if (isPoured) return [raw];
   return [
-    ...(isGrown
-      ? [
-          element('rect', {
-            x: place.x,
-            y: place.foot - raw,
-            width: place.width,
-            height: raw,
-            fill: ink.oat,
-            stroke: ink.ink,
-            'stroke-width': 1.5,
-          }),
-        ]
-      : []),
+    ...(isGrown ? [raw] : []),
     path(band(risen, 0, 1), {
       fill: isGrown ? 'none' : ink.oat,
       stroke: ink.ink,
@@ -112,3 +103,17 @@ function food(view: RoomView, [from, to]: Span, { foot, scale }: Scaled): readon
     }),
   ];
 }
+
+const level = (
+  place: { readonly x: number; readonly width: number; readonly foot: number },
+  height: number,
+) =>
+  element('rect', {
+    x: place.x,
+    y: place.foot - height,
+    width: place.width,
+    height,
+    fill: ink.oat,
+    stroke: ink.ink,
+    'stroke-width': 1.5,
+  });

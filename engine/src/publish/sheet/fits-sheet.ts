@@ -11,12 +11,14 @@ import {
   type SizeFit,
   type SpreadBatch,
 } from '../../menu/index.ts';
+import { metres } from '../../quantity/unit.ts';
 import type { Block, FactRow, SheetDocument } from '../document.ts';
 import { piecesAbove } from '../drawing/pieces-above.ts';
 import { roomSide } from '../drawing/room-side.ts';
 import type { Say } from '../say.ts';
 import { paragraph } from './door.ts';
 import { sentenceCase } from './phrases.ts';
+import { drawnWord } from './rolled-word.ts';
 
 /** What a cook calls so much of it. */
 const NAME: Readonly<Record<FitKind, string>> = {
@@ -78,8 +80,9 @@ function roomDrawing(fit: OvenFit, say: Say): Block {
     risenMetres: risenHeight,
     standsMetres: Math.max(0, oven.depth - headroom - risenHeight),
     growsTogether: what === 'rolls',
+    isPoured: isPot,
     placed,
-    profile: isPot ? 1 : profile,
+    profile,
     words: {
       risen: `${isPot ? 'food' : 'risen'} ${say.length(risenHeight)}`,
       room: `${say.length(headroom)} to the lid`,
@@ -157,6 +160,7 @@ function heightRows(fit: OvenFit, say: Say): readonly FactRow[] {
   const across = placed.length === 1 ? placed[0]!.diameter : floor;
   const verb = what === 'batter' ? 'Poured' : 'Rolled';
   const isDrawn = rolledTo !== undefined && thickness > 1.05 * rolledTo;
+  const oneRound = placed.length === 1 ? { across: metres(across) } : {};
   const deep = { label: what === 'pot' ? 'Depth of food' : 'Raw', value: say.length(thickness) };
   return [
     ...(rolledTo === undefined
@@ -167,7 +171,7 @@ function heightRows(fit: OvenFit, say: Say): readonly FactRow[] {
           {
             label: verb,
             value: say.length(rolledTo),
-            ...(isDrawn ? { note: `draws together to ${say.length(thickness)}` } : {}),
+            ...(isDrawn ? { note: drawnWord({ rolledTo, thickness, ...oneRound }, say) } : {}),
           },
         ]),
     ...(across < AT_THE_WALL * floor ? [{ label: 'Across', value: say.length(across) }] : []),
