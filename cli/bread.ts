@@ -37,7 +37,7 @@ export function breadOf(options: BreadOptions, shell: Shell): Bread {
   const writtenAt = options.written === undefined ? undefined : heightOf(options.written);
   const recipe = writtenAt === undefined ? found : { ...found, writtenAt };
   const say = sayFor({
-    ...readerOf(options, usualMeasures(options)),
+    ...readerOf(options, usualMeasures(options, recipe)),
     plan: { camp: { ovens: [], hands: [] }, menu: { dishes: [] } },
   });
   const air = options.air === undefined ? usualBread.air : kelvin(airOf(options.air));
@@ -50,9 +50,15 @@ export function breadOf(options: BreadOptions, shell: Shell): Bread {
   };
 }
 
-/** Speaks as the air or the height was written. */
-const usualMeasures = ({ air = '', height = '' }: BreadOptions): Measures =>
-  /f\b|ft|feet/i.test(`${air} ${height}`) ? 'us' : 'metric';
+/** Speaks as the air or the height was written; where neither is, as the recipe measures. */
+function usualMeasures({ air = '', height = '' }: BreadOptions, { ingredients }: Recipe): Measures {
+  if (/f\b|ft|feet/i.test(`${air} ${height}`)) return 'us';
+  if (air !== '' || height !== '') return 'metric';
+  return ingredients.some(({ asWritten }) => US_WORD.test(asWritten)) ? 'us' : 'metric';
+}
+
+/** Spoons are everybody's. */
+const US_WORD = /\b(cups?|oz|lb)\b/i;
 
 export function printBread(sheet: SheetDocument, shell: Shell): ExitCode {
   shell.out(renderText(sheet, { width: shell.columns }));

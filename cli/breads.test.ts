@@ -63,6 +63,13 @@ describe('emberwright leaven', () => {
     expect(out()).toMatch(/Doubt: The powder has been open for 12 months/);
   });
 
+  it('speaks as the recipe measures where neither air nor height says: cups, so quarts and °F', () => {
+    const { out } = command('leaven', '--what', 'biscuits', '--opened', '30');
+    expect(out()).toMatch(/qt in the bowl/);
+    expect(out()).toMatch(/air 64 °F/);
+    expect(out()).not.toMatch(/\d l |°C/);
+  });
+
   it('says what is wrong with a test that is none', () => {
     const { exit, error } = command('leaven', '--what', 'biscuits', '--fizz', 'loud');
     expect(exit).toBe(3);
@@ -125,12 +132,21 @@ describe('emberwright mix', () => {
     expect(out()).toMatch(/8 bakes/); // 250 ml × 0.9 over 20 g of powder and 5 g of salt, sr28 spoons
   });
 
-  it('offers no tin for a bread that is raised by yeast', () => {
-    const { exit, out } = command('mix', '--what', 'rolls');
+  it('offers no tin for a bread that is raised by yeast, and says why', () => {
+    const { exit, out } = command('mix', '--what', 'rolls', '--tin', '250 ml');
     expect(exit).toBe(0);
-    expect(out()).not.toMatch(/tin without flour|powder|Leavening last/);
-    expect(out()).toMatch(/Not before the last 3 days, if it is carried warm: dried milk/);
+    expect(out()).not.toMatch(/Or a tin without flour|powder|Leavening last/);
+    expect(out()).toMatch(/No tin without flour for a yeast bread: .*salt/s);
+    expect(out()).toMatch(/Not before the last 7 days, if it is carried warm: yeast/);
     expect(out()).toMatch(/Yeast last/);
+  });
+
+  it('says a bag in the grams of its table, with ounces beside them: 480 + 24 + 25 + 8 g are 1 lb 3 oz', () => {
+    const { out } = command('mix', '--what', 'biscuits', '--measures', 'us');
+    expect(out()).toMatch(/Bags: 1 of 537 g \(1 lb 3 oz\)/); // 18.94 oz
+    expect(command('mix', '--what', 'biscuits', '--measures', 'metric').out()).toMatch(
+      /Bags: 1 of 537 g\n/,
+    );
   });
 
   it('makes no dry mix of a stew: salt and pepper alone are none', () => {

@@ -212,6 +212,12 @@ export const formulaSources = {
     by: 'a cooking magazine',
     grade: 'B',
   },
+  dryMilkKeeping: {
+    title: 'Dried skim milk keeps 24 months closed at 70 °F, 3 to 6 months once opened',
+    by: 'Cornell Cooperative Extension (as reproduced); Utah State University Extension (as quoted)',
+    grade: 'B',
+    note: 'Another page says 1 to 2 months once opened. Nobody measured it in a mix in a warm pack.',
+  },
   dryMilkInMix: {
     title: 'A mix with milk powder keeps a weekend; heat shortens it',
     by: 'an outdoors forum',

@@ -104,10 +104,11 @@ describe('keeping', () => {
     expect(plain.because).toMatch(/damp/);
   });
 
-  it('is that of the weakest part: whole grain three months (wholeGrainKeeping), dried milk a weekend (dryMilkInMix)', () => {
+  it('is that of the weakest part: whole grain three months (wholeGrainKeeping), dried milk between a weekend (dryMilkInMix) and a month or more (dryMilkKeeping)', () => {
     expect(days('whole wheat flour', 'baking powder').homeDays).toBe(90);
     const milky = days('whole wheat flour', 'baking powder', 'dry milk');
-    expect(milky.carriedDays).toBe(3);
+    expect([3 < milky.carriedDays, milky.carriedDays < 30]).toEqual([true, true]);
+    expect(milky.because).toMatch(/a guess/);
     expect(milky.because).toMatch(/milk/);
   });
 

@@ -1,9 +1,10 @@
 // One bread as dry mixes, without a camp: bags to weigh at home, or a tin without flour.
 
-import type { LeaveningTin } from '../../formula/index.ts';
+import type { WeighedIngredient } from '../../formula/index.ts';
 import type { DryMix } from '../../provisions/index.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import type { Say } from '../say.ts';
+import { thousands } from '../speak-number.ts';
 import { homeSteps, keepsPhrase, lineWord, scoopPhrase, tinDose } from './bag-labels.ts';
 import { allergenWord } from './free-from.ts';
 import { listed } from './phrases.ts';
@@ -17,7 +18,7 @@ export function mixSheet(asked: MixAsked, say: Say): SheetDocument {
   return {
     kind: 'mix',
     title: `${asked.name} as a dry mix`,
-    blocks: [...bagBlocks(asked, say), ...tinBlocks(asked.tin, say)],
+    blocks: [...bagBlocks(asked, say), ...tinBlocks(asked, say)],
   };
 }
 
@@ -26,7 +27,7 @@ function bagBlocks({ bags, contents, add, keeps, scoop }: MixAsked, say: Say): r
   const names = contents.map(({ ingredient }) => ingredient.name);
   const allergens = [...new Set(contents.flatMap(({ ingredient }) => ingredient.allergens))];
   return [
-    { type: 'heading', text: `Bags: ${bags} of ${say.mass(each)}` },
+    { type: 'heading', text: `Bags: ${bags} of ${scaleMass(each, say)}` },
     {
       type: 'table',
       caption: 'Weigh at home',
@@ -54,8 +55,8 @@ function bagBlocks({ bags, contents, add, keeps, scoop }: MixAsked, say: Say): r
   ];
 }
 
-function tinBlocks(tin: LeaveningTin | undefined, say: Say): readonly Block[] {
-  if (tin === undefined) return [];
+function tinBlocks({ tin, contents, add }: MixAsked, say: Say): readonly Block[] {
+  if (tin === undefined) return [paragraph(noTin([...contents, ...add]))];
   const rows = tin.contents.map(({ ingredient, grams }) => [
     ingredient.name,
     `${oneTenth(grams)} g`,
@@ -69,7 +70,7 @@ function tinBlocks(tin: LeaveningTin | undefined, say: Say): readonly Block[] {
         { label: 'For one bake', value: tinDose(tin) },
         {
           label: 'It holds',
-          value: `${tin.bakes} bakes, ${say.mass(tin.mass)} in ${say.volume(tin.tin)}`,
+          value: `${tin.bakes} bakes, ${scaleMass(tin.mass, say)} in ${say.volume(tin.tin)}`,
           note: 'shake it before each use',
         },
         { label: 'Add each time', value: tin.add.map(lineWord).join(', ') },
@@ -89,6 +90,18 @@ function tinBlocks(tin: LeaveningTin | undefined, say: Say): readonly Block[] {
       numeric: [false, true, true],
     },
   ];
+}
+
+/** Why there is none: whoever asked for one is not left without an answer. */
+const noTin = (lines: readonly WeighedIngredient[]) =>
+  lines.some(({ ingredient }) => ingredient.part === 'yeast')
+    ? 'No tin without flour for a yeast bread: yeast that lies in salt loses its strength, and it is weighed to the hours of its rise, not by the spoon. Carry yeast in its packet.'
+    : 'No tin without flour: nothing in this bread is powder or soda that a spoon could measure.';
+
+/** In grams, as the table has it; and as the reader says it, where that is something else. */
+function scaleMass(mass: number, say: Say): string {
+  const onScale = `${thousands(Math.round(mass))} g`;
+  return say.measures === 'metric' ? onScale : `${onScale} (${say.mass(mass)})`;
 }
 
 const paragraph = (text: string): Block => ({ type: 'paragraph', parts: [{ text }] });
