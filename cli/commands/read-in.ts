@@ -49,7 +49,8 @@ export function readIn(path: string, options: ReadInOptions, shell: Shell): Exit
     shell.out(`\nWritten to ${options.save}: put it under "recipes" of a camp file, or try\n`);
     shell.out(`  emberwright tonight --what ${options.save} --oven "12 in"\n`);
   }
-  return read.recipe === undefined ? EXIT.stopped : EXIT.fine;
+  const isStopped = read.notices.some(({ level }) => level === 'stop');
+  return read.recipe === undefined || isStopped ? EXIT.stopped : EXIT.fine;
 }
 
 const NOWHERE = { camp: { ovens: [], hands: [] }, menu: { dishes: [] } };

@@ -51,7 +51,7 @@ export function findFood(text: string, place: Span, options: SearchOptions): Foo
   );
   const left = words.filter((each) => !found.words.includes(each) && !forms.words.includes(each));
   const own = left.filter((each) => each.part === part && !isLink(each));
-  if (own.some((each) => turnsFood(each, found)) || isPieFilling(own))
+  if (own.some((each) => turnsFood(each, found)) || isPieFilling(own) || isCreamed(own, found))
     return unknown(text, place, words, { ...options, near: found.food });
   const food = chosen(found, options.manner);
   return {
@@ -265,6 +265,10 @@ function turnsFood(each: Word, { words, food }: NameFound): boolean {
 /** "Blueberry pie filling" is no blueberries: starch, sugar and water make the most of it. */
 const isPieFilling = (own: readonly Word[]): boolean =>
   own.some(({ word }, at) => word === 'pie' && own[at + 1]?.word === 'filling');
+
+/** Creamed corn is no drained sweetcorn: its liquid and starch are in the tin. */
+const isCreamed = (own: readonly Word[], { food }: NameFound): boolean =>
+  food.key.startsWith('corn-') && own.some(({ word }) => word === 'creamed' || word === 'cream');
 
 const isHarmless = ({ word }: Word, food: Food) =>
   HARMLESS.has(word) || /^\d+$/.test(word) || wordsOfFood(food).includes(word);

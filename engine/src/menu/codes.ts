@@ -263,6 +263,11 @@ export const menuCodes = {
     when: 'A liquid without an amount was filled up to a usual dough.',
     next: 'Hold some back and stop when the dough is right.',
   },
+  MENU_TEXT_ZERO: {
+    kind: 'notice',
+    when: 'A pasted recipe writes nothing of an ingredient: 0 cups.',
+    next: 'Write how much goes in, or leave the line out.',
+  },
   MENU_TEXT_PINCH: {
     kind: 'notice',
     when: 'Salt, spice or grease without an amount was taken as a pinch or a film.',

@@ -242,8 +242,10 @@ const MOST_COAL_LETTERS = 4000;
 
 const BRITISH =
   /\b(?:caster sugar|castor sugar|plain flour|self-raising|bicarbonate of soda|bicarb|treacle|rashers?|dessertspoons?|gas mark|sultanas|wholemeal|cornflour|icing sugar|swede|double cream|tins? of|strong (?:white )?(?:bread )?flour)\b/iu;
-const METRIC = /\d ?(?:g|kg|ml|dl|cl|grams?|grammes|litres?|gramos)\b/iu;
-const US = /\b(?:cups?|sticks?|all-purpose|[½¼¾⅓⅔\d] ?c\.?|quarts?|°? ?F)\b/iu;
+const METRIC = /\d[\d.,]* ?(?:g|kg|ml|dl|cl|grams?|grammes|litres?|gramos)\b/iu;
+const US = /\b(?:cups?|sticks?|all-purpose|[½¼¾⅓⅔\d] ?c\.?|quarts?)\b/iu;
+/** Tells where there are no measures: grams are grams also beside °F. */
+const US_HEAT = /\b\d{3} ?°? ?F\b/u;
 
 /** Whose measures a recipe uses, by the first word that tells. */
 function mannerOf(text: string, said: Manner | undefined) {
@@ -254,7 +256,7 @@ function mannerOf(text: string, said: Manner | undefined) {
   const metric = METRIC.exec(text)?.[0];
   return us === undefined && metric !== undefined
     ? { manner: 'metric' as const, word: metric }
-    : { manner: 'us' as const, word: us };
+    : { manner: 'us' as const, word: us ?? US_HEAT.exec(text)?.[0] };
 }
 
 function textNotices(

@@ -38,6 +38,10 @@ const FILL_FOR: readonly (readonly [RegExp, number])[] = [
 const PINCH_GRAMS = 0.4; // sr28 NDB 02047, a dash of salt
 const GREASE_GRAMS = 10; // ours: a film in an oven of twelve inches
 
+/** An amount that is written as nothing. */
+export const isZero = ({ amount }: LineRead): boolean =>
+  amount !== undefined && [...amount.terms, ...amount.same].every(({ high }) => high === 0);
+
 /** Every ingredient of the text in order, told ones too. */
 export function ingredientsFor(
   text: string,

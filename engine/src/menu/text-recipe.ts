@@ -18,7 +18,7 @@ import {
 import { richFigures, richnessOf } from './enriched.ts';
 import type { Ingredient, Piece, Recipe, RecipeKind, RecipeTarget, WriterSaid } from './recipe.ts';
 import type { HeatRead, SizeRead, YieldRead } from './text-facts.ts';
-import type { IngredientRead } from './text-ingredients.ts';
+import { type IngredientRead, isZero } from './text-ingredients.ts';
 import { type KindGuess, methodFor } from './text-kind.ts';
 import type { CoalsRead, CoreRead } from './text-oven.ts';
 import { type StepRead, type StepsMade, stepsFor, usualCookMinutes } from './text-steps.ts';
@@ -135,6 +135,7 @@ function amountText(line: IngredientRead['line'], written: string): string {
 function ingredientNotices(read: IngredientRead): readonly Notice[] {
   const { line, grams: mass, from } = read;
   const about = { ingredient: calledIn(line.search) };
+  if (isZero(line)) return [notice('MENU_TEXT_ZERO', 'stop', about, zeroOf(read))];
   const assumed = from === 'filled-up' || from === 'pinch';
   const own = assumed
     ? line.notices.filter(({ code }) => code !== 'LARDER_AMOUNT_UNSAID')
@@ -143,6 +144,12 @@ function ingredientNotices(read: IngredientRead): readonly Notice[] {
   const code = from === 'filled-up' ? 'MENU_TEXT_LIQUID' : 'MENU_TEXT_PINCH';
   return [...own, notice(code, from === 'pinch' ? 'note' : 'doubt', about, { massGrams: mass })];
 }
+
+/** "0 cups flour": written, and nothing of it. */
+const zeroOf = ({ written, line }: IngredientRead) => ({
+  written,
+  part: line.search.food?.part ?? 'other',
+});
 
 // --- How much ---------------------------------------------------------------------------------------
 

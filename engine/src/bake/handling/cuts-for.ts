@@ -21,9 +21,18 @@ export function cutsFor(asked: {
   const pieces =
     written === undefined ? wholeNumber(load.portions) : Math.round(written.portionsEach);
   if (pieces < 2 || MOST_PIECES < pieces) return undefined;
-  if (written?.shape === 'loaf' || isLongTin(recipe, load)) return longCuts(pieces, recipe, load);
+  if (
+    written?.shape === 'loaf' ||
+    (written === undefined && standsTall(recipe)) ||
+    isLongTin(recipe, load)
+  )
+    return longCuts(pieces, recipe, load);
   return evenRoundCuts(pieces);
 }
+
+/** A yeast loaf that nobody rolled out flat is sliced; wedges of it would all be crumb and tip. */
+const standsTall = ({ kind, target }: Recipe): boolean =>
+  kind === 'yeast-bread' && target.thickness === undefined;
 
 const isCut = ({ portionsEach, shape }: Piece) =>
   Math.round(portionsEach) > 1 && (shape === 'round' || shape === 'loaf');

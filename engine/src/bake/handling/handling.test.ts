@@ -83,6 +83,16 @@ describe('what is cut', () => {
     expect(cutsFor({ recipe: bread, dish: dishMade(bread), load: pieces })).toBeUndefined();
   });
 
+  it('is slices of a yeast loaf, wedges with their degrees of what is rolled flat or of soda bread (common practice, no source)', () => {
+    const lying = load({});
+    const cut = (recipe: Recipe) => cutsFor({ recipe, dish: dishMade(recipe), load: lying })?.way;
+    const loaf = { ...bread, kind: 'yeast-bread' as const, division: [] };
+    expect(cut(loaf)).toBe('slices');
+    expect(cut({ ...loaf, target: { ...loaf.target, thickness: metres(0.015) } })).toBe('wedges');
+    expect(cut({ ...loaf, kind: 'quick-bread' })).toBe('wedges');
+    expect(cut({ ...loaf, kind: 'corn-bread' })).toBe('wedges');
+  });
+
   it('is slices of a loaf from a long tin', () => {
     const tin = { length: metres(0.216), width: metres(0.114), height: metres(0.07) };
     const lying = load({ inOven: inOven('tin', { tin }) });

@@ -7,6 +7,7 @@ import {
   floorOf,
   type LeftOver,
   type OvenFit,
+  portionBasis,
   portionsIn,
   type SizeFit,
   type SpreadBatch,
@@ -56,6 +57,7 @@ export function fitSheet({ fit, name }: FitAsked, say: Say): SheetDocument {
     blocks: [
       { type: 'figures', figures: figuresOf(fit, say) },
       { type: 'facts', rows: [...pieceRows(fit, say), ...heightRows(fit, say)] },
+      paragraph(feedsSentence(fit, say)),
       paragraph(floorSentence(fit.oven, fit, say)),
       ...drawings(fit, say),
       ...layerBlocks(fit, say),
@@ -90,6 +92,28 @@ function roomDrawing(fit: OvenFit, say: Say): Block {
     alt,
   });
   return { type: 'drawing', svg, alt, wide: false };
+}
+
+/** By room and weight; what is printed for sizes of ovens runs from 5 to 14 for one of 12 inches. */
+function feedsSentence(fit: OvenFit, say: Say): string {
+  const portions = Math.max(1, portionsIn(fit));
+  const [least, most] = [Math.floor(portions + 1e-9), Math.round(portions)];
+  const many = least === most ? say.count(least) : `${least} to ${most}`;
+  const people = most === 1 ? 'one ordinary appetite' : `${many} ordinary appetites`;
+  return `Feeds ${people}: ${basisWord(fit, say)}. Reckoned by room and weight; what is printed for a size of oven is not used, for one of 12 inches it runs from 5 people to 14.`;
+}
+
+function basisWord(fit: OvenFit, say: Say): string {
+  const basis = portionBasis(fit);
+  const name = NAME_OF_PIECE[fit.what] ?? 'pieces';
+  switch (basis.by) {
+    case 'volume':
+      return `${say.volume(basis.each)} each of ${say.mass(fit.mass)}`;
+    case 'mass':
+      return `${say.mass(basis.each)} each of ${say.mass(fit.mass)}`;
+    case 'pieces':
+      return `${basis.each === 1 ? 'one' : basis.each} of ${say.count(fit.pieces)} ${name} each`;
+  }
 }
 
 /** Where each piece lies; nothing to draw for a pot. */

@@ -9,6 +9,7 @@ import {
   UNSTICK_MINUTES,
 } from '../../bake/index.ts';
 import type { DishPlan, LoadPlan } from '../../meal.ts';
+import { dishPieces } from '../../menu/pieces.ts';
 import type { Say } from '../say.ts';
 import { isBread } from './moments.ts';
 
@@ -63,11 +64,17 @@ function stickLine(dish: DishPlan, { load }: LoadPlan): string {
 }
 
 /** How to cut it into so many even pieces; none where it is broken or not divided. */
-export function cutLines({ steps, say }: Handled): readonly string[] {
+export function cutLines({ dish, steps, say }: Handled): readonly string[] {
+  if (isPulled(dish))
+    return ['Pull them apart by hand, from the middle; a knife presses the crumb.'];
   return steps.flatMap(({ cuts }) =>
     cuts === undefined ? [] : [`Cut it in ${cuts.pieces}: ${cutsWord(cuts, say)}.`],
   );
 }
+
+/** Rolls that grew together. */
+const isPulled = ({ recipe, dish }: DishPlan): boolean =>
+  recipe.kind === 'yeast-bread' && dishPieces(recipe, dish).some(({ shape }) => shape === 'roll');
 
 function cutsWord(cuts: EvenCuts, say: Say): string {
   switch (cuts.way) {

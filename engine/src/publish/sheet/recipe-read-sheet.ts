@@ -1,14 +1,17 @@
 // What was understood of a pasted recipe, what was guessed, and what was not understood: for the
 // terminal and for paper. The app draws the same reading as lines that can be tapped.
 
+import { measureText } from '../../formula/bench/line.ts';
 import { percentagesOf } from '../../formula/dough.ts';
 import type { FormulaPercentages } from '../../formula/formula.ts';
 import { readAsIn } from '../../larder/index.ts';
 import type { RecipeText } from '../../menu/read-recipe.ts';
-import type { IngredientRead } from '../../menu/text-ingredients.ts';
+import type { Ingredient } from '../../menu/recipe.ts';
+import { type IngredientRead, isZero } from '../../menu/text-ingredients.ts';
 import type { Block, FactRow, SheetDocument } from '../document.ts';
 import { noticeText } from '../notice-text.ts';
 import type { Say } from '../say.ts';
+import { gramsText, weighedText } from './bench/figures-part.ts';
 import { spanSaid, writerLaid } from './writer-part.ts';
 
 /** The reading of a pasted recipe as a sheet. */
@@ -80,7 +83,7 @@ function makes(portions: number, division: readonly { count: number; shape: stri
 
 // --- Ingredients ------------------------------------------------------------------------------------
 
-function ingredientBlocks({ ingredients }: RecipeText, say: Say): readonly Block[] {
+function ingredientBlocks({ ingredients, recipe }: RecipeText, say: Say): readonly Block[] {
   if (ingredients.length === 0) return [];
   return [
     { type: 'heading', text: 'What goes in' },
@@ -89,13 +92,14 @@ function ingredientBlocks({ ingredients }: RecipeText, say: Say): readonly Block
       caption: 'Each line as it stands, and what it was read as',
       head: ['as written', 'read as', 'weighs', 'between'],
       numeric: [false, false, true, true],
-      rows: ingredients.map((each) => ingredientRow(each, say)),
+      rows: ingredients.map((each, at) => ingredientRow(each, recipe?.ingredients[at], say)),
     },
   ];
 }
 
 function ingredientRow(
   { written, line, grams, from }: IngredientRead,
+  made: Ingredient | undefined,
   say: Say,
 ): readonly string[] {
   const { food, forms } = line.search;
@@ -106,9 +110,25 @@ function ingredientRow(
   return [
     written,
     form === '' || food === undefined ? name : `${name}; ${form}`,
-    from === 'unknown' ? 'not known' : `${say.mass(grams)}${from === 'weighed' ? '' : ' assumed'}`,
-    isWide ? `${say.mass(weight.low)} to ${say.mass(weight.high)}` : '',
+    from === 'unknown'
+      ? isZero(line)
+        ? 'nothing'
+        : 'not known'
+      : `${amountSaid(grams, made, say)}${from === 'weighed' ? '' : ' assumed'}`,
+    isWide ? `${massSaid(weight.low, grams, say)} to ${massSaid(weight.high, grams, say)}` : '',
   ];
+}
+
+/** Below an ounce a scale shows grams and a hand takes spoons: as the formula has it. */
+const SMALL_GRAMS = 28.35;
+
+const massSaid = (mass: number, likely: number, say: Say) =>
+  likely < SMALL_GRAMS ? gramsText(mass) : say.mass(mass);
+
+function amountSaid(mass: number, made: Ingredient | undefined, say: Say): string {
+  if (SMALL_GRAMS <= mass) return say.mass(mass);
+  const measure = made === undefined ? '' : measureText(made.food, mass, made.asWritten);
+  return weighedText(mass, measure);
 }
 
 // --- Work, dough, and what is open --------------------------------------------------------------------

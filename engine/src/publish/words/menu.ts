@@ -208,6 +208,11 @@ export const menuWords: Words = {
   MENU_TEXT_LIQUID: (values, about, say) =>
     `How much ${about.ingredient} is not said: ${say.mass(num(values, 'massGrams'))} makes a usual ` +
     'dough. Hold some back.',
+  MENU_TEXT_ZERO: (values, about) =>
+    `"${values.written}" puts nothing in: write how much ${about.ingredient}, or leave the line out.` +
+    (values.part === 'flour' || values.part === 'meal'
+      ? ' Without flour there is no dough: a soft one has about three cups of flour to one of liquid.'
+      : ''),
   MENU_TEXT_PINCH: (values, about, say) =>
     `How much ${about.ingredient} is not said: ${say.mass(num(values, 'massGrams'))} is assumed.`,
 };
