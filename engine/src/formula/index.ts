@@ -20,7 +20,7 @@ export {
   type Difference,
   type Version,
 } from './bench/compare.ts';
-export { lineOf, withGrams } from './bench/line.ts';
+export { lineOf, measureOf, withGrams, writtenGrams } from './bench/line.ts';
 export {
   type DishWithoutDough,
   dishWithoutDough,

@@ -37,6 +37,16 @@ describe('the bench of a recipe in a camp', () => {
     expect(sheet?.kind).toBe('bench');
   });
 
+  it('has one cup for one flour, left and right: 1500 g are 11 cups of 137 g (sr28 NDB 20083)', () => {
+    const { lines, sheet } = ask();
+    const flour = lines!.find(({ isFlour }) => isFlour)!;
+    expect(flour.measure).toBe('11 cups');
+    const text = JSON.stringify(sheet).replaceAll('\u00a0', ' ');
+    expect(text).toContain('1,500 g, 11 cups');
+    expect(text).toContain('may be 1,350 g to 1,650 g'); // a tenth, common practice
+    expect(text).toContain('own 12 1/2 cups would be 120 g a cup'); // what the camp's writer took
+  });
+
   it('counts an own food by its label: 50 g of water in 100 g, as the label says', () => {
     const own = {
       ...{ id: 'wet-mix', name: 'Wet mix', part: 'liquid', label: 'eu', kilocalories: 200 },

@@ -16,6 +16,7 @@ import {
   grams,
   householdMeasure,
   isRefusal,
+  measureOf,
   metres,
   type OrRefusal,
   portionSheet,
@@ -35,6 +36,7 @@ import {
   targetSheet,
   type Version,
   type WeighedIngredient,
+  writtenGrams,
 } from '#engine';
 import { readCampFile } from '#formats';
 import type {
@@ -137,12 +139,16 @@ const areSame = (one: readonly WeighedIngredient[], other: readonly WeighedIngre
       line.grams === other[at]!.grams && line.ingredient.name === other[at]!.ingredient.name,
   );
 
+/** The same cup as on the sheet beside it; words that are no cup or spoon stay as they were typed. */
+const measureBeside = (line: WeighedIngredient) =>
+  writtenGrams(line.ingredient) === undefined ? line.ingredient.asWritten : measureOf(line);
+
 function benchLines(lines: readonly WeighedIngredient[], flour: number): readonly BenchLine[] {
   const offers = swapsFor(lines);
   return lines.map(({ ingredient, grams: mass }, at) => ({
     name: ingredient.name,
     grams: mass,
-    measure: ingredient.asWritten,
+    measure: measureBeside({ ingredient, grams: mass }),
     ...(0 < flour ? { percent: (100 * mass) / flour } : {}),
     isFlour: ingredient.part === 'flour' || ingredient.part === 'meal',
     offers: offers.filter(({ line }) => line === at).map(({ to }) => ({ to, label: swapName(to) })),

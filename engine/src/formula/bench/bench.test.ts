@@ -236,6 +236,7 @@ describe('balance against published formulas', () => {
     expect(flour(250, '2 cups')).toBe('2 cups'); // 125 g a cup, NDB 20081
     expect(flour(230, '2 cups')).toBe('2 cups'); // 115 g: a light hand
     expect(flour(400, '2 cups')).toBe('3 1/4 cups'); // no hand is so heavy: the weight counts
+    expect(flour(1500, '13 3/4 cups')).toBe('12 cups'); // 109 g a cup: lighter than the doubt of a tenth
   });
 
   it('calls a dough slack or stiff beside its own kind, and nothing where no formula was read', () => {

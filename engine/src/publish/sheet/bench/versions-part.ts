@@ -94,8 +94,17 @@ function cupBlock(lines: readonly WeighedIngredient[]): readonly Block[] {
   const span = `${gramsText(most.grams * (1 - doubt))} to ${gramsText(most.grams * (1 + doubt))}`;
   const text =
     `A cup of ${most.ingredient.name} is ${gramsText(food.measures.cup)} here. By cups these ` +
-    `${gramsText(most.grams)} may be ${span}, as it is spooned or scooped: weigh it if you can.`;
+    `${gramsText(most.grams)} may be ${span}, as it is spooned or scooped: weigh it if you can.` +
+    ownCupText(most, food.measures.cup);
   return [{ type: 'paragraph', parts: [{ text }] }];
+}
+
+/** One weight of a cup stands on the sheet; the recipe's own, where it has another, is named once. */
+function ownCupText(line: WeighedIngredient, cup: number): string {
+  const written = writtenGrams(line.ingredient);
+  const own = line.ingredient.asWritten.trim();
+  if (written === undefined || own === measureOf(line)) return '';
+  return ` The recipe’s own ${own} would be ${gramsText((line.grams * cup) / written)} a cup.`;
 }
 
 const CUP_FOODS: readonly string[] = ['flour', 'meal'];
