@@ -109,10 +109,12 @@ function needed({ servings, notices }: DaySheet): number {
 /** Nobody comes or eats more than this sooner or later than wished [min]. */
 const MOST_MOVED = 300;
 
-/** In quarters of an hour: as much as is missing, and two more where that is not enough. */
+/** In quarters of an hour: as much as is missing, and up to two more where that is not enough. */
 function quarters(missing: number): readonly number[] {
   const least = Math.max(1, Math.ceil(missing / QUARTER));
-  return [least, least + 2].map((each) => each * QUARTER).filter((each) => each <= MOST_MOVED);
+  return [least, least + 1, least + 2]
+    .map((each) => each * QUARTER)
+    .filter((each) => each <= MOST_MOVED);
 }
 
 const QUARTER = 15;

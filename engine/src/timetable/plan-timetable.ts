@@ -2,7 +2,7 @@
 
 import { minutes } from '../quantity/unit.ts';
 import { adviceFor, type Outcome, surerDays } from './advise.ts';
-import { hopelessIn, surer, tryEasing } from './attempt.ts';
+import { hopelessIn, surer, type TryWish, tryEasing } from './attempt.ts';
 import { checkTimetable } from './check-timetable.ts';
 import type { DaySheet, TimetableRequest } from './day-sheet.ts';
 import { type FirstOptions, firstSheet, sheetOf } from './first-sheet.ts';
@@ -51,9 +51,16 @@ function soundChance(request: TimetableRequest, inHand: number): number | undefi
   return checkTimetable(request, sheet).length === 0 ? sheet.doubt?.inTime : undefined;
 }
 
-/** What comes of a request that is really planned, dishes set aside as ever; only if it is sound. */
+/** A quick look first; what it promises has to be found as the day itself is planned. */
 function soundOutcome(request: TimetableRequest): Outcome | undefined {
-  const found = tryEasing({ ...request, inHand: minutes(0) }, { decodes: ADVICE_DECODES });
+  const quick = outcomeWith(request, { decodes: ADVICE_DECODES });
+  const isWhole = quick !== undefined && quick.lateBy === 0 && quick.aside.length === 0;
+  return isWhole ? outcomeWith(request, {}) : quick;
+}
+
+/** What comes of a request that is really planned, dishes set aside as ever; only if it is sound. */
+function outcomeWith(request: TimetableRequest, effort: TryWish): Outcome | undefined {
+  const found = tryEasing({ ...request, inHand: minutes(0) }, effort);
   const hopeless = hopelessIn(request, found);
   if (hopeless === undefined) {
     const sheet = sheetOf(request, found, { doubtRuns: 0 });
@@ -61,7 +68,7 @@ function soundOutcome(request: TimetableRequest): Outcome | undefined {
     return isSound ? { lateBy: found.worst, aside: [] } : undefined;
   }
   const dishes = request.dishes.filter((work) => work.dish.id !== hopeless.dish);
-  const rest = soundOutcome({ ...request, dishes });
+  const rest = outcomeWith({ ...request, dishes }, effort);
   return rest && { ...rest, aside: [hopeless.dish, ...rest.aside] };
 }
 
