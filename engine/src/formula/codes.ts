@@ -283,6 +283,21 @@ export const formulaCodes = {
     when: 'One version has lard or shortening where the other has less or none.',
     next: 'Nothing to do.',
   },
+  FORMULA_EFFECT_YEAST_PACE: {
+    kind: 'notice',
+    when: 'One version has more yeast or starter than the other.',
+    next: 'Look for double at the time that is named.',
+  },
+  FORMULA_EFFECT_STARTER_OUT: {
+    kind: 'notice',
+    when: 'A starter goes and yeast comes in its place.',
+    next: 'Look for double at the time that is named; its acid is gone.',
+  },
+  FORMULA_EFFECT_STARTER_IN: {
+    kind: 'notice',
+    when: 'Yeast goes and a starter comes in its place.',
+    next: 'Give it the time that is named; it turns sour.',
+  },
   FORMULA_EFFECT_EGG: {
     kind: 'notice',
     when: 'One version has eggs where the other has less or none.',

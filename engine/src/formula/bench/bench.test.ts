@@ -295,6 +295,35 @@ describe('two versions side by side', () => {
     }
   });
 
+  it('says that a starter goes, that its acid goes with it, and how much sooner it rises (gaenzle1998)', () => {
+    const wild = version('wild', { 'bread-flour': 450, water: 310, salt: 9 });
+    const wildLines = [...wild.lines, starter('ripe sourdough starter', 100)];
+    const sour = { name: 'sour', lines: wildLines, character: known(wildLines) };
+    const quick = version('quick', {
+      'bread-flour': 500,
+      water: 310,
+      salt: 10,
+      'instant-yeast': 7,
+    });
+    const yeastOf = (...[one, other]: Parameters<typeof compareVersions>[0]) =>
+      compareVersions([one!, other!]).differences[0]!.filter(({ figure }) => figure === 'yeast');
+    const [out, ...more] = yeastOf(sour, quick);
+    expect(more).toEqual([]);
+    expect(out!.effect?.code).toBe('FORMULA_EFFECT_STARTER_OUT');
+    const { wasMinutes, nowMinutes } = out!.effect!.values;
+    expect(Number(wasMinutes)).toBeGreaterThan(2 * Number(nowMinutes)); // hours, not one: common practice
+    expect(yeastOf(quick, sour)[0]!.effect?.code).toBe('FORMULA_EFFECT_STARTER_IN');
+  });
+
+  it('says of half the yeast that the rise is twice as long: no growth in two hours (yeastGrowth)', () => {
+    const [full, half] = [8, 4].map((yeast) =>
+      version(`${yeast}`, { 'bread-flour': 500, water: 310, salt: 10, 'instant-yeast': yeast }),
+    );
+    const [differences] = compareVersions([full!, half!]).differences;
+    const { values } = differences!.find(({ figure }) => figure === 'yeast')!.effect!;
+    expect(Number(values.nowMinutes) / Number(values.wasMinutes)).toBeCloseTo(2, 6);
+  });
+
   it('finds no difference between a formula and twice of it', () => {
     const twice = { ...old, lines: old.lines.map((line) => withGrams(line, line.grams * 2)) };
     expect(compareVersions([old, { ...twice, character: known(twice.lines) }]).differences).toEqual(

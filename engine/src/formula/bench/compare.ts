@@ -4,8 +4,10 @@
 
 import { foodOf } from '../../menu/needs.ts';
 import { type Notice, notice } from '../../notice/notice.ts';
-import { type Grams, grams } from '../../quantity/unit.ts';
+import { type Grams, grams, metres } from '../../quantity/unit.ts';
 import type { WeighedIngredient } from '../dough.ts';
+import { MIXED_DOUGH, riseFor } from '../rise.ts';
+import { leavenIn } from '../yeast/work.ts';
 import { type DoughCharacter, type FigureName, figureNames } from './character.ts';
 import { effectOf } from './effects.ts';
 
@@ -46,6 +48,7 @@ export function compareVersions(versions: readonly Version[]): Comparison {
     lines: comparedLines(versions),
     differences: later.map((version) => [
       ...figureDifferences(first.character, version.character),
+      ...leavenDifferences(first, version),
       ...foodDifferences(first, version),
     ]),
   };
@@ -74,6 +77,7 @@ const WORTH = { ofItself: 0.1, least: 0.005, leavening: 0.001 };
 
 function figureDifferences(first: DoughCharacter, other: DoughCharacter): readonly Difference[] {
   return figureNames.flatMap((figure) => {
+    if (figure === 'yeast') return []; // beside a starter it says nothing by itself: see below
     const was = first.figures[figure].share;
     const now = other.figures[figure].share;
     const least = ['powder', 'soda', 'yeast', 'salt'].includes(figure)
@@ -83,6 +87,43 @@ function figureDifferences(first: DoughCharacter, other: DoughCharacter): readon
     const effect = effectOf(figure, was, now);
     return [{ figure, was, now, ...(effect === undefined ? {} : { effect }) }];
   });
+}
+
+/**
+ * Yeast more or less, or a starter in its place: how long the first rise takes, and the acid.
+ *
+ * @source yeastRate (grade B), gaenzle1998 (grade A), amounts as in yeast/work.ts
+ */
+function leavenDifferences(first: Version, other: Version): readonly Difference[] {
+  const [before, after] = [leavenIn(first.lines), leavenIn(other.lines)];
+  const was = first.character.figures.yeast.share;
+  const now = other.character.figures.yeast.share;
+  if (before?.leaven === after?.leaven) {
+    const isSame = Math.abs(now - was) < Math.max(WORTH.leavening, WORTH.ofItself * was);
+    return isSame ? [] : [{ figure: 'yeast', was, now, ...pace('YEAST_PACE', first, other) }];
+  }
+  if (before?.leaven === 'sourdough') {
+    return [{ figure: 'yeast', was, now, ...pace('STARTER_OUT', first, other) }];
+  }
+  if (after?.leaven === 'sourdough') {
+    return [{ figure: 'yeast', was, now, ...pace('STARTER_IN', first, other) }];
+  }
+  return [{ figure: 'yeast', was, now }];
+}
+
+const AT = { dough: MIXED_DOUGH, elevation: metres(0) };
+
+/** First rise of both, mixed at 25 °C and kept so; no effect is told where one of them has none. */
+function pace(what: 'YEAST_PACE' | 'STARTER_OUT' | 'STARTER_IN', first: Version, other: Version) {
+  const [before, after] = [riseFor(first.lines, AT), riseFor(other.lines, AT)];
+  if (before === undefined && after === undefined) return {};
+  const values = {
+    doughKelvin: AT.dough,
+    ...(before === undefined ? {} : { wasMinutes: before.first }),
+    ...(after === undefined ? {} : { nowMinutes: after.first }),
+    source: what === 'YEAST_PACE' ? 'yeastRate' : 'gaenzle1998',
+  };
+  return { effect: notice(`FORMULA_EFFECT_${what}`, 'note', {}, values) };
 }
 
 function foodDifferences(first: Version, other: Version): readonly Difference[] {

@@ -8,6 +8,16 @@ const num = (values: NoticeValues, key: string) => Number(values[key]);
 const grams = (values: NoticeValues, key: string) =>
   `${Math.round(num(values, key) * 10) / 10}\u00a0g`;
 
+/** `At 25 °C the first rise takes about 1 h 10 min, not 5 h.` */
+function paceText(values: NoticeValues, say: Say): string {
+  const told = (key: string) =>
+    values[key] === undefined ? 'for ever' : say.minutes(num(values, key));
+  return (
+    `With the dough at ${say.degrees(num(values, 'doughKelvin'))} the first rise takes about ` +
+    `${told('nowMinutes')}, not ${told('wasMinutes')}.`
+  );
+}
+
 /** Of what is published for its kind, else one batch, else the last that is a dough at all. */
 function nearestWord(by: NoticeValues[string] | undefined): string {
   if (by === 'batch') return 'One batch of this recipe is';
@@ -98,6 +108,11 @@ export const formulaBenchWords: Words = {
   FORMULA_EFFECT_BUTTER: () => 'Butter: a little more rise by its water, and its taste.',
   FORMULA_EFFECT_PURE_FAT: () =>
     'Lard or shortening: all fat, so more tender, with a little less rise.',
+  FORMULA_EFFECT_YEAST_PACE: (values, _about, say) => paceText(values, say),
+  FORMULA_EFFECT_STARTER_OUT: (values, _about, say) =>
+    `The starter goes: no acid any more, so the bread is mild and not sour. ${paceText(values, say)}`,
+  FORMULA_EFFECT_STARTER_IN: (values, _about, say) =>
+    `A starter in place of yeast: its bacteria make acid, so the bread is sour. ${paceText(values, say)}`,
   FORMULA_EFFECT_EGG: () => 'Eggs: a yellow crumb, a brown crust, lighter.',
   FORMULA_EFFECT_WHOLEMEAL: () =>
     'Wholemeal or rye: less of the web that holds gas, so it rises less.',
