@@ -2,8 +2,8 @@
 // 12-inch oven run from 5 to 14.
 // Sources: armedForcesRecipes L-23 for a portion of stew; bread by common practice, no source.
 
-import { inUnit } from '../../quantity/convert.ts';
-import { cubicMetres } from '../../quantity/unit.ts';
+import { fromUnit, inUnit } from '../../quantity/convert.ts';
+import { type CubicMetres, cubicMetres, type Grams, grams } from '../../quantity/unit.ts';
 import { riseOf } from '../geometry.ts';
 import { kindOfFit } from './as-recipe.ts';
 import type { OvenFit } from './fit.ts';
@@ -28,6 +28,29 @@ export function portionsIn(fit: OvenFit): number {
       return fit.mass / COBBLER_GRAMS;
     default:
       return fit.mass / BREAD_GRAMS;
+  }
+}
+
+/** What one portion was taken to be: so much by volume, by weight, or so many pieces. */
+export type PortionBasis =
+  | { readonly by: 'volume'; readonly each: CubicMetres }
+  | { readonly by: 'mass'; readonly each: Grams }
+  | { readonly by: 'pieces'; readonly each: number };
+
+export function portionBasis({ what }: Pick<OvenFit, 'what'>): PortionBasis {
+  switch (what) {
+    case 'pot':
+    case 'dumplings':
+      return { by: 'volume', each: fromUnit(STEW_CUPS, 'us-cup') };
+    case 'rolls':
+    case 'biscuits':
+      return { by: 'pieces', each: 2 };
+    case 'wedges':
+      return { by: 'pieces', each: 1 };
+    case 'cobbler':
+      return { by: 'mass', each: grams(COBBLER_GRAMS) };
+    default:
+      return { by: 'mass', each: grams(BREAD_GRAMS) };
   }
 }
 

@@ -59,6 +59,8 @@ export interface OvenFit extends RecipeFit {
   readonly layers: readonly FitLayer[];
   /** It is so much as was asked about, not the most that goes in. */
   readonly isPart: boolean;
+  /** What it was reckoned with: density raw over water, risen volume over raw. */
+  readonly reckoned: { readonly heaviness: Ratio; readonly rise: Ratio };
   /** Of a recipe, as it counts them; left out, by weight and pieces. */
   readonly portions?: number;
 }

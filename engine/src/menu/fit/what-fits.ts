@@ -73,7 +73,18 @@ function fitFrom(ask: FitAsk, filled: RecipeFit): OvenFit {
     fullness: ratio(filled.thickness / filled.oven.depth),
     layers: [],
     isPart: false,
+    reckoned: reckonedWith(ask),
     ...(recipe === undefined ? {} : { portions: portionsOf(recipe, filled.mass) }),
+  };
+}
+
+const WATER_GRAMS_PER_CUBIC_METRE = 1e6;
+
+function reckonedWith(ask: FitAsk): OvenFit['reckoned'] {
+  const { gramsPerCubicMetre, rise } = riseOf(kindOfAsk(ask));
+  return {
+    heaviness: ratio(gramsPerCubicMetre / WATER_GRAMS_PER_CUBIC_METRE),
+    rise: ratio(rise),
   };
 }
 

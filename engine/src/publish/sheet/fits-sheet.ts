@@ -61,6 +61,7 @@ export function fitSheet({ fit, name }: FitAsked, say: Say): SheetDocument {
       paragraph(floorSentence(fit.oven, fit, say)),
       ...drawings(fit, say),
       ...layerBlocks(fit, say),
+      whyBlock(fit, say),
     ],
   };
 }
@@ -235,6 +236,36 @@ function layerBlocks({ layers }: OvenFit, say: Say): readonly Block[] {
       ]),
     },
   ];
+}
+
+const FINGER_METRES = 0.012;
+
+/** Its figures, each with where it comes from: geometry does the rest. */
+function whyBlock({ what, reckoned, placed, limitedBy }: OvenFit, say: Say): Block {
+  const { heaviness, rise } = reckoned;
+  const isPot = what === 'pot' || what === 'dumplings';
+  const times = (value: number) => `${Math.round(value * 10) / 10} times`;
+  const items = [
+    'Depth and room: a published chart of sizes; the small deep ovens and the 16-inch from memory. What you measured wins.',
+    isPot
+      ? 'A pot is filled to three quarters of what it holds, so that it does not boil over.'
+      : `Raw, ${times(heaviness)} as heavy as water; risen, ${times(rise)} the room. The rise is the biggest unknown here: look once how high yours comes.`,
+    ...(placed.length < 2
+      ? []
+      : [
+          'The pieces lie as the best circle packings that are published; a hand needs no such care.',
+        ]),
+    ...(limitedBy === 'lid' || !isPot
+      ? [
+          `A finger, ${say.length(FINGER_METRES)}, is kept free below the lid: common practice, no source.`,
+        ]
+      : []),
+  ];
+  return {
+    type: 'why',
+    question: 'What is this reckoned with?',
+    blocks: [{ type: 'list', items, tick: false }],
+  };
 }
 
 export interface SpreadAsked {
