@@ -4,14 +4,18 @@ import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import {
   bagLabels,
+  boxesSheet,
   daySheet,
   dishCard,
   fireAndCareSheet,
   fireChiefSheet,
+  fuelWaterIceSheet,
   handColumns,
   handSheet,
+  labelGrid,
   type MealPlan,
   mealSummary,
+  mouthsSheet,
   pocketCards,
   printBook,
   provisionsSheet,
@@ -19,9 +23,12 @@ import {
   type Say,
   type SheetDocument,
   sheetHtml,
+  shoppingSheet,
   wallList,
 } from '#engine';
 import type { Shell } from './shell.ts';
+
+const LABELS = 'labels.html';
 
 interface NamedSheet {
   readonly file: string;
@@ -41,7 +48,9 @@ export function writeSheets(
   for (const { file, document } of sheets) {
     shell.write(join(folder, file), renderHtml(document, { fontFaces }));
   }
-  const documents = [summary, ...sheets.map(({ document }) => document)];
+  // Labels go on paper of their own.
+  const bound = sheets.filter(({ file }) => file !== LABELS);
+  const documents = [summary, ...bound.map(({ document }) => document)];
   shell.write(join(folder, 'book.html'), printBook(plan.camp.title, documents, { fontFaces }));
   shell.write(join(folder, 'index.html'), indexPage(summary, sheets, fontFaces));
   return ['index.html', 'book.html', ...sheets.map(({ file }) => file)];
@@ -64,7 +73,12 @@ function allSheets(plan: MealPlan, say: Say): readonly NamedSheet[] {
     { file: 'fire-chief.html', document: fireChiefSheet(plan, say) },
     { file: 'fire-and-care.html', document: fireAndCareSheet(plan, say) },
     { file: 'provisions.html', document: provisionsSheet(plan, say) },
+    { file: 'mouths.html', document: mouthsSheet(plan, say) },
+    { file: 'shopping.html', document: shoppingSheet(plan, say) },
     { file: 'bag-labels.html', document: bagLabels(plan, say) },
+    { file: LABELS, document: labelGrid(plan, say) },
+    { file: 'boxes.html', document: boxesSheet(plan, say) },
+    { file: 'fuel-water-ice.html', document: fuelWaterIceSheet(plan, say) },
   ];
 }
 

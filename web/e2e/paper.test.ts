@@ -13,6 +13,11 @@ const MOST_PAGES = [
   ['Hands side by side', 2],
   ['Pocket cards', 2],
   ['Provisions', 3],
+  ['Mouths and portions', 1],
+  ['Shopping', 3],
+  ['Bag labels', 3],
+  ['Boxes', 3],
+  ['Fuel, water and ice', 2],
   ['Mountain round loaf', 3],
   ['Blue-cord cornbread', 4],
   ['Saddle beef and root stew', 2],
@@ -65,6 +70,26 @@ describeApp('on paper', (app) => {
       expect(pages, format).toBeGreaterThan(named.length);
       expect(pages, format).toBeLessThanOrEqual(most);
     }
+  });
+
+  it('sticks ten labels on a page of 2 x 4 inches, none cut off, none across an edge', async () => {
+    const page = await openTrailCrew();
+    await openOnPaper(page, 'Labels to stick on');
+    const labels = await page.locator('.sheet-card').evaluateAll((cards) =>
+      cards.map((card) => {
+        const { width, height } = card.getBoundingClientRect();
+        return { width, height, isCut: card.clientHeight + 1 < card.scrollHeight };
+      }),
+    );
+    expect(labels.length).toBeGreaterThan(4);
+    const isA4 = Math.abs((labels[0]?.height ?? 0) - (67.7 / 25.4) * 96) < 2;
+    for (const { width, height, isCut } of labels) {
+      expect(isCut).toBe(false);
+      expect(width / 96).toBeCloseTo(isA4 ? 99.1 / 25.4 : 4, 1);
+      expect(height / 96).toBeCloseTo(isA4 ? 67.7 / 25.4 : 2, 1);
+    }
+    const pages = pagesIn(await page.pdf({ preferCSSPageSize: true }));
+    expect(pages).toBe(Math.ceil(labels.length / (isA4 ? 8 : 10)));
   });
 
   it('cuts no word off a pocket card, and lays no text of a dish card over another', async () => {

@@ -4,7 +4,7 @@
 export { menuCodes } from './codes.ts';
 // What goes into an oven
 export { askAbout } from './fit/as-recipe.ts';
-export { portionsIn } from './fit/feeds.ts';
+export { type PortionBasis, portionBasis, portionsIn } from './fit/feeds.ts';
 export {
   FIT_KINDS,
   type FitAsk,

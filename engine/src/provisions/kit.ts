@@ -43,3 +43,18 @@ export function kitFor(dishes: readonly DishToProvide[]): readonly KitLine[] {
     dishes: [...line.dishes.keys()],
   }));
 }
+
+const OWN_WORD: Readonly<Partial<Record<Tool, RegExp>>> = {
+  gloves: /glove/i,
+  'lid-lifter': /lifter/i,
+  'baking-paper': /baking paper|parchment/i,
+  'bread-knife': /bread knife/i,
+};
+
+/** What the cook lists by itself is not asked for twice. */
+export const isOwned = (tool: Tool, others: readonly string[]): boolean =>
+  others.some((item) => OWN_WORD[tool]?.test(item) === true);
+
+/** A cook who lists their own thermometer is not asked for one more. */
+export const ownsThermometer = (others: readonly string[]): boolean =>
+  others.some((item) => /thermometer|probe/i.test(item));

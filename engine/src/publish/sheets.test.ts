@@ -17,15 +17,20 @@ import { printBook, renderHtml } from './render/html.ts';
 import { renderText } from './render/text.ts';
 import type { Say } from './say.ts';
 import { bagLabels } from './sheet/bag-labels.ts';
+import { boxesSheet } from './sheet/boxes-sheet.ts';
 import { daySheet } from './sheet/day-sheet.ts';
 import { dishCard } from './sheet/dish-card.ts';
 import { fireAndCareSheet } from './sheet/fire-and-care.ts';
 import { fireChiefSheet } from './sheet/fire-chief.ts';
+import { fuelWaterIceSheet } from './sheet/fuel-water-ice.ts';
 import { handColumns } from './sheet/hand-columns.ts';
 import { handSheet } from './sheet/hand-sheet.ts';
+import { labelGrid } from './sheet/label-grid.ts';
 import { mealSummary } from './sheet/meal-summary.ts';
+import { mouthsSheet } from './sheet/mouths-sheet.ts';
 import { pocketCards } from './sheet/pocket-cards.ts';
 import { provisionsSheet } from './sheet/provisions-sheet.ts';
+import { shoppingSheet } from './sheet/shopping-sheet.ts';
 import { wallList } from './sheet/wall-list.ts';
 import { sayFor } from './speak.ts';
 
@@ -109,6 +114,11 @@ function sheetsOf(plan: MealPlan, say: Say): readonly SheetDocument[] {
     pocketCards(plan, say),
     provisionsSheet(plan, say),
     bagLabels(plan, say),
+    mouthsSheet(plan, say),
+    shoppingSheet(plan, say),
+    labelGrid(plan, say),
+    boxesSheet(plan, say),
+    fuelWaterIceSheet(plan, say),
   ];
 }
 

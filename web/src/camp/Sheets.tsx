@@ -16,11 +16,12 @@ interface SheetEntry {
   readonly note?: string;
 }
 
-const mealEntries = ({ boards }: MealSheets): readonly SheetEntry[] => [
+const mealEntries = ({ boards, carried }: MealSheets): readonly SheetEntry[] => [
   { path: '', label: 'The meal' },
   { path: 'day', label: 'Day sheet' },
   ...boards.map(({ path, sheet }) => ({ path, label: sheet.title })),
   { path: 'provisions', label: 'Provisions' },
+  ...carried.map(({ path, sheet }) => ({ path, label: sheet.title })),
   { path: 'print', label: 'All, to print' },
 ];
 
@@ -115,7 +116,7 @@ export function Sheets({ sheets, root }: SheetsProps) {
   if (current === 'print') return <AllSheets sheets={sheets} />;
   if (current === 'day') return <DaySheetView sheets={sheets} root={root} />;
   if (current === 'provisions') return <DocumentView document={sheets.provisions} level={2} />;
-  const board = sheets.boards.find(({ path }) => current === path);
+  const board = [...sheets.boards, ...sheets.carried].find(({ path }) => current === path);
   if (board !== undefined) return <DocumentView document={board.sheet} level={2} />;
   const card = sheets.dishCards.find(({ dish }) => current === `dish/${dish}`);
   if (card !== undefined) return <DocumentView document={card.card} level={2} />;
@@ -152,6 +153,11 @@ function AllSheets({ sheets }: Pick<SheetsProps, 'sheets'>) {
         <DocumentView key={dish} document={card} level={2} />
       ))}
       <DocumentView document={sheets.provisions} level={2} />
+      {sheets.carried
+        .filter(({ sheet }) => !sheet.kind.startsWith('label-grid'))
+        .map(({ path, sheet }) => (
+          <DocumentView key={path} document={sheet} level={2} />
+        ))}
     </div>
   );
 }

@@ -4,20 +4,26 @@
 import {
   type Assumption,
   advisedPlan,
+  bagLabels,
+  boxesSheet,
   type Camp,
   daySheet,
   dishCard,
   fireChiefSheet,
+  fuelWaterIceSheet,
   handColumns,
+  labelGrid,
   type MealPlan,
   type Menu,
   mealSummary,
+  mouthsSheet,
   noticeText,
   planMeal,
   pocketCards,
   provisionsSheet,
   type Say,
   sayFor,
+  shoppingSheet,
   wallList,
 } from '#engine';
 import type { MealSheets, PinWord, Voice } from './messages.ts';
@@ -49,8 +55,18 @@ export function mealSheets({ camp, menu, assumed, voice, isAdvised }: MealWish):
     daySheet: daySheet(plan, say),
     boards: boardsOf(plan, say),
     provisions: provisionsSheet(plan, say),
+    carried: carriedOf(plan, say),
   };
 }
+
+const carriedOf = (plan: MealPlan, say: Say): MealSheets['carried'] => [
+  { path: 'mouths', sheet: mouthsSheet(plan, say) },
+  { path: 'shopping', sheet: shoppingSheet(plan, say) },
+  { path: 'bags', sheet: bagLabels(plan, say) },
+  { path: 'labels', sheet: labelGrid(plan, say) },
+  { path: 'boxes', sheet: boxesSheet(plan, say) },
+  { path: 'fuel-water-ice', sheet: fuelWaterIceSheet(plan, say) },
+];
 
 function boardsOf(plan: MealPlan, say: Say): MealSheets['boards'] {
   const boards = [

@@ -5,6 +5,7 @@ import table from '../../../data/carriers.json' with { type: 'json' };
 import type { Camp } from '../../camp/camp.ts';
 import { type Grams, grams } from '../../quantity/unit.ts';
 import type { IcePlan } from '../ice/ice-plan.ts';
+import { isOwned, ownsThermometer } from '../kit.ts';
 import type { Bag, FuelNeed, KitLine, ShoppingLine } from '../provisions.ts';
 import type { BoxKind, GearThing, PackItem } from './packing.ts';
 
@@ -89,9 +90,11 @@ function kitItems({ camp: { gear }, kit }: ToPack): readonly PackItem[] {
     ['lid-stand', gear.lidStands],
     ['table', gear.tables],
     ['wind-screen', gear.windScreens],
-    ['thermometer', gear.thermometer ? 1 : 0],
+    ['thermometer', gear.thermometer && !ownsThermometer(gear.others) ? 1 : 0],
   ];
-  const tools = kit.filter(({ tool }) => tool !== 'lid-stand' || gear.lidStands === 0);
+  const tools = kit
+    .filter(({ tool }) => tool !== 'lid-stand' || gear.lidStands === 0)
+    .filter(({ tool }) => !isOwned(tool, gear.others));
   return [
     ...counted.flatMap(([thing, count]) =>
       count === 0 ? [] : [thingItem({ thing, count }, count * weightOf(thing))],

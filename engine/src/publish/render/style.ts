@@ -93,6 +93,12 @@ summary::-webkit-details-marker { display: none; }
 .wall-list .steps th { font-family: var(--slab); min-width: 24mm; }
 .wall-list .steps .who { width: 46mm; color: var(--soft); font-size: 12.5pt; padding-top: 1.9mm; }
 .pocket-cards { max-width: 210mm; }
+.shopping td:first-child { padding-left: 6mm; position: relative; width: 30%; }
+.shopping td:first-child::before { content: ''; position: absolute; left: 0; top: 1.7mm; width: 3.2mm; height: 3.2mm;
+  border: 1.3px solid var(--ink); }
+:is(.label-grid-letter, .label-grid-a4) .card p { margin: 0 0 0.7mm; font-size: 0.86em; line-height: 1.2; }
+.label-grid-letter .card { max-width: 4in; }
+.label-grid-a4 .card { max-width: 99mm; }
 .pocket-cards .card p { margin: 1.5mm 0 0; font-weight: 600; }
 @media screen and (max-width: 640px) {
   .fire-chief table, .hand-columns table { display: block; overflow-x: auto; }
@@ -209,6 +215,21 @@ summary::-webkit-details-marker { display: none; }
   .fire-chief .figures p { max-width: none; flex: none; }
   .fire-chief .figures b { font-size: 24pt; }
   .fire-chief :is(th, td) { padding-top: 0.8mm; padding-bottom: 0.8mm; }
+  .boxes { columns: 2; column-gap: 6mm; }
+  .boxes > :is(header, .lead, .notice, h2, table) { column-span: all; }
+  .boxes .card .facts, .fuel-water-ice .card .facts { margin-bottom: 0; }
+  @page labels-letter { size: 8.5in 11in; margin: 0.49in 0.155in 0.3in; }
+  @page labels-a4 { size: A4; margin: 13mm 4.6mm 9mm; }
+  .sheet.label-grid-letter { page: labels-letter; display: grid; grid-template-columns: 4in 4in;
+    column-gap: 0.19in; grid-auto-rows: 2in; }
+  .sheet.label-grid-a4 { page: labels-a4; display: grid; grid-template-columns: 99.1mm 99.1mm;
+    column-gap: 2.5mm; grid-auto-rows: 67.7mm; }
+  :is(.label-grid-letter, .label-grid-a4) > :is(header, p) { display: none; }
+  :is(.label-grid-letter, .label-grid-a4) .card { margin: 0; border: 0; padding: 2.5mm 4mm 0; overflow: hidden;
+    max-width: none; font-size: 8.6pt; }
+  .label-grid-a4 .card { font-size: 9.4pt; padding: 4mm 5mm 0; }
+  :is(.label-grid-letter, .label-grid-a4) .card h2 { font-size: 11pt; margin: 0 0 0.6mm; }
+  :is(.label-grid-letter, .label-grid-a4) .card p { margin: 0 0 0.5mm; line-height: 1.14; }
   .pocket-cards > header { display: none; }
   .pocket-cards { display: grid; grid-template-columns: 1fr 1fr; margin: -1mm 0 0; }
   .pocket-cards .card { height: 131mm; margin: 0; border: 0.3mm dashed var(--soft);

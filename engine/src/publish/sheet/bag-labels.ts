@@ -48,6 +48,17 @@ function label(bag: Bag, say: Say): Block {
           },
         ],
       },
+      ...(bag.fromTin === undefined
+        ? []
+        : [
+            {
+              type: 'paragraph',
+              parts: [
+                { text: 'From the dry tin: ', strong: true },
+                { text: `${bag.fromTin.map(amountOf).join(', ')}.` },
+              ],
+            } as const,
+          ]),
       {
         type: 'paragraph',
         parts: [
@@ -85,12 +96,15 @@ const hasFlour = ({ contents }: Bag) =>
 function homeBlocks(bags: readonly Bag[], say: Say): readonly Block[] {
   const mass = bags.reduce((sum, bag) => sum + bag.total, 0);
   const contents = bags.flatMap((bag) => bag.contents.map(({ name }) => name));
+  const packets = bags.filter(({ fromTin }) => fromTin !== undefined).length;
   const keeps = bags
     .flatMap((bag) => (bag.keeps === undefined ? [] : [bag.keeps]))
     .toSorted((one, other) => one.carriedDays - other.carriedDays)[0];
   const dishes = new Set(bags.map(({ dish }) => dish)).size;
   const asked = { bags: bags.length, dishes, mass, contents, keeps };
-  return [{ type: 'list', tick: true, items: homeSteps(asked, say) }];
+  const tin = `Powder, soda and yeast: ${packets} ${packets === 1 ? 'packet' : 'packets'} in one dry tin, each weighed and labelled; test the powder by its fizz first.`;
+  const items = [...homeSteps(asked, say), ...(packets === 0 ? [] : [tin])];
+  return [{ type: 'list', tick: true, items }];
 }
 
 interface AtHome {

@@ -11,7 +11,7 @@ import { deadPowder, insteadRows, isPowder, padded } from './dead-powder.ts';
 import { measureWord } from './phrases.ts';
 
 export function formulaBlocks(
-  { formula, portions, recipe, leavening }: DishPlan,
+  { formula, loads, portions, recipe, leavening }: DishPlan,
   say: Say,
 ): readonly Block[] {
   const isDough = formula.flour > 0;
@@ -35,7 +35,7 @@ export function formulaBlocks(
     { type: 'heading', text: isDough ? 'Formula' : 'What goes in', half: true },
     {
       type: 'table',
-      caption: `${say.count(portions.portions)} portions${portions.reserve > 0 ? `, ${say.count(portions.reserve)} of them held back` : ''}; the recipe makes ${say.count(recipe.portions)}. Whole batch ${say.mass(formula.batch)}.`,
+      caption: `${say.count(portions.portions)} portions${portions.reserve > 0 ? `, ${say.count(portions.reserve)} of them held back` : ''}; the recipe makes ${say.count(recipe.portions)}. Whole batch ${say.mass(formula.batch)}.${feedsWord(loads, say)}`,
       head: [
         '',
         'weigh',
@@ -48,6 +48,16 @@ export function formulaBlocks(
     },
     ...characterBlocks({ formula, recipe }, say),
   ];
+}
+
+/** By its weight and portions, not by what is printed for a size of oven. */
+function feedsWord(loads: DishPlan['loads'], say: Say): string {
+  const [first] = loads;
+  if (first === undefined || !(0 < first.load.portions)) return '';
+  const { mass, portions, shape, volume } = first.load;
+  const room = shape === 'pot' ? `, ${say.volume(volume / portions)}` : '';
+  const feeds = Math.max(1, Math.floor(portions + 1e-9));
+  return ` ${loads.length === 1 ? 'This oven' : 'The first oven'} feeds ${feeds}: ${say.mass(mass / portions)}${room} each.`;
 }
 
 /** Only what is written tells how much: for the recipe as it stands, not for this batch. */

@@ -1,15 +1,19 @@
 // What to buy, weigh at home and carry: food by shelf, fuel with its spare, water by use.
 
-import type { Tool } from '../../bake/index.ts';
 import type { MealPlan } from '../../meal.ts';
-import type { FuelNeed, ShoppingLine } from '../../provisions/provisions.ts';
-import type { Block, FactRow, SheetDocument } from '../document.ts';
-import { noticeBlocks } from '../notice-text.ts';
+import { isOwned, ownsThermometer } from '../../provisions/kit.ts';
+import type { Provisions, ShoppingLine } from '../../provisions/provisions.ts';
+import type { Block, Part, SheetDocument } from '../document.ts';
+import { noticeBlocks, refusalBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
 import { thousands } from '../speak-number.ts';
 import { assumedBlocks } from './dish-card.ts';
 import { allergenWord } from './free-from.ts';
-import { listed, measureWord, shovelsWord } from './phrases.ts';
+import { fuelName, fuelRows, waterRows } from './fuel-water-rows.ts';
+import { listed, measureWord } from './phrases.ts';
+import { SHELF } from './shelf-words.ts';
+import { moneyWord } from './shopping-sheet.ts';
+import { countedWord, TOOL } from './tool-words.ts';
 
 export function provisionsSheet(plan: MealPlan, say: Say): SheetDocument {
   const { provisions } = plan;
@@ -29,8 +33,10 @@ export function provisionsSheet(plan: MealPlan, say: Say): SheetDocument {
           { text: `, ${fuelName(provisions.fuel)} ` },
           { text: say.mass(provisions.fuel.massWithSpare), strong: true },
           { text: ' with spare.' },
+          ...carriedParts(provisions, say),
         ],
       },
+      ...refusalBlocks(provisions.refusals ?? [], say),
       ...noticeBlocks(provisions.notices, say),
       ...shelves.flatMap((shelf) => [
         { type: 'heading', text: SHELF[shelf] } as const,
@@ -42,13 +48,7 @@ export function provisionsSheet(plan: MealPlan, say: Say): SheetDocument {
       { type: 'heading', text: 'Fuel', half: true },
       { type: 'facts', rows: fuelRows(provisions.fuel, say) },
       { type: 'heading', text: 'Water', half: true },
-      {
-        type: 'facts',
-        rows: provisions.water.map(({ use, volume }) => ({
-          label: WATER[use],
-          value: say.volume(volume),
-        })),
-      },
+      { type: 'facts', rows: waterRows(provisions.water, say) },
       ...gearBlocks(plan),
       ...kitBlocks(plan, say),
       ...assumedBlocks(plan, say),
@@ -56,24 +56,24 @@ export function provisionsSheet(plan: MealPlan, say: Say): SheetDocument {
   };
 }
 
-const SHELF: Readonly<Record<ShoppingLine['shelf'], string>> = {
-  dry: 'Dry goods',
-  produce: 'Vegetables and fruit',
-  meat: 'Meat',
-  cold: 'Cold',
-  tins: 'Tins',
-  spice: 'Spice',
-  other: 'Other',
-};
-
-const WATER = {
-  dough: 'In the dough',
-  pots: 'In the pots',
-  drinking: 'To drink',
-  hands: 'To wash hands',
-  wash: 'To wash up',
-  ash: 'To drown ash',
-} as const;
+function carriedParts({ bill, packing }: Provisions, say: Say): readonly Part[] {
+  return [
+    ...(packing === undefined
+      ? []
+      : [
+          { text: ' All of it but the water weighs ' },
+          { text: say.mass(packing.mass), strong: true },
+          { text: ' in its boxes.' },
+        ]),
+    ...(bill === undefined || bill.cost === 0
+      ? []
+      : [
+          { text: ' The shop asks ' },
+          { text: moneyWord(bill.cost, bill.money), strong: true },
+          { text: bill.unpriced > 0 ? ` and ${bill.unpriced} lines without a price.` : '.' },
+        ]),
+  ];
+}
 
 function shelfTable(lines: readonly ShoppingLine[], say: Say): Block {
   return {
@@ -99,35 +99,6 @@ const gramsWord = (grams: number, say: Say) =>
       ? say.mass(grams)
       : `${thousands(grams)} g`;
 
-const fuelName = (fuel: FuelNeed) => (fuel.kind === 'wood-coals' ? 'dry wood' : 'charcoal');
-
-function fuelRows(fuel: FuelNeed, say: Say): readonly FactRow[] {
-  const plan = [
-    fuel.pieces === undefined ? undefined : `${say.count(fuel.pieces)} briquettes`,
-    fuel.shovels === undefined ? undefined : `${shovelsWord(fuel.shovels)} of coals`,
-    say.mass(fuel.mass),
-  ].filter((part) => part !== undefined);
-  return [
-    { label: 'The plan burns', value: plan.join(', ') },
-    {
-      label: 'With spare',
-      value: say.mass(fuel.massWithSpare),
-      note: `${say.percent(fuel.spare)} more`,
-    },
-    {
-      label: 'On hand',
-      value:
-        fuel.onHand === undefined
-          ? 'not said: weigh or count what you have'
-          : say.mass(fuel.onHand),
-      ...(fuel.short > 0 ? { note: `short by ${say.mass(fuel.short)}` } : {}),
-    },
-  ];
-}
-
-/** A cook who lists their own is not asked for one more. */
-const isThermometer = (item: string) => /thermometer|probe/i.test(item);
-
 function gearBlocks({ camp }: MealPlan): readonly Block[] {
   const { gear } = camp;
   const counted: readonly (readonly [number, string])[] = [
@@ -141,7 +112,7 @@ function gearBlocks({ camp }: MealPlan): readonly Block[] {
     ...counted
       .filter(([count]) => count > 0)
       .map(([count, word]) => `${count} ${word}${count > 1 ? 's' : ''}`),
-    ...(gear.thermometer && !gear.others.some(isThermometer) ? ['Thermometer'] : []),
+    ...(gear.thermometer && !ownsThermometer(gear.others) ? ['Thermometer'] : []),
     ...gear.others,
   ];
   return [
@@ -150,44 +121,15 @@ function gearBlocks({ camp }: MealPlan): readonly Block[] {
   ];
 }
 
-const TOOL: Readonly<Record<Tool, readonly [one: string, many: string]>> = {
-  gloves: ['pair of gloves to the forearm', 'pairs of gloves to the forearm'],
-  'lid-lifter': ['lid lifter', 'lid lifters'],
-  'lid-stand': ['lid stand', 'lid stands'],
-  'fat-and-brush': ['fat, and a brush or cloth for it', 'fat, and brushes for it'],
-  'baking-paper': ['circle of baking paper with tabs', 'circles of baking paper with tabs'],
-  'oven-rack': [
-    'rack that fits on the floor of the oven',
-    'racks that fit on the floor of an oven',
-  ],
-  tin: ['tin', 'tins'],
-  'coarse-meal': ['bag of coarse meal for the floor', 'bags of coarse meal for the floor'],
-  fork: ['fork', 'forks'],
-  'thin-knife': ['thin knife', 'thin knives'],
-  'broad-blade': ['broad blade', 'broad blades'],
-  board: ['board', 'boards'],
-  'cooling-rack': ['rack to cool bread on', 'racks to cool bread on'],
-  'bread-knife': ['bread knife', 'bread knives'],
-  'dry-cloth': ['dry cloth to keep bread in', 'dry cloths to keep bread in'],
-};
-
-const OWN_WORD: Readonly<Partial<Record<Tool, RegExp>>> = {
-  gloves: /glove/i,
-  'lid-lifter': /lifter/i,
-  'baking-paper': /baking paper/i,
-  'bread-knife': /bread knife/i,
-};
-
 /** What the camp lists by itself is not asked for twice. */
 function kitBlocks({ camp, provisions }: MealPlan, say: Say): readonly Block[] {
   const { kit = [] } = provisions;
   const items = kit
     .filter(({ tool }) => tool !== 'lid-stand' || camp.gear.lidStands === 0)
-    .filter(({ tool }) => !camp.gear.others.some((item) => OWN_WORD[tool]?.test(item)))
+    .filter(({ tool }) => !isOwned(tool, camp.gear.others))
     .map(({ tool, count, dishes }) => {
-      const [one, many] = TOOL[tool];
       const named = dishes.length > 3 ? `${dishes.length} dishes` : listed(dishes.map(say.dish));
-      return `${count} ${count === 1 ? one : many}: ${named}`;
+      return `${countedWord(count, TOOL[tool])}: ${named}`;
     });
   if (items.length === 0) return [];
   return [
