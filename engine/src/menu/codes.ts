@@ -263,6 +263,11 @@ export const menuCodes = {
     when: 'A liquid without an amount was filled up to a usual dough.',
     next: 'Hold some back and stop when the dough is right.',
   },
+  MENU_TEXT_TWO: {
+    kind: 'notice',
+    when: 'Two breads seem to stand in one pasted text: flour is listed again behind the baking.',
+    next: 'Paste one recipe at a time.',
+  },
   MENU_TEXT_ZERO: {
     kind: 'notice',
     when: 'A pasted recipe writes nothing of an ingredient: 0 cups.',

@@ -11,7 +11,7 @@ import {
 import type { Recipe, RecipeStep } from './recipe.ts';
 
 const COLD =
-  /\bin (?:the |a |your )?(?:cold|fridge|refrigerator|cooler|cool ?box|ice ?box|creek|larder)\b|\brefrigerate|\bretard|\bchill(?:ed)?\b/iu;
+  /\bin (?:the |a |your )?(?:cold|fridge|refrigerator|cooler|cool ?box|ice ?box|creek|larder)\b|^fridge\b|\bin fridge\b|\brefrigerate|\bretard|\bchill(?:ed)?\b/iu;
 const DEGREES =
   /\b(?:at|in|to|about|of|\()\s?(?:about |around )?(\d{1,3}) ?(?:°|º|degrees?)? ?([FC])\b/iu;
 

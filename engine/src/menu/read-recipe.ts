@@ -157,10 +157,24 @@ function readFrom(reading: Reading): RecipeText {
     notices: [
       ...(made === undefined ? [] : titleNotices(asDish(made.recipe), made.recipe)),
       ...textNotices(kind, unread, made !== undefined),
+      ...(isTwo(text, pieces) ? [notice('MENU_TEXT_TWO', 'stop')] : []),
       ...(made?.notices ?? []),
     ],
   };
 }
+
+const BAKED = /\b(?:bake|cook|roast)\b/iu;
+
+/** Flour is listed again behind the baking: a second bread stands in the text. */
+function isTwo(text: string, pieces: readonly TextPiece[]): boolean {
+  const at = pieces.findIndex(
+    ({ role, span }) => role === 'step' && BAKED.test(text.slice(span.from, span.to)),
+  );
+  const isFlour = ({ line }: TextPiece) =>
+    line?.amount !== undefined && FLOURS.has(line.search.food?.part ?? '');
+  return 0 <= at && pieces.slice(0, at).some(isFlour) && pieces.slice(at).some(isFlour);
+}
+const FLOURS: ReadonlySet<string> = new Set(['flour', 'meal']);
 
 /** Nothing keeps a pasted recipe apart yet. */
 const asDish = ({ id, name }: Recipe) => ({ id, name, freeFrom: false });
@@ -176,7 +190,7 @@ function titleOf(text: string, pieces: readonly TextPiece[]): string {
   const bare = line
     .replace(/ \| [^\n]*\s*$/u, '')
     .replace(/[*_]{2,}/gu, ' ')
-    .replace(/[\s#*_:]+$/u, '')
+    .replace(/[\s#*_:;]+$/u, '')
     .replace(/^[\s#*_>-]+/u, '')
     .replace(/\s+/gu, ' ')
     .replace(/[\s,(–—-]+(?:serves|makes|feeds|for) (?:\d|an? dozen)[^)]{0,30}\)?$/iu, '')

@@ -14,7 +14,7 @@ const END =
 const JOIN = /(?:[,;:.]|\s[-–—])\s+(?:and then |then |and )?|\s(?:and then|then|and)\s/giu;
 
 const WAIT_BEGINS =
-  /^(?:(?:let|leave|allow|set|put)\b.{0,40}?\b(?:rests?|rise|proofs?|proved?|stand|sit|double|cool|soak|ferment|aside|overnight|by the fire|in (?:a|the) (?:warm place|cold|cool place|fridge|cooler))\b|(?:the |a |its )?(?:first|second|final|bulk|last) (?:rise|proof|proving|ferment(?:ation)?)\b|(?:rise|prove|proof|ferment|rest|stand|soak|chill|cool)(?: again| it| them)?(?: (?:for|until|till|about|in|at|by|overnight|\d+|an?|one|two|half|another|covered|warm)\b|$|[,.]))/iu;
+  /^(?:(?:let|leave|allow|set|put)\b.{0,40}?\b(?:rests?|rise|proofs?|proved?|stand|sit|double|cool|soak|ferment|aside|overnight|by the fire|in (?:a|the) (?:warm place|cold|cool place|fridge|cooler))\b|(?:the |a |its )?(?:first|second|final|bulk|last) (?:rise|proof|proving|ferment(?:ation)?)\b|(?:rise|prove|proof|ferment|rest|stand|soak|chill|cool|fridge|refrigerate|retard)(?: again| it| them)?(?: (?:for|until|till|about|in|at|by|overnight|\d+|an?|one|two|half|another|covered|warm)\b|$|[,.]))/iu;
 const SHAPE_BEGINS =
   /^(?:shape|form|divide|mould|mold|roll (?:it |them |the dough )?(?:out|into)|make (?:it |them )?into|cut (?:it |the dough )?into)\b/iu;
 const COOK_BEGINS = /^(?:bake|simmer|roast|done in)\b(?! (?:sheet|powder|soda|pan))/iu;

@@ -126,9 +126,9 @@ function yieldBehind(text: string, found: RegExpExecArray, from: number): YieldR
   return { span: span(range.to + pieces[0].length), pieces: { count, shape } };
 }
 
-/** "Makes 1" and no more in the line. */
+/** "Makes 1" and no more in the line, or in its brackets. */
 const isAlone = (text: string, at: number, to: number) =>
-  /^[\s*_>(–-]*$/u.test(text.slice(0, at)) && /^[\s.)*_]*$/u.test(text.slice(to));
+  /(?:^[\s*_>–-]*|\()$/u.test(text.slice(0, at)) && /^(?:[\s.*_]*$|\))/u.test(text.slice(to));
 
 const bareYield = (found: RegExpExecArray, range: CountRange, from: number): YieldRead => ({
   span: { from: from + found.index, to: from + range.to },

@@ -94,7 +94,9 @@ function partsOf(text: string, span: Span, state: State, options: PieceOptions):
   const line = text.slice(span.from, span.to);
   const lead = MARK.exec(line)?.[0].length ?? 0;
   const rest = line.slice(lead);
-  const heading = headingAt(rest.replace(/[*_#]+/gu, ' ').trimEnd()) ?? groupAt(rest.trimEnd());
+  const heading =
+    headingAt(rest.replace(/[*_#]+/gu, ' ').trimEnd()) ??
+    groupAt(rest.replace(/[*_#]/gu, ' ').trimEnd());
   const cut = heading === undefined ? 0 : lead + heading.length;
   const behind = line.slice(cut);
   if (heading !== undefined && bare(behind) !== '') {
@@ -119,6 +121,7 @@ function listOf(text: string, span: Span, options: PieceOptions): readonly Part[
   if (!starts && workIn(line.replace(MARK, ''))?.isOrder === true) return sentences(text, span);
   if (!starts && /[.!?] +\p{Lu}/u.test(line.slice(0, 400))) return listsAmong(text, span, options);
   const cuts = cutsAt(text, span, /[,;.•|](?= )/gu).filter((at) => {
+    if (ONLY_NUMBER.test(text.slice(span.from, at))) return false;
     const next = text.slice(at, Math.min(span.to, at + 60));
     if ((minutesIn(next)?.span.from ?? NEXT) < NEXT) return false;
     return OPEN_ITEM.test(next) || (ITEM.test(next) && beginsWithAmount(next, options));
@@ -160,6 +163,9 @@ function isListedBehind(
   const count = parts.filter(isItem).length;
   return first && 2 <= count && parts.length - 1 <= count;
 }
+
+/** "1. 2 cups flour": the number of the line is no item. */
+const ONLY_NUMBER = /^\s*\(?\d{1,2}[.)]$/u;
 
 /** A time that begins within so many letters is what the item is. */
 const NEXT = 8;
@@ -288,7 +294,7 @@ function roleOf(
   if (part.known === 'heading') return 'heading';
   if (line === '') return 'blank';
   if (/^[-=_*~.]{3,}$/u.test(line)) return 'heading';
-  if (state.section === 'notes' || isLetter(line)) return 'note';
+  if (state.section === 'notes' || isLetter(line) || TIMES.test(line)) return 'note';
   const plain = line.replace(NUMBERED, '').replace(/^(?:and|with) (?=[\p{L}\d½¼¾⅓⅔])/iu, '');
   const work = workIn(plain);
   const said = line.length < 70 && !work?.isOrder ? yieldIn(line) : undefined;
@@ -317,9 +323,15 @@ const SIGNED =
 const isLetter = (line: string) =>
   GREETING.test(line) || SIGNED.test(line) || /^p\.?s\.?[ :]/iu.test(line);
 
+/** "Prep time: 15 minutes": how long a kitchen took, above the recipe. */
+const TIMES =
+  /^(?:prep(?:aration)?|cook(?:ing)?|total|active|hands-on|ready|rising|resting|bak(?:e|ing)) ?(?:time|in)\b\s*[:–-]?\s*[^.]{1,30}$/iu;
+
 /** "It ought to go in for 30 minutes at 375": a heat with its time is the baking. */
 const isTimedHeat = (line: string, manner: Manner) =>
-  /^(?:it|this|that|mine|they|these|goes|in)\b/iu.test(line) &&
+  /^(?:it|this|that|mine|they|these|goes|in|(?:very )?(?:hot|quick|moderate|slow) oven)\b/iu.test(
+    line,
+  ) &&
   minutesIn(line) !== undefined &&
   heatIn(line, manner) !== undefined;
 

@@ -89,9 +89,10 @@ function folds(step: StepRead): readonly StepRead[] {
 
 /** Whole turns of phrase before single verbs. */
 const PHRASES: readonly (readonly [RegExp, StepKind])[] = [
+  [/^(?:proof|wake|prove) (?:the |your )?yeast\b/iu, 'rest'],
   [/\b(?:cut|rub|work) (?:in\b|the (?:fat|lard|butter|shortening)\b|it in)|\bknead\b/iu, 'mix'],
   [
-    /\b(?:let|leave|allow|until|to|and|set)\b[^.]{0,60}\b(?:rise|risen|double[ds]?|proof|proved?|puffy)\b|\b(?:first|second|final|bulk|last) (?:rise|proof|ferment)|^(?:rise|prove|proof|ferment)\b|\bovernight\b/iu,
+    /\b(?:let|leave|allow|until|to|and|set)\b[^.]{0,60}\b(?:rise|risen|double[ds]?|proof|proved?|puffy)\b|\b(?:first|second|final|bulk|last) (?:rise|proof|ferment)|^(?:rise|prove|proof|ferment|bulk)\b|\bovernight\b/iu,
     'rise',
   ],
   [/\b(?:bake|simmer|roast|stew|boil gently|braise)\b(?! (?:sheet|powder|soda|pan))/iu, 'cook'],

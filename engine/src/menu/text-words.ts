@@ -8,7 +8,7 @@ export type Section = 'start' | 'ingredients' | 'method' | 'notes';
 const HEADINGS: readonly (readonly [Section, RegExp])[] = [
   [
     'ingredients',
-    /^(?:the )?(?:ingredients?|ingredientes|ingr\.?|you(?:['’]ll| will)? need|what you need|what goes in|shopping|stuff|things)(?: (?:list|needed|for \d+))?(?=\s*(?::|$| -))/iu,
+    /^(?:the )?(?:ingredients?|ingredientes|(?:\p{L}+ ?\/ ?)ingredients?|ingr\.?|you(?:['’]ll| will)? need|what you need|what goes in|shopping|stuff|things)(?: (?:list|needed|for \d+))?(?=\s*(?::|$| -))/iu,
   ],
   [
     'method',
@@ -36,7 +36,7 @@ export function headingAt(line: string): HeadingFound | undefined {
 
 /** Groups that are no dough; the engine knows them by their word in brackets. */
 const GROUP =
-  /^(?:for (?:the )?|the )?(dough|batter|bread|biscuits?|crust|base|cake|dumplings?|topping|crumble|crumbs|streusel|filling|fruit|sauce|gravy|stew|pot|glaze|icing|frosting|marinade|rub|sponge|starter|dry(?: mix| things)?|wet|to finish|to serve|garnish)(?: (?:ingredients|mix))?\s*:?\s*$/iu;
+  /^(?:for (?:the )?|the )?(dough|batter|bread|biscuits?|crust|base|cake|dumplings?|topping|top|crumble|crumbs|streusel|filling|fruit|sauce|gravy|stew|pot|glaze|icing|frosting|marinade|rub|sponge|starter|dry(?: mix| things)?|wet|to finish|to serve|garnish)(?: (?:ingredients|mix))?\s*:?\s*$/iu;
 const LEAD =
   /^(?:for (?:the )?)?(dough|batter|bread|biscuits?|crust|topping|filling|fruit|sauce|dumplings?|glaze|crumble|sponge|starter)\s*:\s*/iu;
 
@@ -56,6 +56,7 @@ const GROUPS: Readonly<Record<string, Group>> = {
   rub: 'filling',
   garnish: 'filling',
   topping: 'topping',
+  top: 'topping',
   crumble: 'topping',
   crumbs: 'topping',
   streusel: 'topping',
@@ -93,7 +94,7 @@ const VERBS: Readonly<Record<StepKind | 'heat', string>> = {
   cook: 'bake cook simmer boil roast stew braise hornear steam',
   stir: '',
   'take-out': 'remove take-out lift turn-out unmold unmould',
-  rest: 'rest cool stand let leave allow',
+  rest: 'rest cool stand let leave allow autolyse fridge',
   cut: 'carve',
   dress: 'serve garnish dress eat enjoy ladle',
   hold: 'keep hold',

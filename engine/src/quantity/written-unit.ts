@@ -70,7 +70,7 @@ const ROWS = [
   { unit: 'pat', words: 'pats?' },
   { unit: 'cake', words: 'cakes?(?= (?:of |fresh |compressed )?yeast)' },
   { unit: 'envelope', words: 'envelopes?' },
-  { unit: 'packet', words: 'packets?|sachets?|sobres?|pkts?' },
+  { unit: 'packet', words: 'packets?|sachets?|sobres?|pkts?|envelopes?|envs?' },
   { unit: 'package', words: 'packages?|packs?|pkgs?|pks?' },
   { unit: 'can', words: 'cans?|tins?|latas?' },
   { unit: 'jar', words: 'jars?' },

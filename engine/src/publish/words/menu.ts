@@ -208,14 +208,20 @@ export const menuWords: Words = {
   MENU_TEXT_LIQUID: (values, about, say) =>
     `How much ${about.ingredient} is not said: ${say.mass(num(values, 'massGrams'))} makes a usual ` +
     'dough. Hold some back.',
+  MENU_TEXT_TWO: () =>
+    'Two breads seem to stand in this text, and they were read as one: paste one at a time.',
   MENU_TEXT_ZERO: (values, about) =>
     `"${values.written}" puts nothing in: write how much ${about.ingredient}, or leave the line out.` +
     (values.part === 'flour' || values.part === 'meal'
       ? ' Without flour there is no dough: a soft one has about three cups of flour to one of liquid.'
       : ''),
   MENU_TEXT_PINCH: (values, about, say) =>
-    `How much ${about.ingredient} is not said: ${say.mass(num(values, 'massGrams'))} is assumed.`,
+    `How much ${about.ingredient} is not said: ${smallMass(num(values, 'massGrams'), say)} is assumed.`,
 };
+
+/** A pinch is grams to every reader. */
+const smallMass = (mass: number, say: Say) =>
+  mass < 28.35 ? `${Math.round(10 * mass) / 10}\u00a0g` : say.mass(mass);
 
 const PUT_IN: Readonly<Record<string, string>> = {
   mix: 'mixing',
