@@ -10,6 +10,7 @@ import { ovenRunBench } from './oven-run.ts';
 import { planCampBench } from './plan-camp.ts';
 import { platesBench } from './plates.ts';
 import { projectsBench } from './projects.ts';
+import { provisionsBench } from './provisions.ts';
 import { settleBench } from './settle.ts';
 
 const benches: Readonly<Record<string, () => void | Promise<void>>> = {
@@ -21,6 +22,7 @@ const benches: Readonly<Record<string, () => void | Promise<void>>> = {
   'big-feed': bigFeedBench,
   plates: platesBench,
   projects: projectsBench,
+  provisions: provisionsBench,
   settle: settleBench,
 };
 
