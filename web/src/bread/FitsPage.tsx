@@ -16,7 +16,6 @@ import { doughHints, doughTitles } from './doors.ts';
 import { FitsLyingPart } from './FitsLyingPart.tsx';
 import { FitsWhat } from './FitsWhat.tsx';
 import {
-  amountOf,
   type FitsAnswers,
   type FitsKnown,
   fitsAsked,
@@ -62,7 +61,7 @@ export default function FitsPage() {
             value={fits.amountGrams}
             lowest={20}
             highest={50_000}
-            empty={amountOf(fits, kind) === undefined ? 'as much as the recipe makes' : usualAmount}
+            empty={kind === 'bread' ? 'as much as the recipe makes' : usualAmount}
             onChange={(amountGrams) => change({ amountGrams })}
           />
         )}

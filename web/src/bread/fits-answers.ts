@@ -45,6 +45,7 @@ export function fitsAsked(
   const amountGrams = known === 'oven' ? undefined : amountOf(answers, kind);
   return {
     ask: 'fits',
+    isMost: known === 'oven',
     what,
     ovens: known === 'amount' ? [] : known === 'oven' ? [oven] : [oven, ...others],
     ...(amountGrams === undefined ? {} : { amountGrams }),
@@ -53,7 +54,7 @@ export function fitsAsked(
 }
 
 /** Left open for a bread: as much as its recipe makes. */
-export const amountOf = ({ amountGrams }: FitsAnswers, kind: FitKind | 'bread') =>
+const amountOf = ({ amountGrams }: FitsAnswers, kind: FitKind | 'bread') =>
   amountGrams ?? (kind === 'bread' ? undefined : USUAL_GRAMS);
 
 const KEY = 'emberwright.fits';

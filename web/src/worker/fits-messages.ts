@@ -9,7 +9,9 @@ export interface FitsQuestion {
   readonly what: { readonly kind: FitKind } | { readonly readyRecipe: string } | OwnRecipe;
   /** None: which oven for so much? */
   readonly ovens: readonly FitsOven[];
-  /** Left out, the most that goes in; of a recipe without an oven, as much as it makes. */
+  /** The most that goes into the first oven is asked for, whatever there is. */
+  readonly isMost: boolean;
+  /** Left out, as much as the recipe makes. */
   readonly amountGrams?: number;
   readonly lying: FitsLying;
   readonly voice: Voice;

@@ -13,6 +13,7 @@ const ask = async (part: Partial<FitsQuestion>): Promise<SheetDocument> =>
     ask: 'fits',
     what: { kind: 'round' },
     ovens: [TEN],
+    isMost: !('amountGrams' in part) && part.ovens?.length !== 0 && (part.ovens?.length ?? 1) < 2,
     lying: { thickMetres: 0.0127 },
     voice: { measures: 'metric', clock: '24' },
     ...part,

@@ -42,7 +42,8 @@ export function fitsAnswer(question: FitsQuestion, own?: Recipe): SheetDocument 
   const [oven] = ovens;
   const wanted = wantedOf(question, recipe);
   if (oven === undefined) return whichOven(room, wanted);
-  if (wanted === undefined) return mostIn(room, oven);
+  if (question.isMost) return mostIn(room, oven);
+  if (wanted === undefined) return plainSheet('Say how much there is of it.');
   return ovens.length === 1 ? soMuchIn(room, oven, wanted) : over(room, ovens, wanted);
 }
 
@@ -52,10 +53,10 @@ interface Room {
   readonly say: Say;
 }
 
-/** Without an oven, or over several, there must be an amount: of a recipe it is what it makes. */
-function wantedOf({ amountGrams, ovens }: FitsQuestion, recipe: Recipe | undefined) {
+function wantedOf({ amountGrams, isMost }: FitsQuestion, recipe: Recipe | undefined) {
+  if (isMost) return undefined;
   if (amountGrams !== undefined) return grams(amountGrams);
-  return ovens.length === 1 || recipe === undefined ? undefined : recipeMass(recipe);
+  return recipe === undefined ? undefined : recipeMass(recipe);
 }
 
 function whichOven({ ask, named, say }: Room, wanted: Grams | undefined): SheetDocument {
@@ -86,8 +87,7 @@ function soMuchIn(room: Room, oven: CampOven, wanted: Grams): SheetDocument {
   };
 }
 
-function over({ ask, named, say }: Room, ovens: readonly CampOven[], wanted: Grams | undefined) {
-  if (wanted === undefined) return plainSheet('Say how much there is to share over these ovens.');
+function over({ ask, named, say }: Room, ovens: readonly CampOven[], wanted: Grams) {
   const spread = spreadBatch(wanted, ovens, ask);
   return isRefusal(spread)
     ? stopSheet(spread, say)

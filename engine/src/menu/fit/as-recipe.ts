@@ -5,6 +5,7 @@ import { fromUnit } from '../../quantity/convert.ts';
 import { type Grams, grams, type Metres, metres, minutes } from '../../quantity/unit.ts';
 import { discArea, riseOf } from '../geometry.ts';
 import { inOvenOf } from '../in-oven.ts';
+import { usualThickness } from '../lay.ts';
 import { piecesMass, recipeMass } from '../pieces.ts';
 import type { Piece, Recipe, RecipeKind } from '../recipe.ts';
 import type { FitAsk, FitKind } from './fit.ts';
@@ -83,8 +84,10 @@ const isSmallPiece = ({ shape }: Piece) => shape === 'roll' || shape === 'biscui
 export function thicknessOf(ask: FitAsk): Metres {
   const { what, thickness, recipe } = ask;
   if (thickness !== undefined) return thickness;
-  const own = recipe?.target.thickness;
-  if (own !== undefined) return metres(own / drawsTogether(ask));
+  if (recipe !== undefined) {
+    const lies = recipe.target.thickness ?? usualThickness(recipe.kind);
+    return metres(lies / drawsTogether(ask));
+  }
   if (what === 'round' || what === 'biscuits') return metres(fromUnit(0.5, 'inch'));
   return metres(what === 'wedges' ? fromUnit(0.75, 'inch') : 0.03); // common practice, no source
 }
