@@ -25,6 +25,7 @@ import type {
   CampFile,
   FileDish,
   FileFuel,
+  FileGear,
   FileIngredient,
   FileOven,
   FileRecipe,
@@ -55,10 +56,10 @@ export function fromEngine(camp: Camp, menu: Menu): CampFile {
     })),
     ovens: camp.ovens.map(ovenToFile),
     fuel: fuelToFile(camp.fuel),
-    gear: { ...camp.gear, others: [...camp.gear.others] },
+    gear: gearToFile(camp.gear),
     ...(camp.pantry === undefined ? {} : { pantry: { ...camp.pantry } }),
     ...(camp.stores === undefined ? {} : { stores: storesToFile(camp.stores) }),
-    ...given({ inHand: written('duration', camp.inHand) }),
+    ...given({ event: camp.event, inHand: written('duration', camp.inHand) }),
     menu: menu.dishes.map(dishToFile),
     recipes: menu.recipes.map(recipeToFile),
     ...(menu.foods === undefined ? {} : { foods: menu.foods.map(foodToFile) }),
@@ -135,6 +136,12 @@ function fuelToFile(fuel: Fuel): FileFuel {
     }),
   };
 }
+
+const gearToFile = ({ bleach, ...gear }: Camp['gear']): FileGear => ({
+  ...gear,
+  others: [...gear.others],
+  ...given<Partial<FileGear>>({ bleach: written('share', bleach) }),
+});
 
 function dishToFile(dish: MenuDish): FileDish {
   const pins = given<NonNullable<FileDish['pins']>>({

@@ -100,7 +100,10 @@ function campFromFile(file: CampFile, date: string | undefined): Camp {
     gear: gearFromFile(file.gear ?? {}, file.fuel),
     ...(file.pantry === undefined ? {} : { pantry: given(file.pantry) }),
     ...(file.stores === undefined ? {} : { stores: storesFromFile(file.stores) }),
-    ...given<Partial<Camp>>({ inHand: inside('duration', file.inHand, minutes) }),
+    ...given<Partial<Camp>>({
+      event: file.event,
+      inHand: inside('duration', file.inHand, minutes),
+    }),
     restriction: file.place.restriction ?? 'unknown',
   };
 }
@@ -258,6 +261,10 @@ function gearFromFile(gear: FileGear, fuel: FileFuel | undefined): Gear {
     tables: gear.tables ?? 1,
     windScreens: gear.windScreens ?? 0,
     thermometer: gear.thermometer ?? false,
+    ...given<Partial<Gear>>({
+      handWash: gear.handWash,
+      bleach: inside('share', gear.bleach, ratio),
+    }),
     others: gear.others ?? [],
   };
 }

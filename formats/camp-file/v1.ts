@@ -138,6 +138,12 @@ const gear = z.strictObject({
   tables: count(0, 100).optional(),
   windScreens: count(0, 100).optional(),
   thermometer: z.boolean().optional(),
+  handWash: z.boolean().optional().meta({
+    description: 'A hand-wash line: a can with a tap that stays open, soap, paper, a bucket.',
+  }),
+  bleach: quantity('share', { example: '6 %', least: '0.1 %', most: '20 %' })
+    .optional()
+    .meta({ description: 'Sodium hypochlorite, as the label says.' }),
   others: listOf(text(120), 200).optional(),
 });
 
@@ -409,6 +415,10 @@ export const campFileSchema = z.strictObject({
   gear: gear.optional(),
   pantry: pantry.optional(),
   stores: stores.optional(),
+  event: z
+    .enum(['home', 'public'])
+    .optional()
+    .meta({ description: "public: food for strangers, under a health office's rules." }),
   inHand: quantity('duration', { example: '10 min', least: '0 min', most: '2 h' }).optional().meta({
     description: 'What comes from an oven is done so long before its time, if it may wait.',
   }),

@@ -1,6 +1,7 @@
 // From what zod found to what a cook can act on.
 
 import * as z from 'zod';
+import { allergyMeant } from '#engine';
 import type { FileCode } from '../codes.ts';
 import { nearestWord } from './nearest.ts';
 import { asIs, type FileTrouble, type PathStep, trouble } from './trouble.ts';
@@ -96,8 +97,13 @@ function nextFor(issue: Issue, found: unknown): string | undefined {
     issue.code === 'invalid_value'
       ? issue.values.map(String)
       : ((issue as { options?: readonly string[] }).options ?? []).map(String);
-  const near = nearestWord(found, words);
+  const near = meantAllergen(found, words) ?? nearestWord(found, words);
   return near === undefined ? undefined : `Did you mean "${near}"?`;
+}
+
+/** "dairy" is no misspelling of milk, but it means it. */
+function meantAllergen(found: string, words: readonly string[]): string | undefined {
+  return words.includes('sulphite') ? allergyMeant(found).join('" and "') || undefined : undefined;
 }
 
 function unknownKeys(

@@ -33,6 +33,8 @@ export interface Camp {
   readonly fuel: Fuel;
   readonly gear: Gear;
   readonly restriction: FireRestriction;
+  /** Whom it feeds: friends, or the public under a health office's rules; home where not said. */
+  readonly event?: EventKind;
   /** Wished time in hand before each serving; a few minutes where not said. */
   readonly inHand?: Minutes;
   /** What the cook knows of the stores; undefined where nothing was said. */
@@ -40,6 +42,8 @@ export interface Camp {
   /** Packs, larder, boxes and carriers; undefined where nothing was said. */
   readonly stores?: Stores;
 }
+
+export type EventKind = 'home' | 'public';
 
 export interface Pantry {
   /** Half a teaspoon of the powder in hot water: it fizzes hard, weakly, or not at all. */
@@ -177,6 +181,10 @@ export interface Gear {
   readonly tables: number;
   readonly windScreens: number;
   readonly thermometer: boolean;
+  /** A can with a tap that stays open, soap, paper, a bucket under it; not known where not said. */
+  readonly handWash?: boolean;
+  /** Sodium hypochlorite by the label of the bleach; undefined where nobody read it. */
+  readonly bleach?: Ratio;
   readonly others: readonly string[];
 }
 

@@ -1,5 +1,12 @@
 // What safety/ offers.
 
+export {
+  type AllergenClasses,
+  allergyMeant,
+  classesOfAllergen,
+  EU_FOURTEEN,
+  US_NINE,
+} from './allergen-classes.ts';
 export { campSafety } from './camp-safety.ts';
 export type { CampSafety, DishSafety, SafeCore } from './care.ts';
 export { type SafetyCode, safetyCodes } from './codes.ts';
