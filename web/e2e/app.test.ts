@@ -143,7 +143,7 @@ describeApp('the app', (app) => {
     await page.waitForURL(/\/camp\//);
     await settledSheet(page);
     expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Soda bread');
-    await page.getByText('Mouths', { exact: false }).first().click();
+    await page.locator('summary', { hasText: 'Mouths' }).first().click();
     await page.getByLabel('How many').first().fill('7');
     await settledSheet(page);
     await page.reload();
