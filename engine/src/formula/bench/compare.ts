@@ -100,30 +100,37 @@ function leavenDifferences(first: Version, other: Version): readonly Difference[
   const now = other.character.figures.yeast.share;
   if (before?.leaven === after?.leaven) {
     const isSame = Math.abs(now - was) < Math.max(WORTH.leavening, WORTH.ofItself * was);
-    return isSame ? [] : [{ figure: 'yeast', was, now, ...pace('YEAST_PACE', first, other) }];
+    return isSame
+      ? []
+      : [{ figure: 'yeast', was, now, ...pace('FORMULA_EFFECT_YEAST_PACE', first, other) }];
   }
   if (before?.leaven === 'sourdough') {
-    return [{ figure: 'yeast', was, now, ...pace('STARTER_OUT', first, other) }];
+    return [{ figure: 'yeast', was, now, ...pace('FORMULA_EFFECT_STARTER_OUT', first, other) }];
   }
   if (after?.leaven === 'sourdough') {
-    return [{ figure: 'yeast', was, now, ...pace('STARTER_IN', first, other) }];
+    return [{ figure: 'yeast', was, now, ...pace('FORMULA_EFFECT_STARTER_IN', first, other) }];
   }
   return [{ figure: 'yeast', was, now }];
 }
 
 const AT = { dough: MIXED_DOUGH, elevation: metres(0) };
 
+type PaceCode =
+  | 'FORMULA_EFFECT_YEAST_PACE'
+  | 'FORMULA_EFFECT_STARTER_OUT'
+  | 'FORMULA_EFFECT_STARTER_IN';
+
 /** First rise of both, mixed at 25 °C and kept so; no effect is told where one of them has none. */
-function pace(what: 'YEAST_PACE' | 'STARTER_OUT' | 'STARTER_IN', first: Version, other: Version) {
+function pace(code: PaceCode, first: Version, other: Version) {
   const [before, after] = [riseFor(first.lines, AT), riseFor(other.lines, AT)];
   if (before === undefined && after === undefined) return {};
   const values = {
     doughKelvin: AT.dough,
     ...(before === undefined ? {} : { wasMinutes: before.first }),
     ...(after === undefined ? {} : { nowMinutes: after.first }),
-    source: what === 'YEAST_PACE' ? 'yeastRate' : 'gaenzle1998',
+    source: code === 'FORMULA_EFFECT_YEAST_PACE' ? 'yeastRate' : 'gaenzle1998',
   };
-  return { effect: notice(`FORMULA_EFFECT_${what}`, 'note', {}, values) };
+  return { effect: notice(code, 'note', {}, values) };
 }
 
 function foodDifferences(first: Version, other: Version): readonly Difference[] {
