@@ -46,6 +46,7 @@ describe('emberwright leaven', () => {
     expect(flat).toMatch(/29 % less gas, for as much lift: 42 % less baking soda/);
     expect(flat).toMatch(/baking soda 2\.7 g 5\/8 tsp/);
     expect(flat).toMatch(/1\.4 g of carbon dioxide, 2 g as written/); // 3.78 × 0.5239
+    expect(flat).toMatch(/keeps to 29 % here 42 % less baking soda/);
     expect(flat).not.toMatch(/42 % less, for equal gas/);
   });
 

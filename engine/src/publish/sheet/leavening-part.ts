@@ -20,7 +20,7 @@ export function leaveningBlocks(dish: DishPlan, say: Say): readonly Block[] {
   return [
     { type: 'heading', text: 'Leavening', half: true },
     { type: 'facts', rows },
-    ...(height === undefined ? [] : [heightTable(height, say)]),
+    ...(height === undefined ? [] : [heightTable(height, dish, say)]),
   ];
 }
 
@@ -132,6 +132,16 @@ function changePhrase({ law }: HeightCompared, formula: DishPlan['formula'], say
 
 const SAME_SHARE = 0.01;
 
+/** Where the soda falls by more than its gas: that number too, with its meaning. */
+function sodaLess(formula: DishPlan['formula'], say: Say): string {
+  const [change] = formula.changes;
+  const gas = gasShareOf(formula);
+  if (change === undefined || gas === undefined) return '';
+  const now = change.now / change.was;
+  if (Math.abs(now - gas) < SAME_SHARE) return '';
+  return `here ${say.percent(1 - now)} less ${change.ingredient}`;
+}
+
 /** Whole hundredths: no table is finer. */
 function percentSpan([least, most]: readonly [number, number]): string {
   const [low, high] = [Math.round(100 * least), Math.round(100 * most)];
@@ -139,7 +149,11 @@ function percentSpan([least, most]: readonly [number, number]): string {
 }
 
 /** The tables side by side, folded away. */
-export function heightTable({ law, advice }: HeightCompared, say: Say): Block {
+export function heightTable(
+  { law, advice }: HeightCompared,
+  { formula }: Pick<DishPlan, 'formula'>,
+  say: Say,
+): Block {
   const isYeast = advice.every(({ product }) => product === 'yeast bread');
   return {
     type: 'why',
@@ -152,7 +166,11 @@ export function heightTable({ law, advice }: HeightCompared, say: Say): Block {
         caption: 'Leavening left out at this height',
         head: ['', 'leavening less', 'also'],
         rows: [
-          ['equal gas, which this plan keeps to (gas less)', say.percent(law), ''],
+          [
+            'equal gas, which this plan keeps to (gas less)',
+            say.percent(law),
+            sodaLess(formula, say),
+          ],
           ...advice.map((each) => [
             `${each.who}${each.isAboveTable ? ' (ends lower down)' : ''}`,
             percentSpan(each.leavening),

@@ -40,7 +40,7 @@ export function leavenSheet(
           ...(height === undefined ? [] : heightRows(height, { formula }, say)),
         ],
       },
-      ...(height === undefined ? [] : [heightTable(height, say)]),
+      ...(height === undefined ? [] : [heightTable(height, { formula }, say)]),
       ...noticeBlocks(notices, say),
       ...assumedBlock(assumed),
     ],

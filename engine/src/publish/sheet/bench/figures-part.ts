@@ -13,7 +13,7 @@ import type { Say } from '../../say.ts';
 import { decimal, NO_BREAK } from '../../speak-number.ts';
 import { paragraph } from '../door.ts';
 import { handlingWords } from '../formula-part.ts';
-import { listed, sentenceCase } from '../phrases.ts';
+import { sentenceCase } from '../phrases.ts';
 import { adviceBlocks } from './advice-part.ts';
 
 export const figureWords: Readonly<Record<FigureName, string>> = {
@@ -63,7 +63,7 @@ export function feelBlock({ handling, mayBe }: DoughCharacter, balance: Balance)
   const other =
     mayBe.length === 0
       ? ''
-      : ` Measured by cups it may turn out as ${listed(mayBe.map((each) => handlingWords[each]))}.`;
+      : ` Measured by cups it may turn out as ${mayBe.map((each) => handlingWords[each]).join(' or ')}.`;
   return {
     type: 'lead',
     parts: [
