@@ -39,3 +39,23 @@ describe('an unknown allergy word', () => {
     expect(nextFor('moonlight')).not.toContain('Did you mean');
   });
 });
+
+describe('a food that nobody knows', () => {
+  const doubtsOf = (more: object) => {
+    const [first, ...others] = pilcrowCreek.recipes;
+    const ingredients = [{ name: 'moonlight mix', weight: '100 g', ...more }];
+    const read = filed({
+      recipes: [{ ...first, ingredients }, ...others],
+      needs: [{ who: 'a guest', kind: 'milk', strictness: 'avoid' }],
+    });
+    if (!read.ok) throw new Error(JSON.stringify(read.troubles));
+    return read.menu.recipes[0]?.ingredients[0]?.checkLabel ?? [];
+  };
+
+  it('is never taken as free of an allergen until its label is read', () => {
+    expect(doubtsOf({})).toHaveLength(15);
+    expect(doubtsOf({ labelSaysFree: ['milk'] })).not.toContain('milk');
+    expect(doubtsOf({ name: 'moonlight mix, gluten-free' })).not.toContain('gluten');
+    expect(doubtsOf({ contains: ['egg'] })).toEqual([]);
+  });
+});

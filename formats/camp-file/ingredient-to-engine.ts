@@ -18,6 +18,7 @@ import {
   isUnread,
   type Notice,
   notice,
+  openAllergensOf,
   readAmount,
   sizeOfUnit,
   weighAmount,
@@ -87,15 +88,18 @@ function foodFor({ food, name }: FileIngredient, own: readonly Food[]): Food | u
 
 /**
  * What the cook writes is added to what the larder knows: a file can make a food more dangerous,
- * and clear a doubt by a label that was read, but never talk an allergen away.
+ * and clear a doubt by a label that was read, but never talk an allergen away. Of a food that nobody
+ * knows every allergen is a doubt, until the file says what it contains.
  */
 function allergensOf(written: FileIngredient, food: Food | undefined) {
   const known = allergensNamed(`${written.name} ${written.note ?? ''}`, food);
   const allergens = together(known.allergens, written.contains);
   const cleared = [...allergens, ...(written.labelSaysFree ?? [])];
+  const unread =
+    food === undefined && written.contains === undefined ? openAllergensOf(written.name) : [];
   return {
     allergens,
-    checkLabel: together(known.checkLabel, written.checkLabel).filter(
+    checkLabel: together([...known.checkLabel, ...unread], written.checkLabel).filter(
       (allergen) => !cleared.includes(allergen),
     ),
   };

@@ -27,6 +27,31 @@ export function allergensNamed(
   };
 }
 
+/** Of a food that nobody knows every one is open, but for what its words say it is free of. */
+export function openAllergensOf(text: string): readonly Allergen[] {
+  const cleared = clearedBy(text);
+  return allAllergens.filter((allergen) => !cleared.includes(allergen));
+}
+
+/** Every class of the nine of the United States and the fourteen of the European Union. */
+export const allAllergens: readonly Allergen[] = [
+  'wheat',
+  'gluten',
+  'milk',
+  'egg',
+  'fish',
+  'crustacean',
+  'mollusc',
+  'tree-nut',
+  'peanut',
+  'soy',
+  'sesame',
+  'celery',
+  'mustard',
+  'lupin',
+  'sulphite',
+];
+
 const FREE_WORDS: readonly (readonly [RegExp, Allergen])[] = [
   [/gluten[- ]free/, 'gluten'],
   [/wheat[- ]free/, 'wheat'],

@@ -7,7 +7,7 @@ import { type Notice, notice, type OrRefusal, type Refusal, refusal } from '../n
 import { fromUnit } from '../quantity/convert.ts';
 import { type Grams, ratio } from '../quantity/unit.ts';
 import { anyFoodWithKey } from './all-foods.ts';
-import { allergensNamed } from './allergens.ts';
+import { allAllergens, allergensNamed } from './allergens.ts';
 import { findFood } from './find-food.ts';
 import type { Food, FoodPart, Measure } from './food.ts';
 
@@ -44,25 +44,6 @@ export interface OwnFood {
   readonly food: Food;
   readonly notices: readonly Notice[];
 }
-
-/** Every class of the nine of the United States and the fourteen of the European Union. */
-export const allAllergens: readonly Allergen[] = [
-  'wheat',
-  'gluten',
-  'milk',
-  'egg',
-  'fish',
-  'crustacean',
-  'mollusc',
-  'tree-nut',
-  'peanut',
-  'soy',
-  'sesame',
-  'celery',
-  'mustard',
-  'lupin',
-  'sulphite',
-];
 
 const SODIUM_IN_TABLE_SALT = 38_758; // mg in 100 g, sr28 NDB 02047
 const SALT_PER_SODIUM = 2.5; // labels of the European Union, labelEnergy

@@ -7,10 +7,11 @@ import words from '../../data/larder-words.json' with { type: 'json' };
 import { isRefusal } from '../notice/notice.ts';
 import { grams } from '../quantity/unit.ts';
 import { allFoods, anyFoodWithKey } from './all-foods.ts';
+import { allAllergens } from './allergens.ts';
 import { calledIn, findFood, readAsIn } from './find-food.ts';
 import { foodWithKey } from './larder.ts';
 import { nearestFoods } from './nearest.ts';
-import { allAllergens, type FoodLabel, foodFromLabel } from './own-food.ts';
+import { type FoodLabel, foodFromLabel } from './own-food.ts';
 import { readLine } from './read-line.ts';
 
 const line = (text: string, manner: 'us' | 'british' = 'us') =>

@@ -2,7 +2,7 @@
 // usual value, and each of those is said.
 // Sources: usual heats, portions and minutes are ours, common practice.
 
-import { allergensNamed } from '../larder/allergens.ts';
+import { allergensNamed, openAllergensOf } from '../larder/allergens.ts';
 import { calledIn } from '../larder/find-food.ts';
 import type { Food } from '../larder/food.ts';
 import { foodWithKey } from '../larder/larder.ts';
@@ -114,7 +114,7 @@ function ingredientFrom({ line, group, grams: mass, written, from }: IngredientR
     ...(food === undefined || isFirstDoors(food) ? {} : { own: food }),
     part: food?.part ?? 'other',
     allergens: words.allergens,
-    checkLabel: words.checkLabel,
+    checkLabel: food === undefined ? openAllergensOf(written) : words.checkLabel,
     ...(note === '' ? {} : { note: note.slice(0, 300) }),
   };
 }
