@@ -1,5 +1,6 @@
 // Does each feature of the drawn meals bind? Shown where the meal without it has a plan that is
 // cheaper than what was found with it, by as much work; what binds in few meals is hardly tested.
+import { learner } from '../../engine/src/solver/learned-plan.ts';
 import { searchPlan } from '../../engine/src/solver/search.ts';
 import { drawMeal, SCALES, type Size } from './draw-meal.ts';
 import { FEATURES } from './relaxed.ts';
@@ -22,7 +23,7 @@ export function bindingOf(
   const counts = Object.fromEntries(Object.keys(FEATURES).map((name) => [name, 0]));
   for (let seed = wish.first; seed < wish.first + wish.many; seed += 1) {
     const meal = drawMeal(seed, SCALES[size]);
-    const wishOf = { seed, decodes: DECODES };
+    const wishOf = { seed, decodes: DECODES, learner };
     const whole = searchPlan(meal.problem, wishOf);
     const own = whole.cost - 2 * (meal.problem.to - meal.lastServing);
     for (const [name, without] of Object.entries(FEATURES)) {

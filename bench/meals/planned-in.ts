@@ -1,5 +1,7 @@
 // The clock stands out here: the search itself counts decodes. How many go into a second is measured
 // on the meal at hand, and a search of so many is stopped when its time is over.
+
+import { learner } from '../../engine/src/solver/learned-plan.ts';
 import type { Problem } from '../../engine/src/solver/problem.ts';
 import { type Found, searchPlan } from '../../engine/src/solver/search.ts';
 
@@ -36,7 +38,7 @@ export function plannedIn(
   const decodes = Math.floor(rest / each);
   if (decodes <= many) return probe.result;
   const isStopped = () => workSeconds() - since >= seconds;
-  const found = searchPlan(problem, { seed, decodes, isStopped });
+  const found = searchPlan(problem, { seed, decodes, isStopped, learner });
   return found.cost <= probe.result.cost ? found : probe.result;
 }
 

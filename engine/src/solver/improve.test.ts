@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { problemDraw } from '../../validation/timetable/random-problem.ts';
 import { faultsOf } from './check.ts';
 import { costOf } from './cost.ts';
+import { learner } from './learned-plan.ts';
 import { type Found, searchPlan } from './search.ts';
 
 const supplied = { groups: 5, tasks: 4, to: 120, due: [30, 90] as const, isSupplied: true };
@@ -32,7 +33,7 @@ describe('improving a plan by large steps', () => {
     });
     const late = drawn.filter(({ groups }) => groups.every(({ towards }) => towards === 'late'));
     for (const problem of late.slice(0, 25)) {
-      const wish = { seed: 2, decodes: 250 };
+      const wish = { seed: 2, decodes: 250, learner };
       const steps = searchPlan(problem, { seed: 2, decodes: 1 });
       const found = searchPlan(problem, wish);
       expect(found.cost).toBeLessThanOrEqual(steps.cost);
@@ -54,7 +55,7 @@ describe('improving a plan by large steps', () => {
   it('tells of every better plan as it comes, and ends where it is stopped', () => {
     for (const problem of fc.sample(problemDraw(supplied), { seed: 42, numRuns: 20 })) {
       const told: Found[] = [];
-      const wish = { seed: 3, decodes: 60, onBetter: (found: Found) => told.push(found) };
+      const wish = { seed: 3, decodes: 60, learner, onBetter: (found: Found) => told.push(found) };
       const whole = searchPlan(problem, wish);
       const costs = told.map(({ cost }) => cost);
       expect(costs).toEqual([...costs].sort((one, other) => other - one));
@@ -64,7 +65,7 @@ describe('improving a plan by large steps', () => {
         asked += 1;
         return asked > 5;
       };
-      const cut = searchPlan(problem, { seed: 3, decodes: 60, isStopped });
+      const cut = searchPlan(problem, { seed: 3, decodes: 60, learner, isStopped });
       expect(cut.cost).toBeGreaterThanOrEqual(whole.cost);
       expect(asked).toBeLessThan(8);
     }

@@ -23,8 +23,19 @@ export interface Learned {
   readonly gap?: number;
 }
 
+/** What `searchPlan` may be handed: it learns where it has work enough. */
+export interface Learner {
+  readonly better: typeof learnedPlan;
+  readonly onTime: typeof learnedOnTime;
+}
+
+export const learner: Learner = {
+  better: (...asked) => learnedPlan(...asked),
+  onTime: (...asked) => learnedOnTime(...asked),
+};
+
 /** @param from  a plan with nothing broken; late it may be */
-export function learnedPlan(
+function learnedPlan(
   problem: Problem,
   nets: readonly GroupNet[],
   from: Plan,
@@ -44,7 +55,7 @@ export function learnedPlan(
 }
 
 /** A plan on time of the same groups, or undefined, which proves nothing. */
-export function learnedOnTime(
+function learnedOnTime(
   problem: Problem,
   nets: readonly GroupNet[],
   late: Plan,

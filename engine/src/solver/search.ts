@@ -14,7 +14,7 @@ import {
   type Missed,
 } from './decode.ts';
 import { improvePlan } from './improve.ts';
-import { learnedOnTime, learnedPlan } from './learned-plan.ts';
+import type { Learner } from './learned-plan.ts';
 import { type GroupNet, groupNets } from './net.ts';
 import { firstOrders } from './orders.ts';
 import type { Plan, Problem } from './problem.ts';
@@ -28,6 +28,8 @@ export interface SearchWish {
   readonly onBetter?: (found: Found) => void;
   /** Asked between steps, after the first plan: what is best by then is the answer. */
   readonly isStopped?: () => boolean;
+  /** Learns from contradictions where there is work enough; handed in, so that a first screen need not load it. */
+  readonly learner?: Learner;
 }
 
 export interface Found {
@@ -87,9 +89,9 @@ function afterAll(search: Search, quick: Trial, order: readonly number[]): Trial
 function onTimeAfterAll(search: Search, late: Trial): Trial | undefined {
   const { problem, nets, wish } = search;
   const placings = wish.decodes * Math.max(1, problem.groups.length);
-  if (!isWorthLearning(search, placings)) return undefined;
+  if (wish.learner === undefined || !isWorthLearning(search, placings)) return undefined;
   if (search.allowed.some((least) => least > 0)) return undefined;
-  const plan = learnedOnTime(problem, nets, late.plan, {
+  const plan = wish.learner.onTime(problem, nets, late.plan, {
     random: search.random,
     work: LEARNING.onTime * LEARNING.workEach * placings,
     finish: finishedPlan,
@@ -235,10 +237,13 @@ function improved(search: Search, first: Trial): Trial {
   }
   if (first.plan.broken.length > 0 || wish.decodes < 2) return first;
   const placings = (wish.decodes - 1) * Math.max(1, problem.groups.length);
-  if (!isWorthLearning(search, placings)) return byLargeSteps(search, first, placings);
+  const { learner } = wish;
+  if (learner === undefined || !isWorthLearning(search, placings))
+    return byLargeSteps(search, first, placings);
   const isSmall = problem.tasks.length <= LEARNING.small;
   const steps = Math.floor((isSmall ? LEARNING.steps : LEARNING.stepsOfMany) * placings);
-  return byLearning(search, byLargeSteps(search, first, steps), placings - steps);
+  const made = byLargeSteps(search, first, steps);
+  return byLearning(search, made, { learner, placings: placings - steps });
 }
 
 const isWorthLearning = ({ wish }: Search, placings: number) =>
@@ -256,9 +261,13 @@ function byLargeSteps(search: Search, first: Trial, placings: number): Trial {
   return { ...first, plan: made.plan, cost: made.cost };
 }
 
-function byLearning(search: Search, first: Trial, placings: number): Trial {
+function byLearning(
+  search: Search,
+  first: Trial,
+  { learner, placings }: { readonly learner: Learner; readonly placings: number },
+): Trial {
   const { problem, nets, random } = search;
-  const { plan, cost, work, gap } = learnedPlan(problem, nets, first.plan, {
+  const { plan, cost, work, gap } = learner.better(problem, nets, first.plan, {
     random,
     work: placings * LEARNING.workEach,
     finish: finishedPlan,
