@@ -69,7 +69,7 @@ export interface CoolerInside {
   readonly height: Metres;
 }
 
-/** Inside measures of a box of which only its room is known: 3 long, 2 wide, 2 high (ours). */
+/** Inside measures of a box of which only its room is known: 3 long, 2 wide, 2 high; ours, no source. */
 export function insideOf(volume: CubicMetres): CoolerInside {
   const side = Math.cbrt(volume / 12);
   return {

@@ -215,6 +215,15 @@ summary::-webkit-details-marker { display: none; }
   .fire-chief .figures p { max-width: none; flex: none; }
   .fire-chief .figures b { font-size: 24pt; }
   .fire-chief :is(th, td) { padding-top: 0.8mm; padding-bottom: 0.8mm; }
+  .shopping h2 { margin-top: 1.6mm; }
+  .shopping table { table-layout: fixed; }
+  .shopping table ~ table thead { display: none; }
+  .shopping td:first-child { padding-left: 5mm; }
+  .shopping td:first-child::before { top: 0.5mm; width: 2.7mm; height: 2.7mm; border-width: 1.1px; }
+  .fuel-water-ice .laid { display: block; }
+  .fuel-water-ice .figures { display: flex; gap: 12mm; margin: 1mm 0 2mm; }
+  .fuel-water-ice .figures p { max-width: none; flex: none; }
+  .fuel-water-ice .figures b { font-size: 24pt; }
   .boxes { columns: 2; column-gap: 6mm; }
   .boxes > :is(header, .lead, .notice, h2, table) { column-span: all; }
   .boxes .card .facts, .fuel-water-ice .card .facts { margin-bottom: 0; }
@@ -229,7 +238,7 @@ summary::-webkit-details-marker { display: none; }
     max-width: none; font-size: 8.6pt; }
   .label-grid-a4 .card { font-size: 9.4pt; padding: 4mm 5mm 0; }
   :is(.label-grid-letter, .label-grid-a4) .card h2 { font-size: 11pt; margin: 0 0 0.6mm; }
-  :is(.label-grid-letter, .label-grid-a4) .card p { margin: 0 0 0.5mm; line-height: 1.14; }
+  :is(.label-grid-letter, .label-grid-a4) .card p { margin: 0 0 0.5mm; line-height: 1.14; font-size: 1em; }
   .pocket-cards > header { display: none; }
   .pocket-cards { display: grid; grid-template-columns: 1fr 1fr; margin: -1mm 0 0; }
   .pocket-cards .card { height: 131mm; margin: 0; border: 0.3mm dashed var(--soft);

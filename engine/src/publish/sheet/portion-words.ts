@@ -10,9 +10,10 @@ import {
 } from '../../menu/mouths/serving-tools.ts';
 import { dishPieces } from '../../menu/pieces.ts';
 import type { Piece } from '../../menu/recipe.ts';
-import { grams } from '../../quantity/unit.ts';
+import { inUnit } from '../../quantity/convert.ts';
+import { type CubicMetres, grams } from '../../quantity/unit.ts';
 import type { Say } from '../say.ts';
-import { fraction } from '../speak-number.ts';
+import { decimal, fraction } from '../speak-number.ts';
 import { listed } from './phrases.ts';
 
 const POTS: ReadonlySet<string> = new Set([
@@ -39,7 +40,10 @@ export function portionWord(dish: DishPlan, say: Say): string {
   return `${mass} (${say.measures === 'us' ? cupsWord(inCups(volume)) : say.volume(volume)})`;
 }
 
-const cupsWord = (cups: number) => `${fraction(cups, 4)} ${cups > 1 ? 'cups' : 'cup'}`;
+function cupsWord(cups: number): string {
+  const amount = fraction(cups, 4);
+  return `${amount} ${cups > 1 && amount !== '1' ? 'cups' : 'cup'}`;
+}
 
 /** `one level ladle of 8 fl oz`, `2 rolls each`, `each round in 12`. */
 export function servedWord(dish: DishPlan, say: Say): string {
@@ -71,8 +75,14 @@ function toolWord(dish: DishPlan, say: Say): string {
 
 function fillsWord({ tool, size, times, holds }: ServedWith, say: Say): string {
   const name = tool === 'scoop' ? `scoop no. ${size}` : `ladle of ${ladleSize(size, holds, say)}`;
-  return `${times === 1 ? 'one' : times} level ${name}${tool === 'scoop' ? ` (${say.volume(holds)})` : ''}`;
+  return `${times === 1 ? 'one' : times} level ${name}${tool === 'scoop' ? ` (${holdsWord(holds, say)})` : ''}`;
 }
 
 const ladleSize = (ounces: number, holds: number, say: Say) =>
   say.measures === 'us' ? `${ounces} fl oz` : say.volume(holds);
+
+/** A quarter of a cup is too coarse for a scoop. */
+const holdsWord = (holds: CubicMetres, say: Say) =>
+  say.measures === 'us'
+    ? `${decimal(inUnit(holds, 'us-fluid-ounce'), 1)} fl oz`
+    : say.volume(holds);

@@ -19,6 +19,7 @@ const OURS: ReadonlySet<string> = new Set([
 export function shoppingSheet(plan: MealPlan, say: Say): SheetDocument {
   const { provisions } = plan;
   const groups = byShop(provisions.shopping);
+  const arePriced = provisions.shopping.some(({ cost = 0 }) => cost > 0);
   return {
     kind: 'shopping',
     title: 'Shopping',
@@ -28,7 +29,7 @@ export function shoppingSheet(plan: MealPlan, say: Say): SheetDocument {
       ...refusalBlocks(provisions.refusals ?? [], say),
       ...[...groups].flatMap(([shop, lines]): readonly Block[] => [
         { type: 'heading', text: shop },
-        shopTable(lines, say),
+        shopTable(lines, arePriced, say),
       ]),
       ...coldBlocks(provisions.shopping, say),
       ...labelBlocks(provisions.shopping),
@@ -64,8 +65,7 @@ function byShop(lines: readonly ShoppingLine[]): ReadonlyMap<string, readonly Sh
   return groups;
 }
 
-function shopTable(lines: readonly ShoppingLine[], say: Say): Block {
-  const arePriced = lines.some(({ cost }) => cost !== undefined && cost > 0);
+function shopTable(lines: readonly ShoppingLine[], arePriced: boolean, say: Say): Block {
   return {
     type: 'table',
     caption: '',
