@@ -190,6 +190,7 @@ const groupWords: Readonly<Record<string, string>> = {
   recipes: 'Recipes',
   foods: 'Own foods',
   pantry: 'Pantry',
+  stores: 'Stores',
   place: 'Place and name',
   title: 'Place and name',
   date: 'Place and name',

@@ -12,6 +12,7 @@ import { NeedsGroup } from './change-needs.tsx';
 import { PantryGroup } from './change-pantry.tsx';
 import { HandsGroup, MouthsGroup, PlaceGroup, ServingGroup } from './change-people.tsx';
 import { RecipesGroup } from './change-recipes.tsx';
+import { StoresGroup } from './change-stores.tsx';
 import { WeatherGroup } from './change-weather.tsx';
 
 interface ChangeFormsProps {
@@ -36,6 +37,7 @@ export function ChangeForms({ form, foodWords }: ChangeFormsProps) {
         <RecipesGroup form={form} />
         <FoodsGroup form={form} said={foodWords} />
         <PantryGroup form={form} />
+        <StoresGroup form={form} />
         <PlaceGroup form={form} />
       </details>
     </aside>

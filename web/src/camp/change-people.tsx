@@ -17,6 +17,7 @@ import { readClock, writeClock } from '../parts/read-text.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
 import { todayOf } from '../storage/new-id.ts';
 import { AddButton, ChangeGroup, ChangeItem } from './ChangeForms.tsx';
+import { LateField } from './change-stores.tsx';
 import { freshId, itemsAt, wordOf } from './draft-lists.ts';
 
 interface GroupProps {
@@ -53,6 +54,7 @@ export function MouthsGroup({ form }: GroupProps) {
               usual="ordinary"
             />
           </div>
+          <LateField form={form} path={['mouths', index]} />
         </ChangeItem>
       ))}
       <AddButton what="a group" onAdd={add} />

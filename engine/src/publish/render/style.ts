@@ -217,6 +217,9 @@ summary::-webkit-details-marker { display: none; }
   .fire-chief :is(th, td) { padding-top: 0.8mm; padding-bottom: 0.8mm; }
   .shopping h2 { margin-top: 1.6mm; }
   .shopping table { table-layout: fixed; }
+  .shopping :is(th, td):nth-child(1) { width: 30%; }
+  .shopping :is(th, td):nth-child(2) { width: 20%; }
+  .shopping :is(th, td):nth-child(3) { width: 25%; }
   .shopping table ~ table thead { display: none; }
   .shopping td:first-child { padding-left: 5mm; }
   .shopping td:first-child::before { top: 0.5mm; width: 2.7mm; height: 2.7mm; border-width: 1.1px; }
