@@ -16,6 +16,7 @@ import { GROUNDS } from './reading.ts';
 import { replanCommand } from './replan-door.ts';
 import type { Shell } from './shell.ts';
 import { stackCommand } from './stack-door.ts';
+import { washCommand } from './wash-door.ts';
 
 export function program(shell: Shell, end: (code: ExitCode) => void): Command {
   const all = new Command('emberwright')
@@ -34,6 +35,7 @@ export function program(shell: Shell, end: (code: ExitCode) => void): Command {
   for (const bread of breadCommands(shell, end)) all.addCommand(bread);
   all.addCommand(fitsCommand(shell, end));
   all.addCommand(stackCommand(shell, end));
+  all.addCommand(washCommand(shell, end));
   for (const command of [all, ...all.commands]) {
     command.exitOverride().configureOutput({
       writeOut: shell.out,
@@ -53,6 +55,9 @@ Or come in halfway, with nothing set up:
   emberwright left --oven "12 in" --coals 22
   emberwright what-now --symptom bottom-dark --oven "12 in" --above 17 --below 8
   emberwright stack --oven "12 in" --heat "350 F"
+
+Or at the wash line:
+  emberwright wash --height "6500 ft" --bleach "8.25 %"
 
 Or with a dough:
   emberwright fits --what biscuits --oven "12 in"

@@ -47,6 +47,7 @@ export { type StackAsked, stackSheet } from './sheet/stack-sheet.ts';
 export { turnPicture } from './sheet/turn-part.ts';
 export { usualFood } from './sheet/usual-food.ts';
 export { wallList } from './sheet/wall-list.ts';
+export { usualBucket, usualCan, washSheet, waterAndWashSheet } from './sheet/water-and-wash.ts';
 export { whatNowSheet } from './sheet/what-now.ts';
 export { type Names, type SayOptions, sayFor } from './speak.ts';
 export { jobName, jobSentence } from './words/jobs.ts';

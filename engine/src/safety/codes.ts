@@ -13,6 +13,21 @@ export const safetyCodes = {
     when: 'the strength on the bleach label is missing or not between 1 and 15 per cent',
     next: 'read the per cent of sodium hypochlorite on the label; never guess it',
   },
+  SAFETY_BLEACH_NOT_FOR_DRINKING: {
+    kind: 'refusal',
+    when: 'bleach for drinking water is weaker than 4 or stronger than 10 per cent: no table has it',
+    next: 'boil the water, or use plain bleach of 6 to 8.25 per cent',
+  },
+  SAFETY_NO_WATER: {
+    kind: 'refusal',
+    when: 'a dose is asked for no water, or for a strength of nothing',
+    next: 'say how much water, more than none',
+  },
+  SAFETY_BLEACH_BETWEEN: {
+    kind: 'notice',
+    when: 'the label of the bleach stands between the strengths that the table of drops prints',
+    next: 'the drops are those of the weaker bleach',
+  },
   SAFETY_FIRE_STAGE_ONE: {
     kind: 'notice',
     when: 'stage 1 restrictions: charcoal only in built-in rings and grates of a developed site',

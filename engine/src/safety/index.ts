@@ -11,6 +11,7 @@ export { campSafety } from './camp-safety.ts';
 export type { CampSafety, DishSafety, SafeCore } from './care.ts';
 export { type SafetyCode, safetyCodes } from './codes.ts';
 export { COLD_HOLD, dishSafety, HOT_HOLD } from './dish-safety.ts';
+export { type DrinkingDose, drinkingDose } from './drinking-water.ts';
 export {
   type CoreReading,
   holdMinutesFor,
@@ -20,4 +21,11 @@ export {
   lethalRate,
   SALMONELLA_PATTY,
 } from './lethality.ts';
+export {
+  CLEAN_UP_PPM,
+  HAND_WASH,
+  sanitisingBucket,
+  THREE_BUCKETS,
+  USUAL_PPM,
+} from './wash-line.ts';
 export { bleachDose, bleachStrength, boilMinutes, SANITISING_PPM } from './water.ts';

@@ -13,7 +13,7 @@ const FIVE_THOUSAND_FEET_METRES = 1524;
 
 /** Rolling boil: 1 min, 3 above 5,000 ft (epa-p100sp1s; cdc-water says 6,500 ft: stricter wins). */
 export const boilMinutes = (elevation: Metres): Minutes =>
-  minutes(elevation > FIVE_THOUSAND_FEET_METRES ? 3 : 1);
+  minutes(elevation <= FIVE_THOUSAND_FEET_METRES ? 1 : 3);
 
 /**
  * Bleach for a wash of this strength.
@@ -22,7 +22,7 @@ export const boilMinutes = (elevation: Metres): Minutes =>
  *
  * @param partsPerMillion  chlorine wanted           [mg/L]
  * @param percent          sodium hypochlorite on the label
- * @refuses  SAFETY_BLEACH_UNKNOWN
+ * @refuses  SAFETY_BLEACH_UNKNOWN, SAFETY_NO_WATER
  * @source   kdhe-bleach: C1 V1 = C2 V2
  */
 export function bleachDose(asked: {
@@ -33,6 +33,9 @@ export function bleachDose(asked: {
   const { water, partsPerMillion, percent } = asked;
   if (!(1 <= percent && percent <= 15)) {
     return refusal('SAFETY_BLEACH_UNKNOWN', ['gear.bleach'], {}, { percent });
+  }
+  if (!(water > 0 && partsPerMillion > 0)) {
+    return refusal('SAFETY_NO_WATER', ['water'], {}, { waterCubicMetres: water, partsPerMillion });
   }
   return cubicMetres((water * partsPerMillion) / (percent * PPM_PER_PERCENT));
 }

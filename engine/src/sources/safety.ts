@@ -70,6 +70,12 @@ export const safetySources = {
     grade: 'A',
     note: 'boil 1 min, 3 min above 5,000 ft',
   },
+  'epa-older-leaflet': {
+    title: 'Emergency disinfection, older leaflet: 8 drops a gallon at 4 to 6 %, 4 at 7 to 10 %',
+    by: 'US Environmental Protection Agency, quoted',
+    grade: 'B',
+    note: 'fewer drops above 7 % than the newer table: the newer, stricter one is used',
+  },
   'cdc-water': {
     title: 'Making Water Safe in an Emergency',
     by: 'US CDC',

@@ -27,6 +27,13 @@ export const safetyWords: Words = {
   SAFETY_BLEACH_UNKNOWN: () =>
     'Read the per cent of sodium hypochlorite on the bleach label (1 to 15): without it no dose ' +
     'can be given.',
+  SAFETY_BLEACH_NOT_FOR_DRINKING: (values) =>
+    `No table of drops has bleach of ${num(values, 'percent')} %: boil the water, or take plain ` +
+    'bleach of 6 to 8.25 %.',
+  SAFETY_NO_WATER: () => 'Say how much water, and how strong: both more than nothing.',
+  SAFETY_BLEACH_BETWEEN: (values) =>
+    `The table prints drops for 6 and 8.25 %; for ${num(values, 'percent')} % those of the weaker ` +
+    'row near it are taken.',
   SAFETY_FIRE_STAGE_ONE: () =>
     'Stage 1 fire restriction: charcoal only in a ring or grate built in at a developed site, ' +
     'not on the ground, in a pan or on a table. Ask the local office; its order overrides.',
