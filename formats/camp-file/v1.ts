@@ -4,7 +4,7 @@
 
 import * as z from 'zod';
 import { clock, count, date, direction, id, listOf, quantity, text, utcOffset } from './fields.ts';
-import { stores } from './stores.ts';
+import { stores } from './stores-schema.ts';
 
 const ALLERGENS = [
   'gluten',
