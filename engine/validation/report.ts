@@ -9,6 +9,7 @@ import { doughReport } from './formula/dough-report.ts';
 import { leaveningReport } from './formula/leavening-report.ts';
 import { fitReport } from './menu/report.ts';
 import { conductionReport, textbookReport } from './numerics/report.ts';
+import { provisionsReport } from './provisions/report.ts';
 import { safetyReport } from './safety/report.ts';
 import { VERDICTS } from './table.ts';
 
@@ -24,6 +25,7 @@ const parts = [
   doughReport(),
   fitReport(),
   safetyReport(),
+  provisionsReport(),
 ];
 const report = `${parts.join('\n\n')}\n`;
 writeFileSync(new URL('../../docs/validation.txt', import.meta.url), report);
