@@ -4,6 +4,7 @@ import type { Camp, FireRestriction } from '../camp/camp.ts';
 import type { Menu } from '../menu/menu.ts';
 import { type Notice, notice } from '../notice/notice.ts';
 import type { CampSafety } from './care.ts';
+import { foodLimits } from './food-limits.ts';
 import { unfitIn } from './kept-apart.ts';
 import { byDanger } from './order.ts';
 import { boilMinutes } from './water.ts';
@@ -22,6 +23,7 @@ export function campSafety(asked: { readonly camp: Camp; readonly menu: Menu }):
     ...windCautions(camp.weather),
     ...placeCautions(camp),
     ...peopleCautions(camp),
+    ...eventCautions(camp),
     ...unfit.map((each) =>
       notice(
         'SAFETY_UNFIT',
@@ -109,6 +111,31 @@ function peopleCautions(camp: Camp): readonly Notice[] {
     notice('SAFETY_BURNS', 'note', {}, { minutes: 20 }), // burns-first-aid
   ];
 }
+
+/** What a health office looks for first (public-event-rules, sf-handwash). */
+function eventCautions({ event, gear }: Camp): readonly Notice[] {
+  if (event !== 'public') return [];
+  const own = foodLimits('public', 'own');
+  const kept = foodLimits('public');
+  const hasHandWash = gear.handWash ?? gear.others.some((each) => HAND_WASH_WORDS.test(each));
+  return [
+    ...(hasHandWash ? [] : [notice('SAFETY_PUBLIC_NO_HAND_WASH', 'stop')]),
+    ...(gear.thermometer ? [] : [notice('SAFETY_PUBLIC_NO_THERMOMETER', 'stop')]),
+    notice(
+      'SAFETY_PUBLIC_EVENT',
+      'note',
+      {},
+      {
+        codeHotKelvin: own.hotHold,
+        codeColdKelvin: own.coldHold,
+        hotKelvin: kept.hotHold,
+        coldKelvin: kept.coldHold,
+      },
+    ),
+  ];
+}
+
+const HAND_WASH_WORDS = /\bhand[- ]?wash/i;
 
 /** People for whom no dish of the menu is left. */
 function hungry(camp: Camp, menu: Menu, unfit: CampSafety['unfit']): readonly Notice[] {

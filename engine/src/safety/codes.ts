@@ -28,6 +28,11 @@ export const safetyCodes = {
     when: 'the label of the bleach stands between the strengths that the table of drops prints',
     next: 'the drops are those of the weaker bleach',
   },
+  SAFETY_LOW_HOLD: {
+    kind: 'refusal',
+    when: 'a lower core for a longer time is asked for: under 140 F, not whole red meat, or people at risk',
+    next: 'cook to the core on the card; holding times only explain',
+  },
   SAFETY_FIRE_STAGE_ONE: {
     kind: 'notice',
     when: 'stage 1 restrictions: charcoal only in built-in rings and grates of a developed site',
@@ -187,6 +192,36 @@ export const safetyCodes = {
     kind: 'notice',
     when: 'a dish is to be kept free of something that is in its own ingredients',
     next: 'change the ingredient or do not call it free',
+  },
+  SAFETY_PUBLIC_NO_HAND_WASH: {
+    kind: 'notice',
+    when: 'a public event has no hand-wash line in its gear',
+    next: 'set one up before food is touched: can with an open tap, soap, paper, bucket',
+  },
+  SAFETY_PUBLIC_NO_THERMOMETER: {
+    kind: 'notice',
+    when: 'a public event has no thermometer',
+    next: 'bring a stem thermometer of 0 to 220 F',
+  },
+  SAFETY_PUBLIC_EVENT: {
+    kind: 'notice',
+    when: 'the camp feeds the public',
+    next: 'file with the health office weeks before; keep the safety log; its rules override',
+  },
+  SAFETY_WILD_GAME: {
+    kind: 'notice',
+    when: 'hunted meat is in the dish',
+    next: 'cook it as poultry, 165 F',
+  },
+  SAFETY_SHELLFISH: {
+    kind: 'notice',
+    when: 'shellfish is in the dish',
+    next: 'flesh opaque; shells open, and what stays shut is thrown away',
+  },
+  SAFETY_FOIL_POTATO: {
+    kind: 'notice',
+    when: 'potatoes are baked in foil',
+    next: 'keep them hot until eaten, or open the foil and chill them',
   },
   SAFETY_UNFIT: {
     kind: 'notice',

@@ -16,6 +16,7 @@ import type { SafetyCode } from './codes.ts';
 import { needsFullBoil } from './full-boil.ts';
 import { freeFromOf, strictIn, watchedIn } from './kept-apart.ts';
 import { byDanger } from './order.ts';
+import { classesOf } from './safe-core.ts';
 
 export interface CautionsAsked {
   readonly dish: MenuDish;
@@ -66,6 +67,7 @@ function foodCautions(asked: CautionsAsked): readonly Notice[] {
   const hasPart = (...parts: readonly string[]) =>
     formula.lines.some((line) => parts.includes(line.ingredient.part));
   const isCold = recipe.method === 'none';
+  const classes = classesOf(recipe, formula);
   const children = camp.mouths.some((group) => group.appetite === 'child');
   const cautions: (Notice | false)[] = [
     least !== undefined && !isCoveredWhenDone(asked, least) && probeCaution(asked, least),
@@ -75,6 +77,11 @@ function foodCautions(asked: CautionsAsked): readonly Notice[] {
     isCold && hasPart('egg') && said('SAFETY_EGG_NOT_COOKED', 'danger'),
     isCold && has(/\bgarlic\b/) && hasPart('fat') && said('SAFETY_GARLIC_OIL', 'note'),
     isCold && said('SAFETY_KEEP_COLD', 'note', { coldKelvin: fromFahrenheit(40) }),
+    has(/\bfoil\b/) &&
+      has(/\bpotato/) &&
+      said('SAFETY_FOIL_POTATO', 'danger', { hotKelvin: fromFahrenheit(140) }), // cdc-garlic
+    classes.includes('wild-game') && said('SAFETY_WILD_GAME', 'note'),
+    classes.includes('shellfish') && said('SAFETY_SHELLFISH', 'danger'),
     has(/\brice\b/) && hasPart('grain') && said('SAFETY_RICE', 'note'),
     hasPart('flour', 'meal') && said('SAFETY_RAW_FLOUR', 'note'),
   ];

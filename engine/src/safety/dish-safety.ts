@@ -5,17 +5,18 @@ import type { Formula } from '../formula/formula.ts';
 import type { FoodPart } from '../larder/food.ts';
 import type { MenuDish } from '../menu/menu.ts';
 import type { Recipe } from '../menu/recipe.ts';
-import { fromFahrenheit, type Minutes, minutes } from '../quantity/unit.ts';
+import { type Kelvin, kelvin, type Minutes, minutes } from '../quantity/unit.ts';
 import type { DishSafety } from './care.ts';
 import { dishCautions } from './dish-cautions.ts';
+import { foodLimits, outLimitIn } from './food-limits.ts';
 import { FULL_BOIL, needsFullBoil } from './full-boil.ts';
 import { freeFromOf } from './kept-apart.ts';
 import { safeCoreFor } from './safe-core.ts';
 
-/** Stricter of two authorities (foodsafety-chart 140 F, food-code-3-501 135 F). */
-export const HOT_HOLD = fromFahrenheit(140);
-/** Stricter of two authorities (foodsafety-chart 40 F, food-code-3-501 41 F). */
-export const COLD_HOLD = fromFahrenheit(40);
+/** Stricter of two authorities, whatever the event (foodsafety-chart, food-code-3-501). */
+const { hotHold: HOT_HOLD, coldHold: COLD_HOLD } = foodLimits('home');
+
+export { COLD_HOLD, HOT_HOLD };
 
 /**
  * Least core, holds, the time it may stand out, and what must be minded.
@@ -49,7 +50,6 @@ const FILLINGS: readonly FoodPart[] = ['meat', 'poultry', 'cheese', 'bean', 'veg
 const isPlainBread = (recipe: Recipe, formula: Formula): boolean =>
   BREADS.includes(recipe.kind) &&
   !formula.lines.some((line) => FILLINGS.includes(line.ingredient.part));
-const HOT_AIR = fromFahrenheit(90);
 
 /**
  * Two hours out of hot and cold, one hour above 90 F (fsis-two-hours). Plain baked bread is dry
@@ -63,12 +63,12 @@ function outLimitFor(asked: {
 }): Minutes {
   const { dish, recipe, formula, camp } = asked;
   if (isPlainBread(recipe, formula)) return minutes(24 * 60);
-  return minutes(warmestNear(camp, dish.serveAt) > HOT_AIR ? 60 : 120);
+  return outLimitIn(warmestNear(camp, dish.serveAt));
 }
 
 /** Warmest air of the forecast from three hours before serving to two after. */
-function warmestNear(camp: Camp, serveAt: number): number {
+function warmestNear(camp: Camp, serveAt: number): Kelvin {
   const near = camp.weather.filter((hour) => serveAt - 180 <= hour.at && hour.at <= serveAt + 120);
   const asked = near.length > 0 ? near : camp.weather;
-  return Math.max(...asked.map((hour) => hour.air));
+  return kelvin(Math.max(...asked.map((hour) => hour.air)));
 }

@@ -12,6 +12,9 @@ export type { CampSafety, DishSafety, SafeCore } from './care.ts';
 export { type SafetyCode, safetyCodes } from './codes.ts';
 export { COLD_HOLD, dishSafety, HOT_HOLD } from './dish-safety.ts';
 export { type DrinkingDose, drinkingDose } from './drinking-water.ts';
+export { type FoodCheck, type FoodTimes, foodClock } from './food-clock.ts';
+export { type FoodLimits, foodLimits, outLimitIn } from './food-limits.ts';
+export { type Cooled, type CoreRun, cooledIn, coreRun, minutesOut } from './food-run.ts';
 export {
   type CoreReading,
   holdMinutesFor,
@@ -21,6 +24,7 @@ export {
   lethalRate,
   SALMONELLA_PATTY,
 } from './lethality.ts';
+export { heldSeconds } from './low-hold.ts';
 export {
   CLEAN_UP_PPM,
   HAND_WASH,

@@ -2,6 +2,7 @@
 // Figures: data/safety-cores.json.
 
 import table from '../../data/safety-cores.json' with { type: 'json' };
+import type { Allergen } from '../camp/camp.ts';
 import type { Formula, FormulaLine } from '../formula/formula.ts';
 import type { FoodPart } from '../larder/food.ts';
 import type { Recipe } from '../menu/recipe.ts';
@@ -16,6 +17,8 @@ export type FoodClass =
   | 'egg-dish'
   | 'casserole'
   | 'leftover'
+  | 'wild-game'
+  | 'shellfish'
   | 'fish';
 
 /** The row of one class of food. */
@@ -26,7 +29,7 @@ export function safeCoreOf(food: FoodClass): SafeCore {
     core: fromFahrenheit(row.fahrenheit),
     rest: minutes(row.restMinutes),
     food,
-    source: 'foodsafety-chart',
+    source: row.chart === null ? 'food-code-3-401' : 'foodsafety-chart',
   };
 }
 
@@ -67,11 +70,23 @@ function classOfLine(line: FormulaLine): FoodClass | undefined {
   if (STOCK.test(words)) return undefined;
   if (part === 'poultry' || /\b(chicken|turkey|duck|goose|quail)\b/.test(words)) return 'poultry';
   if (part === 'egg') return 'egg-dish';
+  if (SHELLFISH.test(words) || allergens.some((each) => SHELLS.includes(each))) {
+    return part === 'spice' || part === 'liquid' || SAUCE.test(words) ? undefined : 'shellfish';
+  }
+  if (GAME.test(words) && !SAUCE.test(words) && part !== 'spice') return 'wild-game';
   if (allergens.includes('fish') && part === 'meat') return 'fish';
   if (part !== 'meat') return undefined;
   if (/\bham\b/.test(words)) return 'ham';
   return GROUND.test(words) ? 'ground-meat' : 'whole-meat';
 }
 
+const SHELLS: readonly Allergen[] = ['crustacean', 'mollusc'];
+const SHELLFISH =
+  /\b(shrimps?|prawns?|crabs?|crayfish|crawfish|lobsters?|scallops?|clams?|mussels?|oysters?|squid)\b/;
+const SAUCE =
+  /\b(sauce|paste|powder|stock|broth|spice|seasoning|dressing|sage|berr(y|ies)|mushrooms?|crackers?|apples?)\b/;
+/** Hunted, not farmed; pheasant and the like are poultry besides (food-code-3-401: as poultry). */
+const GAME =
+  /\b(venison|deer|elk|moose|caribou|reindeer|antelope|bear|boar|wild pig|hare|rabbit|squirrel|raccoon|grouse|pheasant|partridge|wild (duck|goose|turkey)|game meat|wild game)\b/;
 const STOCK = /\b(stock|broth|bouillon|gravy|gelatine|lard|dripping)\b/;
 const GROUND = /\b(ground|mince|minced|sausages?|burger|patty|patties|meatballs?|tenderi[sz]ed)\b/;

@@ -23,6 +23,37 @@ export const safetySources = {
     where: 'read in Delaware and Washington adoptions',
     note: 'hot 135 F, cold 41 F; the consumer figures are stricter and are used',
   },
+  'food-code-3-501-14': {
+    title: 'FDA Food Code section 3-501.14, cooling in two stages',
+    by: 'US Food and Drug Administration',
+    grade: 'B',
+    where: 'as taught by a restaurant association and University of Maine Extension',
+    note: '135 to 70 F in 2 h, to 41 F by 6 h in all; missed 70 F: reheat to 165 F and start once more',
+  },
+  'food-code-3-403': {
+    title: 'FDA Food Code section 3-403.11, reheating',
+    by: 'US Food and Drug Administration',
+    grade: 'B',
+    note: '165 F for 15 s within 2 h, as credited by others',
+  },
+  'cooking-for-crowds': {
+    title: 'Cooking for Crowds: two-stage cooling for consumers',
+    by: 'extension curriculum, after the FDA code of 2001',
+    grade: 'B',
+    note: '140 to 70 F within 2 h, then to 40 F within 4 more',
+  },
+  'mcminn-appendix-a': {
+    title: 'Validation of the times of appendix A',
+    by: 'McMinn et al., Meat and Muscle Biology, article 9048',
+    grade: 'A',
+    note: 'abstract: 140, 150 and 160 F confirmed, 130 F not',
+  },
+  'public-event-rules': {
+    title: 'Temporary food stands: rules of health districts of four counties and towns',
+    by: 'county and town health offices',
+    grade: 'A',
+    note: 'hot 135 F, cold 41 F, stem thermometer 0 to 220 F, utensils fresh every 4 h, food 6 in off the floor, filing 10 days to 4 weeks before',
+  },
   'food-code-4-501': {
     title: 'FDA Food Code section 4-501.114, chlorine',
     by: 'US Food and Drug Administration',

@@ -1,6 +1,7 @@
 // What comes out when, what is on the table when, and what waits in between.
 
 import type { DishPlan, MealDay } from '../../meal.ts';
+import { type ClockMinutes, clockMinutes } from '../../quantity/unit.ts';
 import type { Serving } from '../../timetable/day-sheet.ts';
 import type { Block } from '../document.ts';
 import type { Say } from '../say.ts';
@@ -63,6 +64,14 @@ function outUntil(plan: MealDay, dish: DishPlan, say: Say): string {
   );
   const from = outs.length === 0 ? serving.ready : Math.min(...outs.map(({ to }) => to));
   return say.clock(from + safety.outLimit);
+}
+
+/** When the first oven of a dish is emptied: from then on it may cool. */
+export function offTheFire(plan: MealDay, dish: DishPlan): ClockMinutes | undefined {
+  const ends = plan.daySheet.spans
+    .filter((span) => span.dish === dish.dish.id && span.state === 'cooking')
+    .map(({ to }) => to);
+  return ends.length === 0 ? undefined : clockMinutes(Math.min(...ends));
 }
 
 /** When the last oven of a dish is emptied; undefined for a dish without fire. */

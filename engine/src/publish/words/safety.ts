@@ -14,6 +14,8 @@ const FOODS: Readonly<Record<string, string>> = {
   'whole-meat': 'meat',
   ham: 'ham',
   'egg-dish': 'egg',
+  'wild-game': 'wild game',
+  shellfish: 'shellfish',
   casserole: 'meat in a pot',
   leftover: 'food cooked before',
   fish: 'fish',
@@ -34,6 +36,17 @@ export const safetyWords: Words = {
   SAFETY_BLEACH_BETWEEN: (values) =>
     `The table prints drops for 6 and 8.25 %; for ${num(values, 'percent')} % those of the weaker ` +
     'row near it are taken.',
+  SAFETY_LOW_HOLD: (values, _about, say) => {
+    const why: Readonly<Record<string, string>> = {
+      food: 'the table is of whole red meat only',
+      people: 'children, old or ill people eat',
+      low: `times under ${say.degrees(333.15)} were not confirmed`,
+    };
+    return (
+      `No holding time for a core of ${say.degrees(num(values, 'coreKelvin'))}: ` +
+      `${why[String(values.because)] ?? 'no table has it'}. Cook to the core on the card.`
+    );
+  },
   SAFETY_FIRE_STAGE_ONE: () =>
     'Stage 1 fire restriction: charcoal only in a ring or grate built in at a developed site, ' +
     'not on the ground, in a pan or on a table. Ask the local office; its order overrides.',
@@ -102,7 +115,8 @@ export const safetyWords: Words = {
   SAFETY_RAW_FLOUR: () => 'Flour is raw: no tasting, and wash hands and table after it.',
   SAFETY_HONEY: () => 'Honey, baked or not, is never for a child under one year.',
   SAFETY_RICE: () => 'Rice: eat it hot, chill within an hour, eat within a day, re-heat once.',
-  SAFETY_GARLIC_OIL: () => 'Garlic in oil: make it fresh, keep it cold, never keep it warm.',
+  SAFETY_GARLIC_OIL: () =>
+    'Garlic in oil: make it fresh, keep it cold, never keep it warm, and throw it away after four days.',
   SAFETY_KEEP_COLD: (values, _about, say) =>
     `Keep it at ${say.degrees(num(values, 'coldKelvin'))} or below until it is served.`,
   SAFETY_EGG_NOT_COOKED: () => 'Egg that is not cooked here: boiled or pasteurised only.',
@@ -116,6 +130,22 @@ export const safetyWords: Words = {
     'No oven of this camp is kept for this dish alone, and seasoned iron can not be washed clean ' +
     'of an allergen: keep one for it.',
   SAFETY_NOT_FREE: (values) => `It holds ${said(values.found)}: say so at the line.`,
+  SAFETY_PUBLIC_NO_HAND_WASH: () =>
+    'A public event needs a hand-wash line and none is listed: a can with a tap that stays open, soap, ' +
+    'paper, a bucket under it, before anyone touches food.',
+  SAFETY_PUBLIC_NO_THERMOMETER: () =>
+    'A public event needs a stem thermometer that reads from ice to the boil, and none is listed.',
+  SAFETY_PUBLIC_EVENT: (values, _about, say) =>
+    'Food for the public: file with the health office 10 days to 4 weeks before, whose rules override. Its ' +
+    `code asks ${say.degrees(num(values, 'codeHotKelvin'))} hot and ${say.degrees(num(values, 'codeColdKelvin'))} cold; ` +
+    `this plan keeps the stricter ${say.degrees(num(values, 'hotKelvin'))} and ` +
+    `${say.degrees(num(values, 'coldKelvin'))}. Fresh spoons every four hours, food off the ground, the log kept.`,
+  SAFETY_WILD_GAME: () => 'Wild game is cooked through like poultry, roasts too.',
+  SAFETY_SHELLFISH: () =>
+    'Shellfish: flesh opaque all through; shells open in the cooking, and what stays shut is thrown away.',
+  SAFETY_FOIL_POTATO: (values, _about, say) =>
+    `Potatoes in foil: above ${say.degrees(num(values, 'hotKelvin'))} until they are eaten, or open the foil ` +
+    'and chill them. Never left standing in it.',
   SAFETY_UNFIT: (values, about, say) =>
     `Not for ${values.who}: ${about.dish === undefined ? 'this dish' : say.dish(about.dish)} ` +
     `(${said(values.because)}).`,
