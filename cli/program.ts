@@ -2,6 +2,7 @@
 
 import { Command } from 'commander';
 import { breadCommands } from './breads.ts';
+import { SHEET_NAMES } from './carried-sheet.ts';
 import { demo } from './commands/demo.ts';
 import { lookOver } from './commands/look-over.ts';
 import { plan } from './commands/plan.ts';
@@ -142,6 +143,7 @@ function planCommand(shell: Shell, end: (code: ExitCode) => void): Command {
       .argument('<camp file>', 'a camp file; - reads it from the input')
       .option('--dish <id>', 'only the card of this dish')
       .option('--hand <id>', "only this person's jobs")
+      .option('--sheet <name>', `only this sheet: ${SHEET_NAMES.join(', ')}`)
       .option('--sheets <folder>', 'write every sheet as a page to print, with an index')
       .option('--now <time>', 'plan from this time on: nothing starts before it')
       .option('--why', 'why each job stands where it stands, how late it may begin, how sure it is')

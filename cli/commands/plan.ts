@@ -17,6 +17,7 @@ import {
 } from '#engine';
 import { type CampRead, fileWords } from '#formats';
 import { campFrom } from '../camp-reading.ts';
+import { carriedSheet } from '../carried-sheet.ts';
 import { type ExitCode, wrongUse } from '../exit.ts';
 import { outcomeOf } from '../outcome.ts';
 import { clockOf, type ReaderOptions, readerOf } from '../reading.ts';
@@ -26,6 +27,7 @@ import type { Shell } from '../shell.ts';
 interface PlanCommandOptions extends ReaderOptions {
   readonly dish?: string;
   readonly hand?: string;
+  readonly sheet?: string;
   readonly sheets?: string;
   readonly now?: string;
   readonly json?: true;
@@ -65,7 +67,8 @@ function printPlan(
     shell.out(`${renderText(document, { width: shell.columns })}\n`);
   if (options.dish !== undefined) print(dishCard(meal, dishIn(meal, options.dish), say));
   if (options.hand !== undefined) print(handSheet(meal, handIn(meal, options.hand), say));
-  if (options.dish !== undefined || options.hand !== undefined) return;
+  if (options.sheet !== undefined) print(carriedSheet(options.sheet, meal, say));
+  if ([options.dish, options.hand, options.sheet].some((each) => each !== undefined)) return;
   print(mealSummary(meal, say));
   for (const notice of read.notices) shell.out(`Note: ${noticeText(notice, say, fileWords)}\n`);
   if (read.notices.length > 0) shell.out('\n');

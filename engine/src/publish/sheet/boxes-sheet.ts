@@ -12,6 +12,7 @@ import type { Block, SheetDocument } from '../document.ts';
 import { noticeBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
 import { freeWord } from './free-from.ts';
+import { ovensInARow } from './job-list.ts';
 import { listed, sentenceCase } from './phrases.ts';
 import { countedWord, GEAR, TOOL } from './tool-words.ts';
 
@@ -59,7 +60,7 @@ const waterWord = ({ camp }: MealPlan, volume: number, say: Say) =>
 function carrierBlocks({ carriers, boxes, left, leftMass }: Packing, say: Say): readonly Block[] {
   if (carriers.length === 0) return [];
   const names = (ids: readonly string[]) =>
-    listed(boxes.filter(({ id }) => ids.includes(id)).map((box) => boxName(box, say)));
+    inRows(boxes.filter(({ id }) => ids.includes(id)).map((box) => boxName(box, say)));
   return [
     { type: 'heading', text: 'Who carries what' },
     {
@@ -78,6 +79,16 @@ function carrierBlocks({ carriers, boxes, left, leftMass }: Packing, say: Say): 
       ],
     },
   ];
+}
+
+/** `Dry box 1 to 5, Kit box 1 and Pot 1 to 14`: names of one stem stand together. */
+function inRows(names: readonly string[]): string {
+  const byStem = new Map<string, string[]>();
+  for (const name of names) {
+    const stem = name.replace(/\d+$/, '');
+    byStem.set(stem, [...(byStem.get(stem) ?? []), name]);
+  }
+  return listed([...byStem.values()].map(ovensInARow));
 }
 
 /** Ovens in one table, every other box on a card of its own. */
