@@ -26,6 +26,13 @@ describe('emberwright fits', () => {
     }
   });
 
+  it('has no column that is empty for every oven', () => {
+    const loaf = command('--what', 'loaf', '--amount', '2.05 kg', '--oven', '12 in', '10 in');
+    expect(loaf.out).toMatch(/^oven +floor +weight *$/m);
+    const cut = command('--what', 'biscuits', '--amount', '1 kg', '--oven', '12 in', '10 in');
+    expect(cut.out).toMatch(/^oven +floor +weight +pieces/m);
+  });
+
   it('says which floor it reckoned with: the usual one, or the one that was measured', () => {
     const measured = command('--what', 'round', '--oven', '12 in', '--floor', '9 1/2 in');
     expect(measured.flat).toMatch(/floor that you measured/);

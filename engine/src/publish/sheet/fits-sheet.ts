@@ -283,13 +283,7 @@ export function spreadSheet({ what, wanted, spread, name }: SpreadAsked, say: Sa
     title: `${say.mass(wanted)} as ${name ?? NAME[what]}`,
     eyebrow: many === 1 ? (spread.parts[0]?.oven.name ?? '') : `${many} ovens`,
     blocks: [
-      {
-        type: 'table',
-        caption: 'Into each oven',
-        head: ['oven', 'floor', 'weight', 'pieces', 'thick'],
-        numeric: [false, true, true, true, true],
-        rows: spread.parts.map((part) => partRow(part, say)),
-      },
+      partsTable(spread, say),
       paragraph(
         spread.left <= 5
           ? 'Nothing is left over.'
@@ -299,12 +293,30 @@ export function spreadSheet({ what, wanted, spread, name }: SpreadAsked, say: Sa
   };
 }
 
-const partRow = ({ oven, mass, pieces, thickness }: BatchPart, say: Say) => [
-  oven.name,
-  say.length(floorOf(oven)),
-  say.mass(mass),
-  pieces === 1 ? '' : say.count(pieces),
-  thickness === undefined ? '' : say.length(thickness),
+/** A column that no oven has anything for is left out. */
+function partsTable({ parts }: SpreadBatch, say: Say): Block {
+  const columns = PART_COLUMNS.filter(({ of }) => parts.some((part) => of(part, say) !== ''));
+  return {
+    type: 'table',
+    caption: 'Into each oven',
+    head: columns.map(({ head }) => head),
+    numeric: columns.map(({ head }) => head !== 'oven'),
+    rows: parts.map((part) => columns.map(({ of }) => of(part, say))),
+  };
+}
+
+const PART_COLUMNS: readonly {
+  readonly head: string;
+  readonly of: (part: BatchPart, say: Say) => string;
+}[] = [
+  { head: 'oven', of: ({ oven }) => oven.name },
+  { head: 'floor', of: ({ oven }, say) => say.length(floorOf(oven)) },
+  { head: 'weight', of: ({ mass }, say) => say.mass(mass) },
+  { head: 'pieces', of: ({ pieces }, say) => (pieces === 1 ? '' : say.count(pieces)) },
+  {
+    head: 'thick',
+    of: ({ thickness }, say) => (thickness === undefined ? '' : say.length(thickness)),
+  },
 ];
 
 function wayWord(way: LeftOver, say: Say): string {
