@@ -60,6 +60,26 @@ describeApp('stores', (app) => {
     expect(await page.locator('.sheet-boxes').textContent()).toMatch(/Too heavy by/);
   });
 
+  it('counts a group that comes late and the part who take a dish, on the sheet of mouths', async () => {
+    const page = await ownCamp();
+    const group = (title: string) =>
+      page.locator('.camp-changes .change-group').filter({
+        has: page.locator(':scope > summary', { hasText: title }),
+      });
+    await group('Mouths').locator('> summary').click();
+    await group('Mouths').getByLabel('Comes late by').first().fill('45 min');
+    await group('Dishes').locator('> summary').click();
+    const slaw = group('Dishes').locator('li', { hasText: 'Vinegar slaw' });
+    await slaw.locator('details.more > summary').click();
+    await slaw.getByLabel('Part of the mouths who take it').fill('50');
+    await settledSheet(page);
+    await openSheet(page, 'Mouths and portions');
+    const told = await page.locator('.sheet-mouths').textContent();
+    expect(told).toMatch(/Of these late/);
+    const row = page.locator('.sheet-mouths tr', { hasText: 'Vinegar slaw' }).first();
+    expect(await row.locator('td').nth(1).textContent()).toBe('12');
+  });
+
   it('keeps every new sheet within a phone', async () => {
     const page = await app.open('/camps', phone);
     await page

@@ -2,7 +2,7 @@
 
 import { useEffect, useId, useState } from 'preact/hooks';
 import type { DraftForm } from '../draft/DraftField.tsx';
-import { More } from '../draft/OptionalField.tsx';
+import { More, OptionalQuantity, saidAt } from '../draft/OptionalField.tsx';
 import { TakeOut } from '../parts/TakeOut.tsx';
 import { ask } from '../planning/planner.ts';
 import type { ReadyRecipe } from '../worker/messages.ts';
@@ -23,7 +23,21 @@ export function DishesGroup({ form }: { readonly form: DraftForm }) {
                 <TakeOut what={dishName(form, dish)} onRemove={() => takeOut(form, index)} />
               )}
             </div>
-            <More of={dishName(form, dish)} said={inOvenSaid(form, ['menu', index])}>
+            <More of={dishName(form, dish)} said={dishSaid(form, index)}>
+              <OptionalQuantity
+                form={form}
+                path={['menu', index, 'share']}
+                label="Part of the mouths who take it"
+                kind="share"
+                hint="empty: all of them"
+              />
+              <OptionalQuantity
+                form={form}
+                path={['menu', index, 'reserve']}
+                label="Held back on top"
+                kind="share"
+                hint="empty: by the number who eat it"
+              />
               <InOvenFields form={form} path={['menu', index]} unsaid="as its recipe says" />
             </More>
           </li>
@@ -33,6 +47,13 @@ export function DishesGroup({ form }: { readonly form: DraftForm }) {
     </ChangeGroup>
   );
 }
+
+const dishSaid = (form: DraftForm, index: number) =>
+  inOvenSaid(form, ['menu', index]) +
+  saidAt(form, [
+    ['menu', index, 'share'],
+    ['menu', index, 'reserve'],
+  ]);
 
 type Dish = ReturnType<typeof itemsAt>[number];
 
