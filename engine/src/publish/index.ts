@@ -27,6 +27,7 @@ export { daySheet } from './sheet/day-sheet.ts';
 export { dishCard } from './sheet/dish-card.ts';
 export { coalsOnShovels, type Door } from './sheet/door.ts';
 export { fireAndCareSheet } from './sheet/fire-and-care.ts';
+export { fireCard } from './sheet/fire-card.ts';
 export { fireChiefSheet } from './sheet/fire-chief.ts';
 export { fitSheet, sizesSheet, spreadSheet } from './sheet/fits-sheet.ts';
 export { fuelWaterIceSheet } from './sheet/fuel-water-ice.ts';

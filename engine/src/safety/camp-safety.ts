@@ -7,6 +7,7 @@ import type { CampSafety } from './care.ts';
 import { foodLimits } from './food-limits.ts';
 import { unfitIn } from './kept-apart.ts';
 import { byDanger } from './order.ts';
+import { roofCautions } from './under-roof.ts';
 import { boilMinutes } from './water.ts';
 import { windCautions } from './wind.ts';
 
@@ -22,6 +23,7 @@ export function campSafety(asked: { readonly camp: Camp; readonly menu: Menu }):
     ...fireCautions(camp),
     ...windCautions(camp.weather),
     ...placeCautions(camp),
+    ...roofCautions(camp, menu),
     ...peopleCautions(camp),
     ...eventCautions(camp),
     ...unfit.map((each) =>

@@ -73,6 +73,11 @@ export const safetyCodes = {
     when: 'always',
     next: 'coals stay in the open air, even those that feel cold',
   },
+  SAFETY_UNDER_ROOF: {
+    kind: 'notice',
+    when: 'the place, the title or a step of a recipe speaks of coals or ovens in a tent, vehicle, cave, room or under a fly',
+    next: 'bake and keep coals in the open air, and leave the oven there until it has no coals',
+  },
   SAFETY_HOT_IRON: {
     kind: 'notice',
     when: 'always',

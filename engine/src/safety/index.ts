@@ -12,6 +12,15 @@ export type { CampSafety, DishSafety, SafeCore } from './care.ts';
 export { type SafetyCode, safetyCodes } from './codes.ts';
 export { COLD_HOLD, dishSafety, HOT_HOLD } from './dish-safety.ts';
 export { type DrinkingDose, drinkingDose } from './drinking-water.ts';
+export {
+  CLEAR_SPACE,
+  FIRE_PAN,
+  FIRE_STAGES,
+  type FireHour,
+  type FireLeave,
+  fireHours,
+  stageOf,
+} from './fire-rules.ts';
 export { type FoodCheck, type FoodTimes, foodClock } from './food-clock.ts';
 export { type FoodLimits, foodLimits, outLimitIn } from './food-limits.ts';
 export { type Cooled, type CoreRun, cooledIn, coreRun, minutesOut } from './food-run.ts';
@@ -25,6 +34,7 @@ export {
   SALMONELLA_PATTY,
 } from './lethality.ts';
 export { heldSeconds } from './low-hold.ts';
+export { type NoFireDish, type NoFireWay, noFireMenu } from './no-fire.ts';
 export {
   CLEAN_UP_PPM,
   HAND_WASH,

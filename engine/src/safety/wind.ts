@@ -6,11 +6,11 @@ import { fromFahrenheit } from '../quantity/unit.ts';
 
 const MILE_PER_HOUR = 0.44704; // exact
 /** red-flag-example: at least 15 mph, humidity at most 25 %, above 75 F. Others use 25 mph, 20 %. */
-const STRONG_WIND = 15 * MILE_PER_HOUR;
-const DRY_AIR = 0.25;
+export const STRONG_WIND = 15 * MILE_PER_HOUR;
+export const DRY_AIR = 0.25;
 const WARM_AIR = fromFahrenheit(75);
 /** From here on a screen and someone who watches: a judgement, no published limit. */
-const FRESH_WIND = 10 * MILE_PER_HOUR;
+export const FRESH_WIND = 10 * MILE_PER_HOUR;
 
 /** The worst of the forecast, said once. */
 export function windCautions(weather: readonly WeatherHour[]): readonly Notice[] {
@@ -26,7 +26,7 @@ export function windCautions(weather: readonly WeatherHour[]): readonly Notice[]
     : [windNotice('SAFETY_WIND_FRESH', 'doubt', windiest)];
 }
 
-const isRedFlag = (hour: WeatherHour) =>
+export const isRedFlag = (hour: WeatherHour) =>
   STRONG_WIND <= hour.wind &&
   hour.humidity !== undefined &&
   hour.humidity <= DRY_AIR &&

@@ -169,6 +169,12 @@ export const safetySources = {
     grade: 'A',
     note: 'local orders override',
   },
+  'river-fire-pan': {
+    title: 'Fire pans: at least 12 by 12 in, lip 3 in, raised, all ash carried out',
+    by: 'Idaho Department of Lands, river rule; a national forest page agrees on the lip',
+    grade: 'A',
+    note: 'asked for on some rivers and forests, not everywhere',
+  },
   'red-flag-example': {
     title: 'Red Flag criteria of one region: 15 mph, 25 % humidity, 75 F',
     by: 'Sunriver, Oregon, after the National Weather Service',

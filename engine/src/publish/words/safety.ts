@@ -70,6 +70,9 @@ export const safetyWords: Words = {
   SAFETY_CARBON_MONOXIDE: () =>
     'Coals never in a tent, vehicle, cave or under a fly, even when they feel cold: the gas ' +
     'kills and has no smell.',
+  SAFETY_UNDER_ROOF: (values, about, say) =>
+    `${about.dish === undefined ? 'This camp' : say.dish(about.dish)} speaks of "${values.roof}": no coals and no oven ` +
+    'with coals on it in there or under it, whatever is open. An oven goes in when its lid and floor are swept clean.',
   SAFETY_HOT_IRON: () =>
     'Gloves and lifter. Lid level and far edge first, then on its stand. Black iron burns too.',
   SAFETY_CLEAR_GROUND: (values, _about, say) =>
