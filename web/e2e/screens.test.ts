@@ -80,6 +80,11 @@ const screens: Readonly<Record<string, Visit>> = {
   meal: demo(''),
   'day sheet': demo('/day'),
   provisions: demo('/provisions'),
+  shopping: demo('/shopping'),
+  labels: demo('/labels'),
+  boxes: demo('/boxes'),
+  'fuel, water and ice': demo('/fuel-water-ice'),
+  'mouths and portions': demo('/mouths'),
   'dish card': async (page, address) => {
     await demo('')(page, address);
     await openSheet(page, 'Mountain rolls');
