@@ -14,6 +14,7 @@ export { type HtmlOptions, printBook, renderHtml, sheetHtml } from './render/htm
 export { SHEET_STYLE } from './render/style.ts';
 export { renderText, type TextOptions } from './render/text.ts';
 export type { Measures, Say, Sentence, Words } from './say.ts';
+export { allergenCards } from './sheet/allergen-cards.ts';
 export { assumedAgePhrase } from './sheet/assumed-age.ts';
 export { bagLabels } from './sheet/bag-labels.ts';
 export { type BenchAsked, benchSheet } from './sheet/bench/bench-sheet.ts';

@@ -35,6 +35,7 @@ export {
 } from './lethality.ts';
 export { heldSeconds } from './low-hold.ts';
 export { type NoFireDish, type NoFireWay, noFireMenu } from './no-fire.ts';
+export { type DishApart, separationPlan } from './separation.ts';
 export {
   CLEAN_UP_PPM,
   HAND_WASH,
