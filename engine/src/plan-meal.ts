@@ -3,14 +3,15 @@
 
 import type { Camp } from './camp/camp.ts';
 import type { MealDay, MealPlan } from './meal.ts';
+import { otherShares } from './menu/index.ts';
 import type { Menu } from './menu/menu.ts';
 import type { TonightAnswers } from './menu/tonight-answers.ts';
 import { isRefusal, type OrRefusal } from './notice/notice.ts';
-import { type DayOptions, planDay, timetableRequestOf } from './plan.ts';
+import { type DayOptions, type Further, planDay, timetableRequestOf } from './plan.ts';
 import { planTonightDay, type TonightDay } from './plan-tonight.ts';
 import { provisionsFor } from './provisions/index.ts';
 import type { ClockMinutes } from './quantity/unit.ts';
-import { adviseDay } from './timetable/index.ts';
+import { adviseDay, dayJudge } from './timetable/index.ts';
 
 export interface PlanOptions extends DayOptions {
   /**
@@ -28,7 +29,9 @@ export interface PlanOptions extends DayOptions {
  * @returns        always a plan; what could not be planned stands in `refusals`, nothing is dropped
  */
 export const planMeal = (camp: Camp, menu: Menu, options: PlanOptions = {}): MealPlan =>
-  finished(planDay(camp, menu, options), options);
+  finished(planDay(camp, menu, { further: FURTHER, ...options }), options);
+
+const FURTHER: Further = { otherShares, judge: dayJudge };
 
 /** Advice is looked for once, for the sharing of ovens that stands. */
 function finished(day: MealDay, { advice, now, onStage }: PlanOptions): MealPlan {
@@ -57,7 +60,7 @@ export function planTonight(
   answers: TonightAnswers,
   options: Omit<PlanOptions, 'now'> = {},
 ): OrRefusal<PlannedTonight> {
-  const found = planTonightDay(answers, options);
+  const found = planTonightDay(answers, { further: FURTHER, ...options });
   if (isRefusal(found)) return found;
   return { ...found, plan: finished(found.plan, { ...options, now: answers.now }) };
 }

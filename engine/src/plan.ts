@@ -30,7 +30,7 @@ import {
   inOvenOf,
   menuTrouble,
   type OvenShares,
-  otherShares,
+  type otherShares,
   portionsFor,
   shareOvens,
 } from './menu/index.ts';
@@ -44,7 +44,7 @@ import { clockMinutes, minutes } from './quantity/unit.ts';
 import type { DishSafety } from './safety/care.ts';
 import { campSafety, dishSafety } from './safety/index.ts';
 import type { DaySheet, DishWork, TimetableRequest } from './timetable/day-sheet.ts';
-import { firstSheet, USUAL_IN_HAND } from './timetable/index.ts';
+import { type DayJudge, firstSheet, USUAL_IN_HAND } from './timetable/index.ts';
 
 export type Stage =
   | 'camp'
@@ -66,8 +66,18 @@ export interface DayOptions {
    * usual split, for a screen that can not wait; such coals say so.
    */
   readonly answer?: 'first' | 'settled';
+  /**
+   * Other sharings of the ovens for a late meal, and what judges its day. Left out by a first screen of
+   * one dish in one oven, which has no other sharing and shows no doubt.
+   */
+  readonly further?: Further;
   /** Told when a stage begins; for progress and for the benchmark. */
   readonly onStage?: (stage: Stage) => void;
+}
+
+export interface Further {
+  readonly otherShares: typeof otherShares;
+  readonly judge: DayJudge;
 }
 
 interface Wish {
@@ -96,7 +106,8 @@ export function planDay(camp: Camp, menu: Menu, options: DayOptions = {}): MealD
   const isFireAllowed = safety.fire !== 'forbidden';
   const answer = options.answer ?? 'settled';
   const likes: LikeLoads = new Map();
-  const wish = { camp, wishes, isFireAllowed, stage, answer, likes };
+  const { further } = options;
+  const wish = { camp, wishes, isFireAllowed, stage, answer, likes, further };
   const day = onTimeIfPossible(wish, shared, options.now);
   return {
     camp,
@@ -128,7 +139,8 @@ function onTimeIfPossible(
 ): SharedDay {
   let best = sharedDay(wish, shared, now);
   if (best.daySheet.status === 'planned') return best;
-  for (const other of otherShares({ dishes: wish.wishes, camp: wish.camp }, shared)) {
+  const others = wish.further?.otherShares({ dishes: wish.wishes, camp: wish.camp }, shared) ?? [];
+  for (const other of others) {
     wish.stage('menu');
     const next = sharedDay(wish, other, now);
     if (troubleOf(next) < troubleOf(best)) best = next;
@@ -156,7 +168,8 @@ function sharedDay(
   const dishes = outcomes.filter((outcome): outcome is DishPlan => !isRefusal(outcome));
   wish.stage('timetable');
   const request = timetableRequestOf({ camp: wish.camp, dishes }, now);
-  const daySheet = firstSheet(request, {});
+  const judge = wish.further?.judge;
+  const daySheet = firstSheet(request, judge === undefined ? {} : { judge });
   return { dishes, daySheet, refusals: [...shared.refusals, ...outcomes.filter(isRefusal)] };
 }
 
@@ -176,6 +189,7 @@ interface DishesWish {
   readonly stage: (stage: Stage) => void;
   readonly answer: 'first' | 'settled';
   readonly likes: LikeLoads;
+  readonly further: Further | undefined;
 }
 
 /** Dishes in the order of serving, so that an oven used again knows what it held before. */

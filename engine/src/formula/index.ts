@@ -20,7 +20,8 @@ export {
   type Difference,
   type Version,
 } from './bench/compare.ts';
-export { lineOf, measureOf, withGrams, writtenGrams } from './bench/line.ts';
+export { lineOf, withGrams } from './bench/line.ts';
+export { measureOf, writtenGrams } from './bench/own-measure.ts';
 export {
   type DishWithoutDough,
   dishWithoutDough,

@@ -1,10 +1,9 @@
-// The sentence for a code. Every stage writes its own in words/; a code without one is our fault,
-// and the reader still gets the code to ask about.
+// The sentence for a code, as this reader's voice has it. Every stage writes its own in words/; a code
+// without one is our fault, and the reader still gets the code to ask about.
 
 import type { Notice, NoticeLevel, Refusal } from '../notice/notice.ts';
 import type { Block } from './document.ts';
 import type { Say, Words } from './say.ts';
-import { allWords } from './words/index.ts';
 
 /** One sentence, the important thing first; `more` are a shell's own words (the camp file's). */
 export const noticeText = (notice: Notice, say: Say, more: Words = {}) =>
@@ -14,7 +13,7 @@ export const noticeText = (notice: Notice, say: Say, more: Words = {}) =>
 export const refusalText = (refusal: Refusal, say: Say) => sentence(refusal, say, {});
 
 function sentence(said: Pick<Notice, 'code' | 'values' | 'about'>, say: Say, more: Words): string {
-  const write = allWords[said.code] ?? more[said.code];
+  const write = say.sentenceFor(said.code) ?? more[said.code];
   return write === undefined
     ? `There is something to know here that has no words yet (${said.code}).`
     : capital(write(said.values, said.about, say));

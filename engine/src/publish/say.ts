@@ -29,6 +29,8 @@ export interface Say {
   dish(id: string): string;
   ovenName(id: string): string;
   hand(id: string): string;
+  /** Undefined for a code that this voice has no words for. */
+  sentenceFor(code: string): Sentence | undefined;
 }
 
 /** One sentence for one code, without line breaks, plain words, the important thing first. */

@@ -2,15 +2,17 @@
 
 import { type Notice, notice } from '../notice/notice.ts';
 import { type Attempt, hopelessIn, type TryWish, tryEasing } from './attempt.ts';
+import type { DayJudge } from './day-judge.ts';
 import type { DaySheet, TimetableRequest } from './day-sheet.ts';
-import { dayDoubt, RUNS } from './doubt/doubt.ts';
+import { RUNS } from './doubt/runs.ts';
 import { planNotices } from './plan-notices.ts';
-import { provenTrouble } from './proof.ts';
 import { unplannedNotice } from './unplanned.ts';
 
 export interface FirstOptions extends TryWish {
   /** Runs of the day with drawn bakes and rises; 0 for none. */
   readonly doubtRuns?: number;
+  /** Left out, nothing is proven and no doubt is drawn: a first screen goes without both. */
+  readonly judge?: DayJudge;
 }
 
 /** The sheet without advice: a late one says that advice was not looked for yet. */
@@ -29,13 +31,13 @@ export function firstSheet(request: TimetableRequest, options: FirstOptions): Da
 
 /** An attempt as the sheet that a cook reads. */
 export function sheetOf(request: TimetableRequest, best: Attempt, options: FirstOptions): DaySheet {
-  const { doubtRuns = RUNS, seed = 1 } = options;
+  const { doubtRuns = RUNS, seed = 1, judge } = options;
   const { day, found, laid, extra, unwashed } = best;
   const isLate = found.status === 'late';
-  const proven = isLate ? provenTrouble(request) : [];
+  const proven = isLate && judge !== undefined ? judge.proven(request) : [];
   const { servings, jobs } = laid;
-  const doubt =
-    doubtRuns > 0 ? dayDoubt(request, day, found.plan, { seed, runs: doubtRuns }) : undefined;
+  const runs = { seed, runs: doubtRuns };
+  const doubt = doubtRuns > 0 ? judge?.doubt(request, day, found.plan, runs) : undefined;
   const isUnsure = doubt !== undefined && doubt.inTime < SURE_ENOUGH;
   return {
     status: proven.length > 0 ? 'impossible' : isLate ? 'late' : 'planned',

@@ -2,6 +2,7 @@
 
 export { checkTimetable } from './check-timetable.ts';
 export { timetableCodes } from './codes.ts';
+export { type DayJudge, dayJudge } from './day-judge.ts';
 export type * from './day-sheet.ts';
 export type * from './doubt/doubt.ts';
 export { firstSheet } from './first-sheet.ts';

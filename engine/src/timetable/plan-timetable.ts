@@ -4,6 +4,7 @@ import { minutes } from '../quantity/unit.ts';
 import { adviceFor, type Outcome, surerDays } from './advise.ts';
 import { hopelessIn, surer, type TryWish, tryEasing } from './attempt.ts';
 import { checkTimetable } from './check-timetable.ts';
+import { dayJudge } from './day-judge.ts';
 import type { DaySheet, TimetableRequest } from './day-sheet.ts';
 import { type FirstOptions, firstSheet, sheetOf } from './first-sheet.ts';
 
@@ -24,7 +25,7 @@ export interface TimetableOptions extends FirstOptions {
  * @source         ours: backward decoder with a soft fallback, checked against exhaustive search
  */
 export function planTimetable(request: TimetableRequest, options: TimetableOptions = {}): DaySheet {
-  const sheet = firstSheet(request, options);
+  const sheet = firstSheet(request, { judge: dayJudge, ...options });
   const isAdvised = options.isAdvised ?? true;
   return isAdvised && sheet.isAdvicePending ? adviseDay(request, sheet) : sheet;
 }
@@ -47,7 +48,7 @@ export function adviseDay(request: TimetableRequest, sheet: DaySheet): DaySheet 
 function soundChance(request: TimetableRequest, inHand: number): number | undefined {
   const found = surer(request, {}, inHand);
   if (found === undefined) return undefined;
-  const sheet = sheetOf(request, found, {});
+  const sheet = sheetOf(request, found, { judge: dayJudge });
   return checkTimetable(request, sheet).length === 0 ? sheet.doubt?.inTime : undefined;
 }
 
@@ -63,7 +64,7 @@ function outcomeWith(request: TimetableRequest, effort: TryWish): Outcome | unde
   const found = tryEasing({ ...request, inHand: minutes(0) }, effort);
   const hopeless = hopelessIn(request, found);
   if (hopeless === undefined) {
-    const sheet = sheetOf(request, found, { doubtRuns: 0 });
+    const sheet = sheetOf(request, found, { doubtRuns: 0, judge: dayJudge });
     const isSound = Number.isFinite(found.worst) && checkTimetable(request, sheet).length === 0;
     return isSound ? { lateBy: found.worst, aside: [] } : undefined;
   }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readyRecipes } from '#engine';
+import { readyRecipes, tonightWords } from '#engine';
 import { readCampFile } from '#formats';
 import { answerTo } from './answer.ts';
 import type { Answers, TonightFood, TonightWish, Voice } from './messages.ts';
@@ -29,10 +29,20 @@ describe('the front door', () => {
         const wish = wishFor({ readyRecipe: id }, { fuel, pieceGrams: 22 });
         const { card, canGrow } = await tonight(wish);
         expect(JSON.stringify(card)).not.toMatch(/NaN|undefined|Infinity|no words yet/);
+        const codes = card.blocks.flatMap((block) => ('code' in block ? [block.code] : []));
+        expect(codes.filter((code) => code && tonightWords[code] === undefined)).toEqual([]);
         expect(canGrow).toBe(true);
         expect(readCampFile((await grown(wish))?.file).ok).toBe(true);
       }
     }
+  });
+
+  it('fetches the other sentences where a card comes to say something unusual', async () => {
+    const { card } = await tonight(
+      wishFor({ readyRecipe: 'round-loaf' }, { height: { metres: 9500 } }),
+    );
+    expect(tonightWords.CAMP_ELEVATION_OUTSIDE_RANGE).toBeUndefined();
+    expect(JSON.stringify(card)).toContain('No camp lies at 9,500\u00a0m');
   });
 
   it('has a card for a dough of one’s own, by kind, thickness and amount', async () => {

@@ -21,8 +21,9 @@ import {
   refusalText,
   type Say,
   type SheetDocument,
-  sayFor,
   type TonightAnswers,
+  tonightWords,
+  voiceFor,
   windFromSign,
   writtenPortions,
 } from '#engine';
@@ -36,17 +37,38 @@ import type {
 } from './messages.ts';
 
 /** The card of the wish, or a card that says why it is refused; `own` is a recipe of the cook's. */
-export function tonightAnswer(wish: TonightWish, voice: Voice, own?: Recipe): TonightAnswer {
+export function tonightAnswer(
+  wish: TonightWish,
+  voice: Voice,
+  own?: Recipe,
+): Promise<TonightAnswer> {
   const planned = plannedTonight(wish, own);
-  if (isRefusal(planned)) return { card: refusedCard(planned, voice), canGrow: false };
-  const { plan } = planned;
-  const say = sayFor({ ...voice, plan });
-  const amount = amountOf(plan, say);
-  return {
-    card: dishCard(plan, plan.menu.dishes[0]!.id, say),
-    canGrow: true,
-    ...(amount === undefined ? {} : { amount }),
-  };
+  return inWordsEnough((sentenceFor) => {
+    if (isRefusal(planned)) {
+      const say = voiceFor({ ...voice, plan: NOBODY, sentenceFor });
+      return { card: refusedCard(planned, say), canGrow: false };
+    }
+    const { plan } = planned;
+    const say = voiceFor({ ...voice, plan, sentenceFor });
+    const amount = amountOf(plan, say);
+    return {
+      card: dishCard(plan, plan.menu.dishes[0]!.id, say),
+      canGrow: true,
+      ...(amount === undefined ? {} : { amount }),
+    };
+  });
+}
+
+/** Drawn with the usual sentences; once more with all of them if it came to say something unusual. */
+async function inWordsEnough<Drawn>(draw: (sentenceFor: Say['sentenceFor']) => Drawn) {
+  let isShort = false;
+  const drawn = draw((code) => {
+    isShort ||= tonightWords[code] === undefined;
+    return tonightWords[code];
+  });
+  if (!isShort) return drawn;
+  const { allWords } = await import('./all-words.ts');
+  return draw((code) => allWords[code]);
 }
 
 function amountOf({ dishes }: MealDay, say: Say): TonightAmount | undefined {
@@ -169,8 +191,9 @@ function fuelFrom({ fuel, pieceGrams }: Pick<TonightWish, 'fuel' | 'pieceGrams'>
 /** From lighting a feeder fire to its first shovel of coals; common practice, no source. */
 const FEEDER_LEAD = minutes(60);
 
-function refusedCard(refused: Refusal, voice: Voice): SheetDocument {
-  const say = sayFor({ ...voice, plan: { camp: { ovens: [], hands: [] }, menu: { dishes: [] } } });
+const NOBODY = { camp: { ovens: [], hands: [] }, menu: { dishes: [] } };
+
+function refusedCard(refused: Refusal, say: Say): SheetDocument {
   return {
     kind: 'dish-card',
     title: 'This can’t be done as it stands',

@@ -13,7 +13,8 @@ import { balanceOf, remediesFor, remedyFor } from './balance.ts';
 import { characterOf, type DoughCharacter } from './character.ts';
 import { compareVersions } from './compare.ts';
 import { doubtOf } from './doubt.ts';
-import { lineOf, measureOf, withGrams } from './line.ts';
+import { lineOf, withGrams } from './line.ts';
+import { measureOf } from './own-measure.ts';
 
 const linesOf = (amounts: Readonly<Record<string, number>>) =>
   Object.entries(amounts).map(([key, mass]) => lineOf(key, mass));

@@ -4,7 +4,6 @@ import type { NoticeValues } from '../../notice/notice.ts';
 import type { Words } from '../say.ts';
 import { sentenceCase } from '../sheet/phrases.ts';
 import { decimal } from '../speak-number.ts';
-import { formulaBenchWords } from './formula-bench.ts';
 
 /** Soda and cream of tartar for the powder; a small scale shows a tenth. */
 const instead = (values: NoticeValues) =>
@@ -13,7 +12,6 @@ const instead = (values: NoticeValues) =>
 const num = (values: NoticeValues, key: string) => Number(values[key]);
 
 export const formulaWords: Words = {
-  ...formulaBenchWords,
   FORMULA_HEIGHT_CUT: (values, _about, say) =>
     `At ${say.height(num(values, 'elevationMetres'))} the same gas takes more room, so ` +
     `${say.percent(num(values, 'cutRatio'))} of it is left out; the old amount stands beside the new.`,

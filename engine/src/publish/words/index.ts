@@ -1,24 +1,24 @@
-// All sentences, stage by stage in the order of the job. A code belongs to one stage only.
+// All sentences, stage by stage the usual ones of a bread first. A code belongs to one stage only.
 
 import type { Words } from '../say.ts';
-import { bakeWords } from './bake.ts';
 import { campWords } from './camp.ts';
-import { coalsWords } from './coals.ts';
-import { formulaWords } from './formula.ts';
+import { coalsDoorsWords } from './coals-doors.ts';
+import { formulaBenchWords } from './formula-bench.ts';
 import { larderWords } from './larder.ts';
-import { menuWords } from './menu.ts';
+import { menuMouthsWords } from './menu-mouths.ts';
+import { menuTextWords } from './menu-text.ts';
 import { provisionsWords } from './provisions.ts';
-import { safetyWords } from './safety.ts';
-import { timetableWords } from './timetable.ts';
+import { timetableProofWords } from './timetable-proof.ts';
+import { tonightWords } from './tonight.ts';
 
 export const allWords: Words = {
+  ...tonightWords,
   ...campWords,
   ...larderWords,
-  ...menuWords,
-  ...formulaWords,
-  ...coalsWords,
-  ...bakeWords,
-  ...safetyWords,
-  ...timetableWords,
+  ...menuMouthsWords,
+  ...menuTextWords,
+  ...formulaBenchWords,
+  ...coalsDoorsWords,
+  ...timetableProofWords,
   ...provisionsWords,
 };

@@ -27,18 +27,6 @@ function thickest(values: NoticeValues, say: Say): string {
   return isAlike ? `a little less than ${most}` : most;
 }
 
-/** "17 coals above and 8 below", as far as it was written. */
-export function writerCoals(values: NoticeValues): string {
-  const sides = [
-    ...(has(values, 'above') ? [`${num(values, 'above')} above`] : []),
-    ...(has(values, 'below') ? [`${num(values, 'below')} below`] : []),
-  ];
-  if (0 < sides.length) return sides.join(' and ').replace(/^(\d+)/, '$1 coals');
-  return has(values, 'pieces')
-    ? `${num(values, 'pieces')} coals`
-    : `${Math.round(100 * num(values, 'aboveRatio'))} % of the coals on the lid`;
-}
-
 export const menuWords: Words = {
   MENU_RECIPE_MISSING: (_values, about, say) =>
     `${say.dish(about.dish ?? '')} has no recipe: "${about.recipe}" is not in this camp.`,
@@ -116,9 +104,6 @@ export const menuWords: Words = {
     `${say.ovenName(about.oven ?? '')} stays as you pinned it, but ` +
     `${say.dish(about.dish ?? '')} fills it to ${say.percent(num(values, 'fillRatio'))} of what is ` +
     'good: make less, or use a larger one.',
-  MENU_PINNED_OVEN_NOT_KEPT_FREE: (values, about, say) =>
-    `${say.ovenName(about.oven ?? '')} is kept free of ${values.allergen}, and ` +
-    `${say.dish(about.dish ?? '')} has it in: it can't be the safe oven after that.`,
   MENU_POT_FULL: (values, about, say) =>
     `${say.ovenName(about.oven ?? '')} is full to ${say.percent(0.75 * num(values, 'fillRatio'))} of ` +
     'what it holds; three quarters is the usual limit. Let it simmer gently.',
@@ -138,40 +123,6 @@ export const menuWords: Words = {
     `${say.dish(about.dish ?? '')} and ${say.dish(String(values.otherDish))} both want ` +
     `${say.ovenName(about.oven ?? '')}, ${say.minutes(num(values, 'overlapMinutes'))} at once: one ` +
     'more oven would free it.',
-  MENU_NOT_KEPT_FREE: (_values, about, say) =>
-    `No oven here is kept free for ${say.dish(about.dish ?? '')}: scrub and burn out ` +
-    `${say.ovenName(about.oven ?? '')}, line it, and use it for nothing else before.`,
-  MENU_RESERVE: (values, about, say) =>
-    `${people(num(values, 'portions'))} of ${say.dish(about.dish ?? '')} are added and held back for ` +
-    'latecomers (common practice).',
-  MENU_LATECOMERS: (values, about, say) =>
-    `Keep ${people(num(values, 'portions'))} of ${say.dish(about.dish ?? '')} apart, covered: ` +
-    `${say.count(num(values, 'mouths'))} come ${say.minutes(num(values, 'lateMinutes'))} late.`,
-  MENU_LATE_LONGER: (values, about, say) =>
-    `${say.count(num(values, 'mouths'))} come ${say.minutes(num(values, 'lateMinutes'))} late and ` +
-    `${say.dish(about.dish ?? '')} waits well for ${say.minutes(num(values, 'waitsMinutes'))}: make ` +
-    `their ${people(num(values, 'portions'))} later, or keep them and say that they are not fresh.`,
-  MENU_FOOD_SHORT: (values, about, say) =>
-    `${say.dish(about.dish ?? '')} is ${people(num(values, 'portions'))}, ` +
-    `${say.count(num(values, 'eaters'))} eat it` +
-    `${values.eaters === values.wantedPortions ? '' : ` and want ${people(Math.ceil(num(values, 'wantedPortions')))}`}` +
-    ': raise the portions, or leave them out and they follow the mouths.',
-  MENU_CANNOT_EAT: (values, about, say) =>
-    `${values.who} can't eat ${say.dish(about.dish ?? '')} (${values.because})` +
-    (values.portions === 'kept' ? '; the portions stay as you gave them.' : ' and is not counted.'),
-  MENU_NOTHING_TO_EAT: (values, _about, say) =>
-    `${values.who} can eat nothing that is served at ` +
-    `${say.clock(num(values, 'serveAtClockMinutes'))}.`,
-  MENU_CHECK_LABEL: (values, about, say) =>
-    `Read the label of ${about.ingredient} for ${say.dish(about.dish ?? '')}: it may hold ` +
-    `${values.allergen}, which ${values.who} must not have.`,
-  MENU_TITLE_CONTRADICTED: (values, about) =>
-    `"${values.title}" is called free of ${values.allergen}, and it is NOT: ` +
-    `${about.ingredient ?? 'the recipe itself'} holds it. Serve it to nobody who must not have it.`,
-  MENU_TITLE_NOT_CHECKED: (values) =>
-    `"${values.title}" is called free of ${values.allergen}: NOT CHECKED. ` +
-    (values.labels === '' ? '' : `Read the label of ${values.labels}. `) +
-    'Nothing keeps oven, hands and tools apart for it, until the dish is marked to be kept free.',
   MENU_DIVISION_LEFT_OVER: (values, about, say) =>
     `The pieces of ${say.dish(about.dish ?? '')} come to ${say.mass(num(values, 'piecesGrams'))}, the ` +
     `dough to ${say.mass(num(values, 'doughGrams'))}: the pieces are weighed so that all is used.`,
@@ -184,80 +135,4 @@ export const menuWords: Words = {
         `${say.length(0.2032)} to ${say.length(0.4064)}.`
       : `Say how wide the oven is: ${say.length(0.2032)} to ${say.length(0.4064)}.`,
   MENU_READY_RECIPE_UNKNOWN: (values) => `There is no ready recipe called "${values.wanted}".`,
-  MENU_TEXT_EMPTY: () => 'There is nothing to read: paste a recipe.',
-  MENU_TEXT_TOO_LONG: (values) =>
-    `That is ${Math.round(num(values, 'letters') / 1000)} thousand letters, and a recipe has at most ` +
-    `${Math.round(num(values, 'most') / 1000)} thousand: paste one recipe at a time.`,
-  MENU_TEXT_NO_INGREDIENTS: () =>
-    'No ingredient was found: write each on a line of its own, its amount first.',
-  MENU_TEXT_KIND: (values) => `Taken as ${kindName(values.kind)}: ${reasonFor(values)}.`,
-  MENU_TEXT_UNREAD: (values) =>
-    num(values, 'pieces') === 1
-      ? 'One part was not understood; it is kept as it stands.'
-      : `${num(values, 'pieces')} parts were not understood; they are kept as they stand.`,
-  MENU_TEXT_PORTIONS: (values) =>
-    `How much it makes is not said: by its weight about ${people(num(values, 'portions'))}.`,
-  MENU_TEXT_HEAT: (values, _about, say) =>
-    `No heat is named: ${say.oven(num(values, 'ovenKelvin'))} is usual for its kind.`,
-  MENU_TEXT_HEAT_READ: (values, _about, say) =>
-    `The heat is read as ${say.oven(num(values, 'ovenKelvin'))}.`,
-  MENU_TEXT_COALS: (values) =>
-    `The writer lays ${writerCoals(values)}. It stands beside our count, which is reckoned for ` +
-    'your oven, air and wind.',
-  MENU_TEXT_STEPS: (values) => putIn(String(values.steps).split(', ')),
-  MENU_TEXT_LIQUID: (values, about, say) =>
-    `How much ${about.ingredient} is not said: ${say.mass(num(values, 'massGrams'))} makes a usual ` +
-    'dough. Hold some back.',
-  MENU_TEXT_TWO: () =>
-    'Two breads seem to stand in this text, and they were read as one: paste one at a time.',
-  MENU_TEXT_ZERO: (values, about) =>
-    `"${values.written}" puts nothing in: write how much ${about.ingredient}, or leave the line out.` +
-    (values.part === 'flour' || values.part === 'meal'
-      ? ' Without flour there is no dough: a soft one has about three cups of flour to one of liquid.'
-      : ''),
-  MENU_TEXT_PINCH: (values, about, say) =>
-    `How much ${about.ingredient} is not said: ${smallMass(num(values, 'massGrams'), say)} is assumed.`,
 };
-
-/** A pinch is grams to every reader. */
-const smallMass = (mass: number, say: Say) =>
-  mass < 28.35 ? `${Math.round(10 * mass) / 10}\u00a0g` : say.mass(mass);
-
-const PUT_IN: Readonly<Record<string, string>> = {
-  mix: 'mixing',
-  rise: 'a first rise',
-  shape: 'shaping',
-  'second-rise': 'a second rise once it is shaped',
-  load: 'into the oven',
-  cook: 'cooking',
-  'take-out': 'out of the oven',
-};
-
-function putIn(steps: readonly string[]): string {
-  const named = steps.map((step) => PUT_IN[step] ?? step).join(', ');
-  const rise = steps.includes('second-rise')
-    ? ' Without a second rise a loaf is dense: write "bake at once" where that is meant.'
-    : '';
-  return `Put in, since the text does not tell it: ${named}.${rise}`;
-}
-
-/** "yeast-bread" as a cook says it. */
-const kindName = (kind: number | string | undefined) => String(kind).replace('-', ' ');
-
-const REASONS: Readonly<Record<string, string>> = {
-  yeast: 'yeast and flour are in it',
-  'cut-rounds': 'a leavened dough is cut into rounds',
-  cornmeal: 'a good part of its flour is cornmeal',
-  'fruit-under-dough': 'there is more fruit than flour',
-  'leavened-flour': 'flour is raised with powder or soda',
-  flour: 'flour is most of it',
-  beans: 'beans are a good part of it',
-  'meat-and-liquid': 'meat cooks in liquid or with vegetables',
-  'meat-alone': 'it is mostly meat',
-  fruit: 'it is mostly fruit',
-  vegetables: 'it is mostly vegetables',
-  'nothing-known': 'nothing in it tells, so choose',
-};
-
-const reasonFor = (values: NoticeValues) =>
-  values.because === 'title' ? `its title says "${values.word}"` : REASONS[String(values.because)];

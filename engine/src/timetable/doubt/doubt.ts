@@ -66,8 +66,6 @@ export interface DoubtWish {
   readonly known?: ReadonlySet<number>;
 }
 
-/** @tuned so that the share in time of the demo camps moves by about four in a hundred */
-export const RUNS = 120;
 /** Nobody calls that late [min]; a judgement. */
 const GRACE = 5;
 /** Begun so much sooner: an oven or a fire; a dough, whose band is wider [min]. */

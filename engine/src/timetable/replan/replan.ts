@@ -8,7 +8,7 @@ import { minutes } from '../../quantity/unit.ts';
 import type { Plan } from '../../solver/problem.ts';
 import { searchPlan } from '../../solver/search.ts';
 import type { DaySheet, TimetableRequest } from '../day-sheet.ts';
-import { RUNS } from '../doubt/doubt.ts';
+import { RUNS } from '../doubt/runs.ts';
 import { type DayWish, type DayWork, dayWork } from '../work.ts';
 import { type Changed, changedRequest, unpinned, withoutLost } from './changed-request.ts';
 import { cutsIn, type Walking, walkingIn } from './half-walked.ts';

@@ -1,6 +1,6 @@
 // A dish without flour on the bench: said plainly, then weights, and a portion's water, fat, salt.
 
-import { measureOf } from '../../../formula/bench/line.ts';
+import { measureOf } from '../../../formula/bench/own-measure.ts';
 import type { DishWithoutDough, PortionFigures } from '../../../formula/bench/portion.ts';
 import type { WeighedIngredient } from '../../../formula/dough.ts';
 import type { Block, FactRow, SheetDocument } from '../../document.ts';

@@ -7,7 +7,7 @@ import {
   type Version,
 } from '../../../formula/bench/compare.ts';
 import { doubtOf } from '../../../formula/bench/doubt.ts';
-import { measureOf, writtenGrams } from '../../../formula/bench/line.ts';
+import { measureOf, writtenGrams } from '../../../formula/bench/own-measure.ts';
 import { shareOf, type WeighedIngredient } from '../../../formula/dough.ts';
 import { nearestFoods } from '../../../larder/index.ts';
 import { foodOf } from '../../../menu/index.ts';
