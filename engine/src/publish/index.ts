@@ -34,6 +34,7 @@ export { fitSheet, sizesSheet, spreadSheet } from './sheet/fits-sheet.ts';
 export { fuelWaterIceSheet } from './sheet/fuel-water-ice.ts';
 export { handColumns } from './sheet/hand-columns.ts';
 export { handSheet } from './sheet/hand-sheet.ts';
+export { ironAndAshSheet } from './sheet/iron-and-ash.ts';
 export { labelGrid } from './sheet/label-grid.ts';
 export { layoutSheet } from './sheet/layout-judged.ts';
 export { mealSummary } from './sheet/meal-summary.ts';

@@ -10,6 +10,14 @@ export {
 export { campSafety } from './camp-safety.ts';
 export type { CampSafety, DishSafety, SafeCore } from './care.ts';
 export { type SafetyCode, safetyCodes } from './codes.ts';
+export {
+  ASH_BAG_HOURS,
+  ASH_CAN_METRES,
+  ASH_LIVE_DAYS,
+  coolMinutes,
+  hotWaterLimit,
+  TOUCH_LIMIT,
+} from './cool-down.ts';
 export { COLD_HOLD, dishSafety, HOT_HOLD } from './dish-safety.ts';
 export { type DrinkingDose, drinkingDose } from './drinking-water.ts';
 export {

@@ -163,6 +163,21 @@ export const safetySources = {
     grade: 'A',
     note: 'days of live ash from dealers’ notes',
   },
+  'hearth-ash': {
+    title: 'Ash: burnt out in 48 h, rarely lit again until 72',
+    by: 'a hearth and barbecue association, quoted by dealers',
+    grade: 'B',
+  },
+  'nfpa-ash': {
+    title: 'Ash can with a tight lid, 10 ft from anything that burns',
+    by: 'National Fire Protection Association, from memory',
+    grade: 'D',
+  },
+  'iso-13732-1': {
+    title: 'Hot surfaces: burn thresholds, 48 C for ten minutes of touch',
+    by: 'International Organization for Standardization, from memory',
+    grade: 'D',
+  },
   'fire-stages': {
     title: 'Fire restriction stages: order of 2021 and stage sheets under 36 CFR 261.52',
     by: 'Bureau of Land Management, USDA Forest Service',

@@ -9,7 +9,7 @@ import type { Block, Part, SheetDocument } from '../document.ts';
 import type { Say } from '../say.ts';
 import { paragraph } from './door.ts';
 import { allergenWord, freeWord } from './free-from.ts';
-import { listed, sentenceCase } from './phrases.ts';
+import { sentenceCase } from './phrases.ts';
 import { unfitBlocks } from './unfit.ts';
 
 export function allergenCards(plan: MealPlan, say: Say): SheetDocument {
