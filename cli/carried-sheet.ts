@@ -1,16 +1,21 @@
-// One sheet of what is bought, weighed out, packed and burnt, by the name that the command line has
-// for it.
+// One sheet of what is bought, weighed out, packed and burnt, or of what keeps people safe, by the name
+// that the command line has for it.
 
 import {
+  allergenCards,
   bagLabels,
   boxesSheet,
+  fireCard,
   fuelWaterIceSheet,
+  ironAndAshSheet,
   type MealPlan,
   mouthsSheet,
   provisionsSheet,
   type Say,
   type SheetDocument,
+  safetyLogSheet,
   shoppingSheet,
+  waterAndWashSheet,
 } from '#engine';
 import { wrongUse } from './exit.ts';
 
@@ -21,6 +26,11 @@ const SHEETS: Readonly<Record<string, (plan: MealPlan, say: Say) => SheetDocumen
   bags: bagLabels,
   boxes: boxesSheet,
   'fuel-water-ice': fuelWaterIceSheet,
+  'fire-card': fireCard,
+  'safety-log': safetyLogSheet,
+  'allergen-cards': allergenCards,
+  'water-and-wash': waterAndWashSheet,
+  'iron-and-ash': ironAndAshSheet,
 };
 
 export const SHEET_NAMES = Object.keys(SHEETS);

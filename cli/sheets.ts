@@ -3,15 +3,18 @@
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import {
+  allergenCards,
   bagLabels,
   boxesSheet,
   daySheet,
   dishCard,
   fireAndCareSheet,
+  fireCard,
   fireChiefSheet,
   fuelWaterIceSheet,
   handColumns,
   handSheet,
+  ironAndAshSheet,
   labelGrid,
   type MealPlan,
   mealSummary,
@@ -22,9 +25,11 @@ import {
   renderHtml,
   type Say,
   type SheetDocument,
+  safetyLogSheet,
   sheetHtml,
   shoppingSheet,
   wallList,
+  waterAndWashSheet,
 } from '#engine';
 import type { Shell } from './shell.ts';
 
@@ -72,6 +77,11 @@ function allSheets(plan: MealPlan, say: Say): readonly NamedSheet[] {
     { file: 'pocket-cards.html', document: pocketCards(plan, say) },
     { file: 'fire-chief.html', document: fireChiefSheet(plan, say) },
     { file: 'fire-and-care.html', document: fireAndCareSheet(plan, say) },
+    { file: 'fire-card.html', document: fireCard(plan, say) },
+    { file: 'safety-log.html', document: safetyLogSheet(plan, say) },
+    { file: 'allergen-cards.html', document: allergenCards(plan, say) },
+    { file: 'water-and-wash.html', document: waterAndWashSheet(plan, say) },
+    { file: 'iron-and-ash.html', document: ironAndAshSheet(plan, say) },
     { file: 'provisions.html', document: provisionsSheet(plan, say) },
     { file: 'mouths.html', document: mouthsSheet(plan, say) },
     { file: 'shopping.html', document: shoppingSheet(plan, say) },

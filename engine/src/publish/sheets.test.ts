@@ -16,22 +16,27 @@ import { gathered } from './render/gather.ts';
 import { printBook, renderHtml } from './render/html.ts';
 import { renderText } from './render/text.ts';
 import type { Say } from './say.ts';
+import { allergenCards } from './sheet/allergen-cards.ts';
 import { bagLabels } from './sheet/bag-labels.ts';
 import { boxesSheet } from './sheet/boxes-sheet.ts';
 import { daySheet } from './sheet/day-sheet.ts';
 import { dishCard } from './sheet/dish-card.ts';
 import { fireAndCareSheet } from './sheet/fire-and-care.ts';
+import { fireCard } from './sheet/fire-card.ts';
 import { fireChiefSheet } from './sheet/fire-chief.ts';
 import { fuelWaterIceSheet } from './sheet/fuel-water-ice.ts';
 import { handColumns } from './sheet/hand-columns.ts';
 import { handSheet } from './sheet/hand-sheet.ts';
+import { ironAndAshSheet } from './sheet/iron-and-ash.ts';
 import { labelGrid } from './sheet/label-grid.ts';
 import { mealSummary } from './sheet/meal-summary.ts';
 import { mouthsSheet } from './sheet/mouths-sheet.ts';
 import { pocketCards } from './sheet/pocket-cards.ts';
 import { provisionsSheet } from './sheet/provisions-sheet.ts';
+import { safetyLogSheet } from './sheet/safety-log.ts';
 import { shoppingSheet } from './sheet/shopping-sheet.ts';
 import { wallList } from './sheet/wall-list.ts';
+import { waterAndWashSheet } from './sheet/water-and-wash.ts';
 import { sayFor } from './speak.ts';
 
 /** A busy camp of six dishes, four ovens and three pairs of hands, so that a day needs strips. */
@@ -119,6 +124,11 @@ function sheetsOf(plan: MealPlan, say: Say): readonly SheetDocument[] {
     labelGrid(plan, say),
     boxesSheet(plan, say),
     fuelWaterIceSheet(plan, say),
+    fireCard(plan, say),
+    safetyLogSheet(plan, say),
+    allergenCards(plan, say),
+    waterAndWashSheet(plan, say),
+    ironAndAshSheet(plan, say),
   ];
 }
 

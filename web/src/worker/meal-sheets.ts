@@ -4,14 +4,17 @@
 import {
   type Assumption,
   advisedPlan,
+  allergenCards,
   bagLabels,
   boxesSheet,
   type Camp,
   daySheet,
   dishCard,
+  fireCard,
   fireChiefSheet,
   fuelWaterIceSheet,
   handColumns,
+  ironAndAshSheet,
   labelGrid,
   type MealPlan,
   type Menu,
@@ -22,9 +25,11 @@ import {
   pocketCards,
   provisionsSheet,
   type Say,
+  safetyLogSheet,
   sayFor,
   shoppingSheet,
   wallList,
+  waterAndWashSheet,
 } from '#engine';
 import type { MealSheets, PinWord, Voice } from './messages.ts';
 
@@ -66,6 +71,11 @@ const carriedOf = (plan: MealPlan, say: Say): MealSheets['carried'] => [
   { path: 'labels', sheet: labelGrid(plan, say) },
   { path: 'boxes', sheet: boxesSheet(plan, say) },
   { path: 'fuel-water-ice', sheet: fuelWaterIceSheet(plan, say) },
+  { path: 'fire-card', sheet: fireCard(plan, say) },
+  { path: 'safety-log', sheet: safetyLogSheet(plan, say) },
+  { path: 'allergen-cards', sheet: allergenCards(plan, say) },
+  { path: 'water-and-wash', sheet: waterAndWashSheet(plan, say) },
+  { path: 'iron-and-ash', sheet: ironAndAshSheet(plan, say) },
 ];
 
 function boardsOf(plan: MealPlan, say: Say): MealSheets['boards'] {

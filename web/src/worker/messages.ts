@@ -116,7 +116,7 @@ export interface MealSheets {
   /** For the board and the pocket: the same day as each who works in it looks at it. */
   readonly boards: readonly { readonly path: string; readonly sheet: SheetDocument }[];
   readonly provisions: SheetDocument;
-  /** For shop, kitchen table and loading: who eats, what is bought, weighed out, packed and burnt. */
+  /** For shop, kitchen table and loading, then what keeps people safe: fire, log, allergens, wash, ash. */
   readonly carried: readonly { readonly path: string; readonly sheet: SheetDocument }[];
 }
 

@@ -100,6 +100,10 @@ summary::-webkit-details-marker { display: none; }
 .label-grid-letter .card { max-width: 4in; }
 .label-grid-a4 .card { max-width: 99mm; }
 .pocket-cards .card p { margin: 1.5mm 0 0; font-weight: 600; }
+/* Room for a pencil: rows of the log are as high as a line of handwriting. */
+.safety-log td { padding-top: 2.2mm; padding-bottom: 2.2mm; }
+.safety-log td:nth-child(n + 5) { white-space: nowrap; }
+.allergen-cards > .card { font-size: 13pt; }
 @media screen and (max-width: 640px) {
   .fire-chief table, .hand-columns table { display: block; overflow-x: auto; }
   :is(.fire-chief, .hand-columns) td { min-width: 30mm; }
@@ -230,6 +234,11 @@ summary::-webkit-details-marker { display: none; }
   .boxes { columns: 2; column-gap: 6mm; }
   .boxes > :is(header, .lead, .notice, h2, table) { column-span: all; }
   .boxes .card .facts, .fuel-water-ice .card .facts { margin-bottom: 0; }
+  .safety-log :is(th, td) { padding-top: 1.7mm; padding-bottom: 1.7mm; }
+  .allergen-cards { display: grid; grid-template-columns: 1fr 1fr; align-content: start; }
+  .allergen-cards > :not(.card) { grid-column: 1 / -1; }
+  .allergen-cards > .card { margin: 0; min-height: 62mm; padding: 6mm; border: 0.3mm dashed var(--ink); font-size: 12.5pt; }
+  .allergen-cards > .card h2 { font-size: 17pt; }
   @page labels-letter { size: 8.5in 11in; margin: 0.49in 0.155in 0.3in; }
   @page labels-a4 { size: A4; margin: 13mm 4.6mm 9mm; }
   .sheet.label-grid-letter { page: labels-letter; display: grid; grid-template-columns: 4in 4in;

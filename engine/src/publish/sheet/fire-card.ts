@@ -48,9 +48,8 @@ const LEAVE_TODAY: Readonly<Record<MealPlan['camp']['restriction'], string>> = {
   none: 'No restriction, says the camp. Ask again on the day; a local order overrides.',
   'coals-allowed-here':
     'Coals are allowed at this place, says the camp. Carry the paper that says so.',
-  'stage-1':
-    'Stage 1: charcoal only in a ring or grate built in by the agency at a developed site.',
-  'stage-2': 'Stage 2: no charcoal and no wood. The menu without fire is below.',
+  'stage-1': 'Stage 1: coals only in a ring or grate built in by the agency at a developed site.',
+  'stage-2': 'Stage 2: no coals and no wood fire, of any kind. The menu without fire is below.',
 };
 
 const LINE = '______________________';
@@ -85,11 +84,10 @@ function stageBlocks({ camp }: MealPlan, say: Say): readonly Block[] {
     {
       type: 'table',
       caption: 'As most offices have it. The local order overrides this card, always.',
-      head: ['stage', 'charcoal', 'wood', 'stove with a valve'],
+      head: ['stage', 'coals of any kind, wood fire', 'stove with a valve'],
       rows: FIRE_STAGES.map((row) => [
         row === now ? `${row.stage}, says the camp` : String(row.stage),
-        LEAVES[row.charcoal],
-        LEAVES[row.wood],
+        LEAVES[row.charcoal === 'yes' ? row.wood : row.charcoal],
         row.stove === 'yes' ? `yes, ${say.height(CLEAR_SPACE.stove)} cleared` : LEAVES[row.stove],
       ]),
       numeric: [],
