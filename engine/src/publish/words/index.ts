@@ -7,6 +7,7 @@ import { formulaBenchWords } from './formula-bench.ts';
 import { larderWords } from './larder.ts';
 import { menuMouthsWords } from './menu-mouths.ts';
 import { menuTextWords } from './menu-text.ts';
+import { menuWishesWords } from './menu-wishes.ts';
 import { provisionsWords } from './provisions.ts';
 import { timetableProofWords } from './timetable-proof.ts';
 import { tonightWords } from './tonight.ts';
@@ -17,6 +18,7 @@ export const allWords: Words = {
   ...larderWords,
   ...menuMouthsWords,
   ...menuTextWords,
+  ...menuWishesWords,
   ...formulaBenchWords,
   ...coalsDoorsWords,
   ...timetableProofWords,
