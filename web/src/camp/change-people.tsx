@@ -17,6 +17,7 @@ import { readClock, writeClock } from '../parts/read-text.ts';
 import { useReader } from '../reader/ReaderContext.tsx';
 import { todayOf } from '../storage/new-id.ts';
 import { AddButton, ChangeGroup, ChangeItem } from './ChangeForms.tsx';
+import { EventFields } from './change-event.tsx';
 import { LateField } from './change-stores.tsx';
 import { freshId, itemsAt, wordOf } from './draft-lists.ts';
 
@@ -58,6 +59,7 @@ export function MouthsGroup({ form }: GroupProps) {
         </ChangeItem>
       ))}
       <AddButton what="a group" onAdd={add} />
+      <EventFields form={form} />
     </ChangeGroup>
   );
 }

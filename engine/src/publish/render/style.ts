@@ -235,9 +235,12 @@ summary::-webkit-details-marker { display: none; }
   .boxes > :is(header, .lead, .notice, h2, table) { column-span: all; }
   .boxes .card .facts, .fuel-water-ice .card .facts { margin-bottom: 0; }
   .safety-log :is(th, td) { padding-top: 1.7mm; padding-bottom: 1.7mm; }
+  .fire-card .half { break-inside: avoid; }
+  .fire-card .facts :is(dt, dd) { line-height: 1.75; }
+  .iron-and-ash, .water-and-wash { font-size: 10.5pt; }
   .allergen-cards { display: grid; grid-template-columns: 1fr 1fr; align-content: start; }
   .allergen-cards > :not(.card) { grid-column: 1 / -1; }
-  .allergen-cards > .card { margin: 0; min-height: 62mm; padding: 6mm; border: 0.3mm dashed var(--ink); font-size: 12.5pt; }
+  .allergen-cards > .card { margin: 0; min-height: 54mm; padding: 4mm 5mm; border: 0.3mm dashed var(--ink); font-size: 12.5pt; }
   .allergen-cards > .card h2 { font-size: 17pt; }
   @page labels-letter { size: 8.5in 11in; margin: 0.49in 0.155in 0.3in; }
   @page labels-a4 { size: A4; margin: 13mm 4.6mm 9mm; }

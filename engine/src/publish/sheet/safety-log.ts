@@ -154,7 +154,7 @@ function keptBlocks({ camp, dishes }: MealPlan, say: Say): readonly Block[] {
 function wardBlocks(isPublic: boolean, say: Say): readonly Block[] {
   const three = `${ROOM}  ${ROOM}  ${ROOM}`;
   return [
-    { type: 'heading', text: 'Every four hours', half: true },
+    { type: 'heading', text: 'Every four hours' },
     {
       type: 'facts',
       rows: [

@@ -120,7 +120,7 @@ function labelDrops({ drinking, isCloudyOrCold }: WashAsked, say: Say): readonly
       caption: `For ${say.volume(drinking)}, if the label says:`,
       head: ['label', 'bleach'],
       rows,
-      numeric: [true, true],
+      numeric: [],
     },
   ];
 }
@@ -192,7 +192,7 @@ function sanitiseMore(asked: WashAsked, say: Say): readonly Block[] {
         const dose = bucketOf(asked, percent);
         return isRefusal(dose) ? [] : [[`${percent} %`, doseWord(dose.bleach, say)]];
       }),
-      numeric: [true, true],
+      numeric: [],
     },
   ];
 }
