@@ -47,6 +47,7 @@ export { type DishApart, separationPlan } from './separation.ts';
 export {
   CLEAN_UP_PPM,
   HAND_WASH,
+  NO_RINSE_PPM,
   sanitisingBucket,
   THREE_BUCKETS,
   USUAL_PPM,

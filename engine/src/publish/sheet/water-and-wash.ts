@@ -9,6 +9,7 @@ import {
   CLEAN_UP_PPM,
   drinkingDose,
   HAND_WASH,
+  NO_RINSE_PPM,
   sanitisingBucket,
   THREE_BUCKETS,
   USUAL_PPM,
@@ -182,7 +183,7 @@ function sanitiseRows(asked: WashAsked, say: Say): readonly FactRow[] {
 function sanitiseMore(asked: WashAsked, say: Say): readonly Block[] {
   const ppm = asked.partsPerMillion ?? USUAL_PPM;
   const found = bucketOf(asked, asked.percent);
-  if (!isRefusal(found)) return ppm > NO_RINSE ? [overStrong()] : [];
+  if (!isRefusal(found)) return ppm > NO_RINSE_PPM ? [overStrong()] : [];
   return [
     {
       type: 'table',
@@ -199,12 +200,11 @@ function sanitiseMore(asked: WashAsked, say: Say): readonly Block[] {
 
 /** Labels that are sold. */
 const LABELS = [5.25, 6, 7.5, 8.25] as const;
-const NO_RINSE = 200; // 21 CFR 178.1010, from memory
 
 const overStrong = (): Block => ({
   type: 'notice',
   level: 'doubt',
-  text: `Over ${NO_RINSE} ppm: rinse the dishes once more in clean water (limit from memory).`,
+  text: `Over ${NO_RINSE_PPM} ppm: rinse the dishes once more in clean water (limit from memory).`,
 });
 
 const bucketOf = ({ bucket, partsPerMillion }: WashAsked, percent = Number.NaN) =>
