@@ -85,6 +85,9 @@ const screens: Readonly<Record<string, Visit>> = {
   boxes: demo('/boxes'),
   'fuel, water and ice': demo('/fuel-water-ice'),
   'mouths and portions': demo('/mouths'),
+  'fire card': demo('/fire-card'),
+  'safety log': demo('/safety-log'),
+  'allergen cards': demo('/allergen-cards'),
   'dish card': async (page, address) => {
     await demo('')(page, address);
     await openSheet(page, 'Mountain rolls');
