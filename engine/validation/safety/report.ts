@@ -2,25 +2,33 @@
 
 import kinds from '../../data/bake-kinds.json' with { type: 'json' };
 import { boilingPointAt, pressureAtElevation } from '../../src/camp/air.ts';
+import { isRefusal } from '../../src/notice/notice.ts';
 import { fromUnit } from '../../src/quantity/convert.ts';
 import {
+  cubicMetres,
   fromFahrenheit,
   metres,
   minutes,
   toCelsius,
   toFahrenheit,
 } from '../../src/quantity/unit.ts';
+import { drinkingDose } from '../../src/safety/drinking-water.ts';
 import { holdMinutesFor, lethalityOf } from '../../src/safety/lethality.ts';
+import { bleachStrength } from '../../src/safety/water.ts';
 import cores from '../bake/done-temperatures.json' with { type: 'json' };
 import boiling from '../camp/boiling.json' with { type: 'json' };
 import { fixed, type ReportRow, reportTable, spanRow } from '../table.ts';
+import bleach from './bleach.json' with { type: 'json' };
+import drinking from './drinking-bleach.json' with { type: 'json' };
 import run from './lethality-run.json' with { type: 'json' };
 import table from './lethality-table.json' with { type: 'json' };
 
 type Numbers = readonly number[];
 
 export const safetyReport = (): string =>
-  [boilingReport(), coreReport(), runReport(), holdReport()].join('\n\n');
+  [boilingReport(), coreReport(), runReport(), holdReport(), bleachReport(), dropsReport()].join(
+    '\n\n',
+  );
 
 const boilsAt = (metresHigh: number) => boilingPointAt(pressureAtElevation(metres(metresHigh)));
 
@@ -129,5 +137,50 @@ function holdReport(): string {
   return reportTable('Holding times of red meat, federal table', rows, [
     'One printed unit either way agrees. The column of 7 logs is not used to judge: the log-linear law misses',
     'it by up to two units, and the rows stay.',
+  ]);
+}
+
+const GALLON = 3.785411784e-3; // m3, exact
+const FLUID_OUNCE = 29.5735295625e-6; // m3, exact
+
+function bleachReport(): string {
+  const rows = (bleach.rows as unknown as readonly (readonly [string, ...number[]])[]).map(
+    ([source, gallons, percent, ounces, strength, tolerance]) =>
+      spanRow({
+        what: `${ounces} fl oz of ${percent} % in ${gallons} gal, mg/L`,
+        source,
+        least: strength!,
+        most: strength!,
+        ours: bleachStrength({
+          water: cubicMetres(gallons! * GALLON),
+          bleach: cubicMetres(ounces! * FLUID_OUNCE),
+          percent: percent!,
+        }),
+        rounding: tolerance!,
+        say: fixed(1),
+      }),
+  );
+  return reportTable('Bleach for dishes and floors', rows, [
+    'Weight by volume; density left out makes it up to 8 % stronger. The row called tip is no work: it is the',
+    'common tablespoon a gallon by arithmetic, over the 200 mg/L at which dishes are to be rinsed again.',
+  ]);
+}
+
+function dropsReport(): string {
+  const rows = (drinking.rows as readonly Numbers[]).map(([percent, gallons, drops]) => {
+    const dose = drinkingDose({ water: cubicMetres(gallons! * GALLON), percent: percent! });
+    return spanRow({
+      what: `${percent} % in ${gallons} gal to drink, drops`,
+      source: percent === 10 || percent === 5.25 ? 'epa-older-leaflet' : 'epa-p100sp1s',
+      least: drops!,
+      most: drops!,
+      ours: isRefusal(dose) ? Number.NaN : dose.drops,
+      rounding: 0.5,
+      say: fixed(0),
+    });
+  });
+  return reportTable('Bleach in drinking water', rows, [
+    'For 10 % the older leaflet prints four drops, the newer table six at 8.25 %: the newer, stricter one is',
+    'taken above it, and the row that lies apart stays.',
   ]);
 }
