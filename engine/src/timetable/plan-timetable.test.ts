@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import * as make from '../../validation/timetable/build-meal.ts';
 import { harrowSaddle, pilcrowCreek } from '../../validation/timetable/demo-meals.ts';
 import { timetableWords } from '../publish/words/timetable.ts';
+import { timetableProofWords } from '../publish/words/timetable-proof.ts';
 import { clockMinutes, minutes } from '../quantity/unit.ts';
 import { checkTimetable } from './check-timetable.ts';
 import { timetableCodes } from './codes.ts';
@@ -282,7 +283,8 @@ describe('what gives way when supper would be late', () => {
 
 describe('words', () => {
   it('has one sentence for each code of the timetable, and no other', () => {
-    expect(Object.keys(timetableWords).sort()).toEqual(Object.keys(timetableCodes).sort());
+    const said = [timetableWords, timetableProofWords].flatMap((words) => Object.keys(words));
+    expect(said.sort()).toEqual(Object.keys(timetableCodes).sort());
   });
 });
 
