@@ -14,6 +14,7 @@ import { fitsCommand } from './fits-door.ts';
 import { formulaCommand } from './formula-door.ts';
 import { readInCommand } from './read-in-door.ts';
 import { GROUNDS } from './reading.ts';
+import { readingsCommand } from './readings-door.ts';
 import { replanCommand } from './replan-door.ts';
 import type { Shell } from './shell.ts';
 import { stackCommand } from './stack-door.ts';
@@ -37,6 +38,7 @@ export function program(shell: Shell, end: (code: ExitCode) => void): Command {
   all.addCommand(fitsCommand(shell, end));
   all.addCommand(stackCommand(shell, end));
   all.addCommand(washCommand(shell, end));
+  all.addCommand(readingsCommand(shell, end));
   for (const command of [all, ...all.commands]) {
     command.exitOverride().configureOutput({
       writeOut: shell.out,
@@ -59,6 +61,7 @@ Or come in halfway, with nothing set up:
 
 Or at the wash line:
   emberwright wash --height "6500 ft" --bleach "8.25 %"
+  emberwright readings "19:00 140 F" "20:40 70 F" "23:30 40 F"
 
 Or with a dough:
   emberwright fits --what biscuits --oven "12 in"

@@ -43,6 +43,7 @@ export { mouthsSheet } from './sheet/mouths-sheet.ts';
 export { assumedOfBread, leavenSheet, type OneBread, riseSheet } from './sheet/one-bread.ts';
 export { pocketCards } from './sheet/pocket-cards.ts';
 export { provisionsSheet } from './sheet/provisions-sheet.ts';
+export { type ReadingsAsked, readingsSheet } from './sheet/readings-sheet.ts';
 export { recipeReadSheet } from './sheet/recipe-read-sheet.ts';
 export { type ReplanShown, replanSheet } from './sheet/replan-sheet.ts';
 export { safetyLogSheet } from './sheet/safety-log.ts';

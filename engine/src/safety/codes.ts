@@ -148,6 +148,16 @@ export const safetyCodes = {
     when: 'dry kidney or broad beans are cooked',
     next: 'soak 5 hours, throw the water away, boil hard for 30 minutes before any slow simmer',
   },
+  SAFETY_BEANS_AT_HEIGHT: {
+    kind: 'notice',
+    when: 'dry kidney or broad beans are cooked above 5,000 ft, where water boils cooler than the rule was made for',
+    next: 'boil them at home, low down, or take tinned ones',
+  },
+  SAFETY_READINGS_FEW: {
+    kind: 'refusal',
+    when: 'readings of a probe are judged and there is none, or they run backwards',
+    next: 'give each reading with its time, soonest first',
+  },
   SAFETY_RAW_FLOUR: {
     kind: 'notice',
     when: 'flour or meal is handled',

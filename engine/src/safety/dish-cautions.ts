@@ -73,6 +73,9 @@ function foodCautions(asked: CautionsAsked): readonly Notice[] {
     least !== undefined && !isCoveredWhenDone(asked, least) && probeCaution(asked, least),
     needsFullBoil(formula) &&
       said('SAFETY_KIDNEY_BEANS', 'danger', { soakMinutes: 300, boilMinutes: 30 }),
+    needsFullBoil(formula) &&
+      camp.place.elevation > HIGH_METRES &&
+      said('SAFETY_BEANS_AT_HEIGHT', 'danger', { heightMetres: camp.place.elevation }),
     has(/\bhoney\b/) && said('SAFETY_HONEY', children ? 'danger' : 'note'),
     isCold && hasPart('egg') && said('SAFETY_EGG_NOT_COOKED', 'danger'),
     isCold && has(/\bgarlic\b/) && hasPart('fat') && said('SAFETY_GARLIC_OIL', 'note'),
@@ -87,6 +90,9 @@ function foodCautions(asked: CautionsAsked): readonly Notice[] {
   ];
   return cautions.filter((each): each is Notice => each !== false);
 }
+
+/** 5,000 ft, as for water: the rule of beans was made at low ground, no figure for heights was found. */
+const HIGH_METRES = 1524;
 
 /**
  * Bread is done far above what its egg needs, so that one core stands on its card. Not where the

@@ -10,7 +10,7 @@ import chart from '../../validation/safety/core-chart.json' with { type: 'json' 
 import type { Camp } from '../camp/camp.ts';
 import type { MenuDish } from '../menu/menu.ts';
 import type { Ingredient, Recipe } from '../menu/recipe.ts';
-import { fromFahrenheit } from '../quantity/unit.ts';
+import { fromFahrenheit, metres } from '../quantity/unit.ts';
 import { dishSafety } from './dish-safety.ts';
 
 const safetyOf = (
@@ -84,6 +84,15 @@ describe('foods with rules of their own', () => {
     expect(dry.cautions[0]?.code).toBe('SAFETY_KIDNEY_BEANS');
     const tinned = safetyOf([madeIngredient('kidney beans, canned', 500, { part: 'bean' })], pot);
     expect(tinned.fullBoil).toBeUndefined();
+  });
+
+  it('dry kidney beans above 5,000 ft are a danger of their own: no figure for heights was found (fda-bad-bug-book)', () => {
+    const camp = madeCamp();
+    const high = { ...camp, place: { ...camp.place, elevation: metres(2100) } };
+    const beans = [madeIngredient('red kidney beans, dry', 500, { part: 'bean' })];
+    const pot = { kind: 'beans', method: 'simmer' } as const;
+    expect(codes(safetyOf(beans, pot, high))).toContain('SAFETY_BEANS_AT_HEIGHT');
+    expect(codes(safetyOf(beans, pot, camp))).not.toContain('SAFETY_BEANS_AT_HEIGHT');
   });
 
   it('flour, honey, rice, garlic in oil and raw egg are named', () => {

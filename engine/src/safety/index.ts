@@ -43,6 +43,7 @@ export {
 } from './lethality.ts';
 export { heldSeconds } from './low-hold.ts';
 export { type NoFireDish, type NoFireWay, noFireMenu } from './no-fire.ts';
+export { type FoodClass, foodClasses, safeCoreOf } from './safe-core.ts';
 export { type DishApart, separationPlan } from './separation.ts';
 export {
   CLEAN_UP_PPM,

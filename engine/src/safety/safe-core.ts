@@ -21,6 +21,9 @@ export type FoodClass =
   | 'shellfish'
   | 'fish';
 
+/** Every class, as the table has them. */
+export const foodClasses = table.rows.map(({ id }) => id) as readonly FoodClass[];
+
 /** The row of one class of food. */
 export function safeCoreOf(food: FoodClass): SafeCore {
   const row = table.rows.find((candidate) => candidate.id === food);

@@ -115,6 +115,11 @@ export const safetyWords: Words = {
     `Dry beans of this sort are poison half cooked: soak ` +
     `${say.minutes(num(values, 'soakMinutes'))}, throw that water away, boil hard for ` +
     `${say.minutes(num(values, 'boilMinutes'))} in fresh water, only then simmer.`,
+  SAFETY_BEANS_AT_HEIGHT: (values, _about, say) =>
+    `At ${say.height(num(values, 'heightMetres'))} water boils cooler than that rule was made for, and no figure for ` +
+    'heights was found: boil these beans at home, or take tinned ones.',
+  SAFETY_READINGS_FEW: () =>
+    'Give readings with their times, soonest first: 18:30 150 F, 20:15 72 F.',
   SAFETY_RAW_FLOUR: () => 'Flour is raw: no tasting, and wash hands and table after it.',
   SAFETY_HONEY: () => 'Honey, baked or not, is never for a child under one year.',
   SAFETY_RICE: () => 'Rice: eat it hot, chill within an hour, eat within a day, re-heat once.',
