@@ -22,7 +22,8 @@ export function replanCommand(shell: Shell, end: (code: ExitCode) => void): Comm
 const HELP = `What can slip:
   "20 min behind"               work is so far behind the sheet; "rolls 20 min behind" is one dish
   "rise of rolls 15 min longer" a rise, a bake or any other job takes longer than written
-  "chimney 2 failed"            the second chimneyful of the sheet did not catch
+  "chimney 2 failed"            what burns in it, or is to be lit next, did not catch;
+                                "lighting 5 failed" is the fifth under "Fires"
   "guests 30 min late"          they eat later; "guests of cobbler 30 min late" is one dish
   "oven B dropped"              it is of no more use
   "hand anna gone"              somebody has left

@@ -48,6 +48,17 @@ describe('emberwright replan', () => {
     expect(out).not.toMatch(UNSAYABLE);
   });
 
+  it('takes a chimney at its latest lighting, not the one of hours ago, and says which', () => {
+    const harrow = join(folder, 'harrow.json');
+    command('demo', 'harrow-saddle', harrow);
+    const asked = ['replan', harrow, '--now', '16:40', '--slip'];
+    const { out } = command(...asked, 'chimney 2 failed');
+    expect(out).toMatch(/Heard: chimney 2, lit at 16:[0-3]\d, did not catch/);
+    expect(out).not.toContain('The sheet still holds');
+    expect(out).not.toMatch(UNSAYABLE);
+    expect(command(...asked, 'rise of rolls 15 min longer').out).toMatch(/Heard: second rise of/);
+  });
+
   it('says what can slip where it can not read it', () => {
     const { exit, error } = command('replan', camp, '--now', '11:00', '--slip', 'the dog ate it');
     expect(exit).toBe(3);

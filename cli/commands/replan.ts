@@ -2,7 +2,8 @@
 
 import {
   clockMinutes,
-  type DaySheet,
+  jobMeant,
+  lightingMeant,
   type MealPlan,
   planMeal,
   renderText,
@@ -28,13 +29,13 @@ export function replanCommand(path: string, options: ReplanOptions, shell: Shell
   const now = clockMinutes(clockOf('--now', options.now));
   const read = campFrom(path, shell);
   const plan = planMeal(read.camp, read.menu, { assumed: read.assumed, advice: 'later' });
-  const slips = (options.slip ?? []).map((text) => slipOf(text, plan));
+  const slips = (options.slip ?? []).map((text) => slipOf(text, plan, now));
   const request = timetableRequestOf(plan);
   const replanned = replan({ request, sheet: plan.daySheet, now, slips });
   if (options.json) shell.out(`${JSON.stringify(replanned, null, 2)}\n`);
   else {
     const say = sayFor({ ...reader, plan });
-    const sheet = replanSheet({ plan, now, replanned }, say);
+    const sheet = replanSheet({ plan, now, slips, replanned }, say);
     shell.out(`${renderText(sheet, { width: shell.columns })}\n`);
   }
   const [best] = replanned.offers;
@@ -47,11 +48,11 @@ const EXAMPLES =
   '"guests 30 min late", "oven B dropped" or "hand anna gone"';
 
 /** `20 min behind`, `chimney 2 failed` … */
-function slipOf(text: string, plan: MealPlan): Slip {
+function slipOf(text: string, plan: MealPlan, now: number): Slip {
   const words = text.trim().replaceAll(/\s+/g, ' ');
   const readers = [behindOf, longerOf, chimneyOf, guestsOf, ovenOf, handOf];
   for (const read of readers) {
-    const slip = read(words, plan);
+    const slip = read(words, plan, now);
     if (slip !== undefined) return slip;
   }
   throw wrongUse('--slip', `"${text}"`, 'something that can slip', `Write one of ${EXAMPLES}.`);
@@ -68,39 +69,40 @@ function behindOf(text: string, plan: MealPlan): Slip | undefined {
     : { kind: 'behind', minutes, dish: dishIn(who, plan) };
 }
 
-function longerOf(text: string, { daySheet, ...plan }: MealPlan): Slip | undefined {
-  const [, kind, , dish, much] =
+function longerOf(text: string, plan: MealPlan, now: number): Slip | undefined {
+  const [, kind, , name, much] =
     new RegExp(`^([\\w -]+?)( of) (.+?) ${MINUTES} longer$`, 'i').exec(text) ?? [];
-  if (kind === undefined || dish === undefined || much === undefined) return undefined;
-  const id = dishIn(dish, { ...plan, daySheet });
+  if (kind === undefined || name === undefined || much === undefined) return undefined;
+  const { daySheet } = plan;
+  const id = dishIn(name, plan);
+  const longer = minutesOf('--slip', much, 0);
   const wanted = kind.toLowerCase() === 'bake' ? 'cook' : kind.toLowerCase().replaceAll(' ', '-');
-  const own = daySheet.jobs.filter((job) => job.dish === id && job.kind === wanted);
-  const job = own.reduce<DaySheet['jobs'][number] | undefined>(
-    (most, each) =>
-      most === undefined || each.end - each.start > most.end - most.start ? each : most,
-    undefined,
-  );
+  const job = jobMeant(daySheet, { dish: id, kind: wanted, longer }, now);
   if (job === undefined) {
     const kinds = [
       ...new Set(daySheet.jobs.flatMap((each) => (each.dish === id ? each.kind : []))),
     ];
     throw wrongUse('--slip', `"${kind}"`, `one of ${kinds.join(', ')}`, 'Take a job of this dish.');
   }
-  return { kind: 'takes-longer', job: job.id, minutes: minutesOf('--slip', much, 0) };
+  return { kind: 'takes-longer', job: job.id, minutes: longer };
 }
 
-/** The number of its lighting, in the order of the sheet. */
-function chimneyOf(text: string, { daySheet }: MealPlan): Slip | undefined {
-  const [, number] = /^(?:chimney|lighting) (\d+) (?:failed|did not catch)$/i.exec(text) ?? [];
-  if (number === undefined) return undefined;
-  const lighting = daySheet.lightings[Number(number) - 1];
+/** A chimney by its number, at the lighting that burns or is due; a lighting by its place in the list. */
+function chimneyOf(text: string, { daySheet }: MealPlan, now: number): Slip | undefined {
+  const [, what, digits] = /^(chimney|lighting) (\d+) (?:failed|did not catch)$/i.exec(text) ?? [];
+  if (what === undefined || digits === undefined) return undefined;
+  const number = Number(digits);
+  const { lightings } = daySheet;
+  const chimneys = new Set(lightings.flatMap(({ chimney }) => chimney ?? []));
+  const isCounted = what.toLowerCase() === 'lighting' || chimneys.size === 0;
+  const lighting = isCounted ? lightings[number - 1] : lightingMeant(daySheet, number, now);
   if (lighting !== undefined) return { kind: 'chimney-failed', lighting: lighting.id };
-  const most = daySheet.lightings.length;
+  const most = isCounted ? lightings.length : Math.max(...chimneys);
   throw wrongUse(
     '--slip',
     `"${text}"`,
-    `a lighting from 1 to ${most}`,
-    'They are counted in the order of the sheet, under "Fires".',
+    isCounted ? `a lighting from 1 to ${most}` : `a chimney from 1 to ${most}`,
+    'They are numbered on the sheet, under "Fires".',
   );
 }
 

@@ -8,5 +8,6 @@ export type * from './doubt/doubt.ts';
 export { firstSheet } from './first-sheet.ts';
 export { USUAL_IN_HAND } from './in-hand.ts';
 export { adviseDay, planTimetable, type TimetableOptions } from './plan-timetable.ts';
+export { jobMeant, lightingMeant } from './replan/meant.ts';
 export { replan } from './replan/replan.ts';
 export type * from './replan/slip.ts';

@@ -3,7 +3,7 @@
 
 import type { MealPlan } from '../../meal.ts';
 import type { Job } from '../../timetable/day-sheet.ts';
-import type { Move, Offer, Replanned } from '../../timetable/replan/slip.ts';
+import type { Move, Offer, Replanned, Slip } from '../../timetable/replan/slip.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import { noticeBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
@@ -12,20 +12,27 @@ import { doubtLines } from './doubt-part.ts';
 import { jobRow, numberedJobs } from './job-list.ts';
 import { listed } from './phrases.ts';
 import { ruleWord } from './rule-words.ts';
+import { slipLines } from './slip-lines.ts';
 
 export interface ReplanShown {
   readonly plan: MealPlan;
   readonly now: number;
+  /** What was said of the day; none where that stands beside the sheet. */
+  readonly slips?: readonly Slip[];
   readonly replanned: Replanned;
 }
 
-export function replanSheet({ plan, now, replanned }: ReplanShown, say: Say): SheetDocument {
+export function replanSheet(
+  { plan, now, slips = [], replanned }: ReplanShown,
+  say: Say,
+): SheetDocument {
   const { offers, asks } = replanned;
   return {
     kind: 'replan',
     title: `From ${say.clock(now)} on: ${plan.camp.title}`,
     eyebrow: `${plan.camp.place.name} · ${plan.camp.date}`,
     blocks: [
+      ...slipLines(plan, slips, say),
       ...noticeBlocks(asks, say),
       ...(offers.length === 0
         ? [{ type: 'paragraph', parts: [{ text: 'There is nothing left to plan.' }] } as const]
