@@ -11,7 +11,7 @@ const MOST_PAGES = [
   ['Fire chief', 1],
   ['Wall list', 3],
   ['Hands side by side', 2],
-  ['Pocket cards', 2],
+  ['Pocket cards', 3],
   ['Provisions', 3],
   ['Mouths and portions', 1],
   ['Shopping', 3],
@@ -36,6 +36,11 @@ const MOST_PAGES = [
 const MEAL_PAGES = 1;
 
 const PAPERS = ['Letter', 'A4'] as const;
+/** Less 9 mm on either side, as in print.css. */
+const PRINTED_WIDTH_PIXELS = {
+  Letter: Math.floor((8.5 - 18 / 25.4) * 96),
+  A4: Math.floor(((210 - 18) / 25.4) * 96),
+};
 
 describeApp('on paper', (app) => {
   const openTrailCrew = async () => {
@@ -97,17 +102,39 @@ describeApp('on paper', (app) => {
     expect(pages).toBe(Math.ceil(labels.length / (isA4 ? 8 : 10)));
   });
 
-  it('cuts no word off a pocket card, and lays no text of a dish card over another', async () => {
+  it('cuts no word off a pocket card as wide as on its paper, carbon monoxide first', async () => {
     const page = await openTrailCrew();
     await openOnPaper(page, 'Pocket cards');
-    const cut = await page
-      .locator('.sheet-card')
-      .evaluateAll((cards) =>
-        cards
-          .filter((card) => card.clientHeight < card.scrollHeight)
-          .map((card) => card.querySelector('h3')?.textContent),
+    for (const [paper, width] of Object.entries(PRINTED_WIDTH_PIXELS)) {
+      await page.setViewportSize({ width, height: 1000 });
+      const cards = await page.locator('.sheet-card').evaluateAll((all) =>
+        all.map((card) => {
+          const { top, height } = card.getBoundingClientRect();
+          const ends = [...card.querySelectorAll('*')].map(
+            (each) => each.getBoundingClientRect().bottom,
+          );
+          const care = card.querySelector('.sheet-text');
+          return {
+            name: `${card.querySelector('h3')?.textContent}`,
+            heightMillimetres: (height / 96) * 25.4,
+            endMillimetres: ((Math.max(...ends) - top) / 96) * 25.4,
+            care: care?.textContent ?? '',
+            isCareFirst: care !== null && care.getBoundingClientRect().top - top < height / 4,
+          };
+        }),
       );
-    expect(cut).toEqual([]);
+      expect(cards.length, paper).toBeGreaterThan(4);
+      for (const { name, heightMillimetres, endMillimetres, care, isCareFirst } of cards) {
+        expect(care, name).toContain('carbon monoxide');
+        expect(isCareFirst, name).toBe(true);
+        expect(heightMillimetres, `${name}, ${paper}`).toBeLessThan(132);
+        expect(endMillimetres, `${name}, ${paper}`).toBeLessThan(130);
+      }
+    }
+  });
+
+  it('lays no text of a dish card over another', async () => {
+    const page = await openTrailCrew();
     await openOnPaper(page, 'Mountain round loaf');
     const boxes = await page
       .locator('.sheet-laid > :is(.sheet-text, .sheet-placement)')

@@ -256,11 +256,12 @@ summary::-webkit-details-marker { display: none; }
   :is(.label-grid-letter, .label-grid-a4) .card p { margin: 0 0 0.5mm; line-height: 1.14; font-size: 1em; }
   .pocket-cards > header { display: none; }
   .pocket-cards { display: grid; grid-template-columns: 1fr 1fr; margin: -1mm 0 0; }
-  .pocket-cards .card { height: 131mm; margin: 0; border: 0.3mm dashed var(--soft);
-    padding: 4mm 5mm; overflow: hidden; font-size: 10pt; }
+  /* A card grows before it cuts a word. */
+  .pocket-cards .card { min-height: 131mm; margin: 0; border: 0.3mm dashed var(--soft);
+    padding: 4mm 5mm; font-size: 10pt; }
   .pocket-cards .card h2 { font-size: 14pt; border-bottom: 2px solid var(--ink); padding-bottom: 0.6mm; }
   .pocket-cards .card .steps th { padding-right: 2mm; }
-  .pocket-cards .card p { border-top: 1.5px solid var(--ink); padding-top: 0.8mm; font-size: 8.5pt; }
+  .pocket-cards .card p { border-bottom: 1.5px solid var(--ink); padding-bottom: 0.8mm; font-size: 8.5pt; }
   svg, .flag, .notice, .strip { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
 }
 `;

@@ -7,10 +7,12 @@ import type { Block, SheetDocument } from '../document.ts';
 import { fixturePlan } from '../fixture.ts';
 import { renderText } from '../render/text.ts';
 import { sayFor } from '../speak.ts';
+import { jobBrief, jobSentence } from '../words/jobs.ts';
 import { fireChiefSheet } from './fire-chief.ts';
 import { handColumns } from './hand-columns.ts';
 import { numberedJobs, ovensInARow, ownPart } from './job-list.ts';
 import { pocketCards } from './pocket-cards.ts';
+import { shortWork } from './short-work.ts';
 import { wallList } from './wall-list.ts';
 
 const plans: readonly (readonly [string, MealPlan])[] = [
@@ -33,6 +35,35 @@ describe.each(plans)('the boards of a camp on %s', (_name, plan) => {
     const wanted = plan.camp.hands.flatMap(({ id }) => ownJobs(id));
     expect(shown.map(({ when }) => when)).toEqual(wanted.map(({ job }) => say.clock(job.start)));
     expect(wanted.length).toBeGreaterThan(10);
+  });
+
+  it('say on every pocket card first that coals under a roof make carbon monoxide', () => {
+    for (const card of pocketCards(plan, say).blocks) {
+      const first = card.type === 'card' ? card.blocks[0] : undefined;
+      expect(JSON.stringify(first)).toMatch(/No coals under a fly.*carbon monoxide/);
+    }
+  });
+
+  it('say with every turn how far', () => {
+    const turns = numberedJobs(plan).filter(({ job }) => job.kind === 'turn');
+    expect(turns.length).toBeGreaterThan(0);
+    for (const turn of turns)
+      expect(shortWork(turn, plan, say)).toMatch(/quarter|half|sixth|eighth|third|degrees/);
+  });
+
+  it('light each chimney of one minute with its own number and coals', () => {
+    const { daySheet } = plan;
+    const [first] = daySheet.lightings;
+    if (first?.chimney === undefined) return;
+    const lit = daySheet.jobs.find(({ id }) => id === first.id)!;
+    const other = { ...first, id: 'lighting-beside', chimney: 7, coals: 11 };
+    const job = { ...lit, id: other.id, values: { ...lit.values, coals: 11, chimney: 7 } };
+    const beside = {
+      ...plan,
+      daySheet: { ...daySheet, jobs: [lit, job], lightings: [first, other] },
+    };
+    for (const words of [jobSentence, jobBrief])
+      expect(words(job, beside, say)).toBe('Light chimney 7 with 11 coals');
   });
 
   it('put every job of a pair of hands into its column', () => {

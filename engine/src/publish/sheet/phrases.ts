@@ -137,6 +137,14 @@ export function turnMove({ kind, angle }: Pick<Turn, 'kind' | 'angle'>): string 
   return `oven with its lid ${share} ${way}, then the lid alone ${share} back`;
 }
 
+/** For a pocket or a wall: `Turn a quarter, lid back`. */
+export function turnShort({ kind, angle }: Pick<Turn, 'kind' | 'angle'>): string {
+  const way = angle < 0 ? ' anticlockwise' : '';
+  const move = `${shareOfTurn(Math.abs(angle))}${way}`;
+  if (kind === 'lid-alone') return `Turn the lid alone ${move}`;
+  return kind === 'food' ? `Turn ${move}, lid back` : `Turn ${move} with its lid`;
+}
+
 export const areAlike = (turns: readonly Pick<Turn, 'kind' | 'angle'>[]) =>
   new Set(turns.map(({ kind, angle }) => `${kind} ${angle}`)).size < 2;
 

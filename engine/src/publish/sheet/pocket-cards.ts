@@ -8,9 +8,12 @@ import { type NumberedJob, numberedJobs, ownPart } from './job-list.ts';
 import { sentenceCase } from './phrases.ts';
 import { shortWork } from './short-work.ts';
 
-/** Lines of letters that a card holds, and the letters of one; judged by eye on paper. */
-const LINES = 22;
-const LETTERS = 42;
+/**
+ * Lines of letters that a card surely holds, and the letters of one. Measured on paper, Letter and A4, in
+ * the widest letters that the sheets may be printed in (web/e2e/paper.test.ts).
+ */
+const LINES = 23;
+const LETTERS = 36;
 
 export function pocketCards(plan: MealPlan, say: Say): SheetDocument {
   const jobs = numberedJobs(plan);
@@ -27,15 +30,18 @@ export function pocketCards(plan: MealPlan, say: Say): SheetDocument {
         type: 'card',
         title: `${sentenceCase(name)}${cards.length > 1 ? `, ${index + 1} of ${cards.length}` : ''}`,
         blocks: [
-          { type: 'steps', rows: card },
+          // First, so that a slip of the scissors or a torn corner takes no caution away.
           { type: 'paragraph', parts: [{ text: CARE }] },
+          { type: 'steps', rows: card },
         ],
       }));
     }),
   };
 }
 
-const CARE = 'Gloves and lifter for every lid. Hands washed before food. No coals under a fly.';
+const CARE =
+  'No coals under a fly, in a tent or a car: carbon monoxide. Gloves and lifter for every lid. ' +
+  'Hands washed before food.';
 
 function rowOf(each: NumberedJob, plan: MealPlan, hand: string, say: Say) {
   const others = [...new Set(each.walk.jobs.flatMap((job) => job.hands))].filter(
@@ -53,7 +59,7 @@ type Row = ReturnType<typeof rowOf>;
 
 /** As few cards as hold it all, and those alike full: no more lines on one than must be. */
 function inCards(rows: readonly Row[]): readonly (readonly Row[])[] {
-  const most = LINES + 1;
+  const most = LINES;
   const count = filled(rows, most).length;
   const all = rows.reduce((sum, row) => sum + linesOf(row), 0);
   const rooms = Array.from({ length: most }, (_, at) => at + 1);
@@ -61,7 +67,16 @@ function inCards(rows: readonly Row[]): readonly (readonly Row[])[] {
   return filled(rows, room ?? most);
 }
 
-const linesOf = ({ what }: Row) => Math.ceil(what.length / LETTERS);
+/** Words go over to the next line whole. */
+function linesOf({ what }: Row): number {
+  let [lines, used] = [1, 0];
+  for (const { length } of what.split(' ')) {
+    const isOver = used > 0 && used + 1 + length > LETTERS;
+    lines += isOver ? 1 : 0;
+    used = isOver || used === 0 ? length : used + 1 + length;
+  }
+  return lines;
+}
 
 function filled(rows: readonly Row[], room: number): readonly (readonly Row[])[] {
   const cards: Row[][] = [];

@@ -7,7 +7,8 @@ import type { Say } from '../say.ts';
 import { jobName, ovenWord, shortName } from '../words/jobs.ts';
 import { lightingWord } from './first-work.ts';
 import { type NumberedJob, ovensInARow } from './job-list.ts';
-import { listed, sentenceCase, shovelsWord } from './phrases.ts';
+import { nearestTo } from './load-jobs.ts';
+import { listed, sentenceCase, shovelsWord, turnShort } from './phrases.ts';
 
 /** `Turn bread 1 to 5`; `Lay 22 above, 4 below: bread 1 to 5`. */
 export function shortWork({ job, walk }: NumberedJob, plan: MealPlan, say: Say): string {
@@ -23,6 +24,8 @@ export function shortWork({ job, walk }: NumberedJob, plan: MealPlan, say: Say):
       const ash = job.values.clearAsh === 1 ? ', ash off first' : '';
       return `${verb} ${amountWord(job)}${ash}: ${where}`;
     }
+    case 'turn':
+      return `${turnOf(job, plan) ?? what}: ${where}`;
     case 'call':
       return `Call: ${calledDishes(job, say)}`;
     case 'load':
@@ -34,6 +37,17 @@ export function shortWork({ job, walk }: NumberedJob, plan: MealPlan, say: Say):
       if (where !== '') return `${what} ${where}`;
       return job.dish === undefined ? what : `${what}: ${shortName(say.dish(job.dish))}`;
   }
+}
+
+/** How far and which way, as the coal plan of its load has it. */
+function turnOf({ load, values }: Job, { dishes }: MealPlan): string | undefined {
+  const part = dishes.flatMap(({ loads }) => loads).find((each) => each.load.id === load);
+  const turn = nearestTo(
+    part?.coals.turns ?? [],
+    Number(values.minute ?? 0),
+    ({ minute }) => minute,
+  );
+  return turn === undefined ? undefined : turnShort(turn);
 }
 
 const dishOf = ({ dish }: Job, say: Say) =>

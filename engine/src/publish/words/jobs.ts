@@ -230,9 +230,10 @@ function plainWork(job: Job, plan: MealDay): string {
     case 'fetch-water':
       return 'Fetch water';
     case 'light-chimney': {
-      const lighting = plan.daySheet.lightings.find(
-        ({ id, at }) => id === job.id || at === job.start,
-      );
+      const { lightings } = plan.daySheet;
+      // Several chimneys are lit in the same minute: its own name first, the minute only without one.
+      const lighting =
+        lightings.find(({ id }) => id === job.id) ?? lightings.find(({ at }) => at === job.start);
       return lighting === undefined ? 'Light a chimney' : lightingWord(lighting, false);
     }
     case 'light-feeder':
