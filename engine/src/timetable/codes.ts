@@ -135,7 +135,7 @@ export const timetableCodes = {
   },
   TIMETABLE_DISH_UNPLANNED: {
     kind: 'notice',
-    when: 'a dish can not be served within three hours of its wish, or only the next day',
+    when: 'a dish can not be served within six hours of its wish, or only the next day',
     next: 'Another time, another oven or another dish; the rest is planned without it.',
   },
   TIMETABLE_HANDS_NOT_WASHED: {

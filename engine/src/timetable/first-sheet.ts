@@ -1,6 +1,6 @@
 // The day of a meal before anyone asks what would help: found, explained, with its doubts.
 
-import { type Notice, notice } from '../notice/notice.ts';
+import { type Notice, notice, type Refusal } from '../notice/notice.ts';
 import { type Attempt, hopelessIn, type TryWish, tryEasing } from './attempt.ts';
 import type { DayJudge } from './day-judge.ts';
 import type { DaySheet, TimetableRequest } from './day-sheet.ts';
@@ -24,9 +24,19 @@ export function firstSheet(request: TimetableRequest, options: FirstOptions): Da
   if (aside === undefined) return sheetOf(request, best, options);
   const dishes = request.dishes.filter((work) => work.dish.id !== aside.dish);
   const rest = firstSheet({ ...request, dishes }, options);
-  const status = rest.status === 'planned' ? 'late' : rest.status;
-  const notices = [unplannedNotice(aside), ...rest.notices];
-  return { ...rest, status, isAdvicePending: true, notices };
+  const proven = provenOf([...(options.judge?.proven(request) ?? []), ...(rest.proven ?? [])]);
+  const isProven = proven.length > 0;
+  const status = isProven ? 'impossible' : rest.status === 'planned' ? 'late' : rest.status;
+  const isItsOwn = proven.some(({ about }) => about.dish === aside.dish);
+  const notices = [unplannedNotice(aside, { isProven: isItsOwn }), ...rest.notices];
+  return { ...rest, status, isAdvicePending: true, ...(isProven ? { proven } : {}), notices };
+}
+
+/** What is proven of the whole day stays proven of it, whatever is set aside; each said once. */
+function provenOf(refusals: readonly Refusal[]): readonly Refusal[] {
+  const keyOf = ({ code, about, conflicts }: Refusal) =>
+    JSON.stringify([code, about.dish, about.dish === undefined ? conflicts : []]);
+  return [...new Map(refusals.map((each) => [keyOf(each), each])).values()];
 }
 
 /** An attempt as the sheet that a cook reads. */

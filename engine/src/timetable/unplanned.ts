@@ -6,8 +6,8 @@ import type { Plan } from '../solver/problem.ts';
 import type { Serving, TimetableRequest } from './day-sheet.ts';
 import type { DayWork } from './work.ts';
 
-/** Later than this nobody waits [min]; a judgement. */
-const HOPELESSLY_LATE = 180;
+/** Later than this it is another meal [min]; a judgement. */
+const HOPELESSLY_LATE = 360;
 const DAY = 24 * 60;
 
 /** What no hurry mends: its order, its oven, the hours of the day. */
@@ -38,14 +38,18 @@ export function hopelessDish(
     );
     const isNextDay = Math.floor(served / DAY) > Math.floor(wanted / DAY);
     if (lateBy <= HOPELESSLY_LATE && !isNextDay && broken === undefined) return [];
-    return [
-      { dish: dish.id, lateBy, served, rule: lateBy > 0 ? 'late' : (broken?.rule ?? 'late') },
-    ];
+    // Where a rule is broken, the minute is none at which anybody could serve it.
+    return [{ dish: dish.id, lateBy, served, rule: broken?.rule ?? 'late' }];
   });
   return hopeless.toSorted((one, other) => other.lateBy - one.lateBy)[0];
 }
 
-export function unplannedNotice({ dish, lateBy, served, rule }: Hopeless): Notice {
-  const values = { lateMinutes: lateBy, servedClockMinutes: served, rule };
-  return notice('TIMETABLE_DISH_UNPLANNED', 'stop', { dish }, values);
+/** `isProven`: why it can't be stands in a proof of its own. */
+export function unplannedNotice(
+  { dish, lateBy, served, rule }: Hopeless,
+  { isProven }: { readonly isProven: boolean },
+): Notice {
+  const values = { lateMinutes: lateBy, servedClockMinutes: served };
+  const why = isProven ? 'proven' : rule;
+  return notice('TIMETABLE_DISH_UNPLANNED', 'stop', { dish }, { ...values, rule: why });
 }

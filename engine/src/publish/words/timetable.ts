@@ -98,6 +98,9 @@ export const timetableWords: Words = {
     'it before, after, or when there is a moment.',
   TIMETABLE_DISH_UNPLANNED: (values, about, say) => {
     const name = say.dish(about.dish ?? '');
+    if (values.rule === 'proven') {
+      return `${name} is not planned: that it can not be is proven. The rest stands without it.`;
+    }
     const reason =
       MISSING[String(values.rule)] ??
       `the soonest found is ${say.minutes(num(values, 'lateMinutes'))} late`;
