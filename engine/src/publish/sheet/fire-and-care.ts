@@ -1,5 +1,7 @@
 // The fire hand's sheet: may it be lit, when what is lit, laid and added, ash, iron, who eats what.
 
+import type { Allergen } from '../../camp/camp.ts';
+import { allAllergens } from '../../larder/allergens.ts';
 import type { DishPlan, MealPlan } from '../../meal.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import { noticeBlocks } from '../notice-text.ts';
@@ -99,7 +101,7 @@ function allergenBlocks(plan: MealPlan, say: Say): readonly Block[] {
     return [
       dish.name,
       inIt.length === 0 ? 'none known' : listed(inIt.map(allergenWord)),
-      listed(label.filter((each) => !inIt.includes(each)).map(allergenWord)),
+      toRead(label.filter((each) => !inIt.includes(each))),
       listed(safety.freeFrom.map(allergenWord)),
     ];
   });
@@ -117,6 +119,10 @@ function allergenBlocks(plan: MealPlan, say: Say): readonly Block[] {
     ...holdBlocks(plan, say),
   ];
 }
+
+/** Of a food that nobody knows everything is open: said in one word. */
+const toRead = (open: readonly Allergen[]) =>
+  open.length > allAllergens.length / 2 ? 'everything' : listed(open.map(allergenWord));
 
 const isLimited = ({ safety }: DishPlan) => safety.isKeptDry !== true || safety.least !== undefined;
 
