@@ -8,6 +8,7 @@ import { hurryDough, hurryNotices } from './hurry.ts';
 import { withTimeInHand } from './in-hand.ts';
 import { layOut } from './lay-out.ts';
 import { taskOfVisit } from './round.ts';
+import { servedWhenDone } from './served-when-done.ts';
 import { hopelessDish } from './unplanned.ts';
 import { type DayWish, type DayWork, dayWork } from './work.ts';
 
@@ -105,7 +106,8 @@ export function onTime(
   return found && washed(request, options, attemptOf(request, day, found, wish));
 }
 
-function attemptOf(request: TimetableRequest, day: DayWork, found: Found, wish: DayWish): Attempt {
+function attemptOf(request: TimetableRequest, day: DayWork, made: Found, wish: DayWish): Attempt {
+  const found = made.status === 'late' ? { ...made, plan: servedWhenDone(day, made.plan) } : made;
   const plain = layOut(request, day, found.plan);
   const { jobs, left } = withWashes(request, plain.jobs);
   const worst = worstOf(found.plan.broken.length, plain.servings);

@@ -1,6 +1,7 @@
 // What is the order of a recipe's steps, and which are done before, in and after the oven?
 
 import { isBread as isBreadKind, isPot as isPotKind } from '../bake/index.ts';
+import { risesInOven } from '../menu/heat-kind.ts';
 import type { Recipe, RecipeStep, StepKind, StepLag } from '../menu/recipe.ts';
 import type { Minutes } from '../quantity/unit.ts';
 import type { DishWork } from './day-sheet.ts';
@@ -107,14 +108,25 @@ export function sharedSteps(recipe: Recipe): ReadonlySet<string> {
   return new Set(recipe.steps.filter((step) => !own.has(step.id)).map((step) => step.id));
 }
 
+/**
+ * One dough can't rise a second time in an oven in which its other half still bakes: what takes its
+ * turn there is mixed by itself, later.
+ */
+const waitsForOven = (one: DishWork, other: DishWork): boolean =>
+  risesInOven(other.recipe) &&
+  one.loads.some(({ load }) => other.loads.some((each) => each.load.oven === load.oven));
+
 /** Dishes that are mixed as one batch: one recipe, shared out by its pieces. */
 export function mixedTogether(dishes: readonly DishWork[]): readonly (readonly DishWork[])[] {
   const batches: DishWork[][] = [];
   for (const work of dishes) {
     const isShared = work.recipe.division.length > 1 && work.dish.pieces !== undefined;
     const batch = batches.find(
-      ([first]) =>
-        isShared && first?.recipe.id === work.recipe.id && first.dish.pieces !== undefined,
+      (others) =>
+        isShared &&
+        others[0]!.recipe.id === work.recipe.id &&
+        others[0]!.dish.pieces !== undefined &&
+        !others.some((other) => waitsForOven(other, work)),
     );
     if (batch) batch.push(work);
     else batches.push([work]);

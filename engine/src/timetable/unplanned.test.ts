@@ -86,3 +86,45 @@ describe('a dish that nothing can serve in time', () => {
     expect(lateBy).toBeLessThanOrEqual(360);
   });
 });
+
+describe('two pieces of one dough in one oven', () => {
+  it('are mixed apart and both served: the second rises where the first has baked', () => {
+    const steps = [
+      make.step('mix', 10, { table: true }),
+      make.step('rise', 60, { hands: 0, after: [['mix', 0, 0]] }),
+      {
+        ...make.step('shape', 6, { table: true, after: [['rise', 0, 20]] }),
+        say: 'Into its oven.',
+      },
+      make.step('second-rise', 30, { hands: 0, after: [['shape', 0, 5]] }),
+      make.step('cook', 30, { hands: 0, after: [['second-rise', 0, 15]] }),
+    ];
+    const dough = make.recipe('dough', 'yeast-bread', steps, {
+      canWait: 20,
+      ingredients: [make.wheat],
+      division: [
+        { shape: 'roll', count: 12, gramsEach: 66 as never, portionsEach: 1 },
+        { shape: 'round', count: 1, gramsEach: 900 as never, portionsEach: 8 },
+      ],
+    });
+    const piece = (id: string, shape: 'roll' | 'round') =>
+      make.work(
+        dough,
+        make.dish(id, dough, '18:00', { pieces: [shape] }),
+        [{ oven: 'A', coals: [16, 8], out: 30 }],
+        { rise: [60, 30] },
+      );
+    const camp = make.camp({
+      hands: [make.hand('cook', 'steady', ['12:00', '22:00'])],
+      ovens: [make.oven('A', 14)],
+    });
+    const request = make.request(camp, [piece('rolls', 'roll'), piece('round', 'round')]);
+    const sheet = planTimetable(request, { doubtRuns: 0, isAdvised: false });
+    const mixes = sheet.jobs.filter(({ kind }) => kind === 'mix');
+    expect(mixes.map(({ dish }) => dish).toSorted()).toEqual(['rolls', 'round']);
+    expect(sheet.servings.map(({ dish }) => dish).toSorted()).toEqual(['rolls', 'round']);
+    expect(sheet.notices.map(({ code }) => code)).not.toContain('TIMETABLE_DISH_UNPLANNED');
+    for (const { ready, served, wanted } of sheet.servings)
+      if (served > wanted) expect(served - ready).toBeLessThanOrEqual(15); // nobody holds back what is late
+  });
+});

@@ -35,7 +35,7 @@ describe('the fire that is meant by its chimney', () => {
     ['is due first, before any is lit', 2, '14:00', 'lighting-1'],
     ['was the last, when all is over', 2, '20:00', 'lighting-4'],
     ['stands in the other chimney', 1, '16:40', 'lighting-2'],
-  ])('%s', (_, chimney, now, id) => {
+  ])('is the one that %s', (_, chimney, now, id) => {
     expect(lightingMeant(sheet, chimney, at(now))?.id).toBe(id);
   });
 
