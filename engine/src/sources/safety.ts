@@ -9,6 +9,12 @@ export const safetySources = {
     grade: 'B',
     note: 'read in a peer-reviewed reprint (PMC4914716 table 1) and pages crediting it; also hot hold 140 F, cold hold 40 F',
   },
+  'food-code-2-301': {
+    title: 'FDA Food Code section 2-301.14, when to wash hands',
+    by: 'US Food and Drug Administration',
+    grade: 'D',
+    note: 'from memory: after whatever soils hands, between raw food and ready-to-eat food, before food is worked',
+  },
   'food-code-3-401': {
     title: 'FDA Food Code section 3-401.11',
     by: 'US Food and Drug Administration',

@@ -106,7 +106,11 @@ function fireFed(request: TimetableRequest, sheet: DaySheet): readonly Violation
     const lastUse = Math.max(
       ...lighting.uses.map((use) => sheet.jobs.find((job) => job.id === use.job)?.start ?? 0),
     );
-    const fed = sheet.jobs.filter((job) => job.kind === 'tend-fire').map((job) => job.start);
+    // A fire that was let out and lit anew has its own feedings.
+    const fed = sheet.jobs
+      .filter((job) => job.kind === 'tend-fire')
+      .map((job) => job.start)
+      .filter((at) => lighting.at <= at && at <= lastUse);
     const times = [lighting.at, ...fed.toSorted((a, b) => a - b), lastUse];
     return times.slice(1).flatMap((time, at) => {
       const found = time - times[at]!;

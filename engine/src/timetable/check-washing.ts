@@ -1,6 +1,8 @@
 // The checker's word on clean hands between two jobs: from wheat to a dish kept free of it, from raw
-// meat to anything else, from charcoal to dough, there is a washing between. Common practice.
+// meat to anything else, from charcoal, wiping and washing up to food, from anything raw or greasy to
+// what is eaten as it is, there is a washing between. Source: food-code-2-301.
 
+import { isPot } from '../bake/index.ts';
 import type { DaySheet, DishWork, Job, TimetableRequest, Violation } from './day-sheet.ts';
 
 export function washRules(request: TimetableRequest, sheet: DaySheet): readonly Violation[] {
@@ -41,8 +43,19 @@ function dirtyRule(
     return of !== undefined && isOther && handlesRaw(of, each);
   });
   if (isRaw) return 'washed-after-raw-meat';
-  const isSooty = since.some((each) => /coals|chimney|feeder|fire|ash/.test(each.kind));
-  if (isSooty && /^(prepare|mix|fold|shape)$/.test(job.kind)) return 'washed-after-coals';
+  const isSooty = since.some((each) => /coals|chimney|feeder|fire|ash-out/.test(each.kind));
+  const isSoiled = since.some((each) => /^(wipe-oven|wash-up)$/.test(each.kind));
+  const isEatenSo = /^(cut|dress)$/.test(job.kind);
+  const isInHands = isEatenSo || /^(prepare|mix|fold|shape)$/.test(job.kind);
+  const isFilled = job.kind === 'load' && !isPot(work.recipe);
+  if (isSooty && (isInHands || isFilled)) return 'washed-after-coals';
+  if (isSoiled && isInHands) return 'washed-after-dirt';
+  const isDoughy = since.some((each) => {
+    const of = dishOf(each);
+    const isRawDough = /^(mix|fold|shape|load)$/.test(each.kind);
+    return each.kind === 'grease' || (of !== undefined && isRawDough && !of.recipe.target.isCold);
+  });
+  if (isEatenSo && isDoughy) return 'washed-before-ready-to-eat';
   const away = work.dish.freeFrom ? awayFrom(request, work) : [];
   const isTouched = since.some((each) => {
     const of = dishOf(each);

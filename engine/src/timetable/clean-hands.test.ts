@@ -1,5 +1,5 @@
-// Clean hands between wheat and a dish kept free of it, raw meat and all else, charcoal and dough.
-// Common practice, no source; the rule is restated by the checker, which shares no code with it.
+// Clean hands between wheat and a dish kept free of it, raw meat and all else, charcoal and food, anything
+// soiled and what is eaten as it is. Source: food-code-2-301; the rule is restated by the checker, which shares no code with it.
 
 import { describe, expect, it } from 'vitest';
 import * as make from '../../validation/timetable/build-meal.ts';
@@ -7,7 +7,7 @@ import { harrowSaddle } from '../../validation/timetable/demo-meals.ts';
 import { clockMinutes } from '../quantity/unit.ts';
 import { checkTimetable } from './check-timetable.ts';
 import { withWashes } from './clean-hands.ts';
-import type { Job, TimetableRequest } from './day-sheet.ts';
+import type { DaySheet, Job, TimetableRequest } from './day-sheet.ts';
 import { planTimetable } from './plan-timetable.ts';
 
 const loaf = make.recipe('loaf', 'yeast-bread', [make.step('shape', 5)], {
@@ -47,6 +47,17 @@ const washed = (jobs: readonly Job[]) => withWashes(request, jobs);
 const washesOf = (jobs: readonly Job[]) =>
   washed(jobs).jobs.flatMap((each) => (each.kind === 'wash-hands' ? [each.start] : []));
 
+const EMPTY: DaySheet = {
+  status: 'planned',
+  jobs: [],
+  spans: [],
+  lightings: [],
+  lit: [],
+  servings: [],
+  advice: [],
+  notices: [],
+};
+
 describe('hands are washed in the minute', () => {
   it('before the free-from oven is greased, after wheat was shaped', () => {
     const jobs = [job('shape', 'loaf', '11:00', '11:10'), job('grease', 'free', '11:20', '11:22')];
@@ -63,6 +74,47 @@ describe('hands are washed in the minute', () => {
     const coals = job('add-coals', 'pot', '11:00', '11:02');
     expect(washesOf([coals, job('fold', 'loaf', '11:05', '11:08')])).toEqual([make.at('11:04')]);
     expect(washesOf([coals, job('add-coals', 'stew', '11:05', '11:08')])).toEqual([]);
+  });
+
+  it.each([
+    ['light-chimney', 'pot'],
+    ['add-coals', 'pot'],
+    ['ash-out', 'pot'],
+    ['wipe-oven', 'pot'],
+    ['grease', 'pot'],
+    ['wash-up', 'pot'],
+    ['mix', 'loaf'],
+    ['shape', 'loaf'],
+    ['load', 'loaf'],
+    ['brown', 'stew'],
+  ] as const)(
+    'before bread is cut or a salad is dressed, after %s (food-code-2-301)',
+    (kind, dish) => {
+      const soiled = job(kind, dish, '11:00', '11:10');
+      for (const ready of ['cut', 'dress'] as const) {
+        const jobs = [soiled, job(ready, 'loaf', '11:20', '11:24')];
+        expect(washesOf(jobs)).toEqual([make.at('11:19')]);
+        const left = checkTimetable(request, { ...EMPTY, jobs }).map(({ rule }) => rule);
+        expect(left.filter((rule) => rule.startsWith('washed-'))).toHaveLength(1);
+        const after = checkTimetable(request, { ...EMPTY, jobs: washed(jobs).jobs });
+        expect(after.filter(({ rule }) => rule.startsWith('washed-'))).toEqual([]);
+      }
+    },
+  );
+
+  it('before batter is poured after coals; not for a pot that is only filled', () => {
+    const coals = job('add-coals', 'pot', '11:00', '11:02');
+    expect(washesOf([coals, job('load', 'free', '11:05', '11:06')])).toEqual([make.at('11:04')]);
+    expect(washesOf([coals, job('load', 'pot', '11:05', '11:06')])).toEqual([]);
+  });
+
+  it('in an idle minute before, where the work stands right before the food', () => {
+    const jobs = [
+      job('add-coals', 'pot', '11:00', '11:02'),
+      job('check', 'pot', '11:05', '11:06'),
+      job('dress', 'loaf', '11:06', '11:09'),
+    ];
+    expect(washesOf(jobs)).toEqual([make.at('11:04')]);
   });
 
   it('not again where they have been washed between', () => {

@@ -1,6 +1,7 @@
 // Who needs to wash before what? Read off the finished jobs, hand by hand: what sticks to hands (what
-// a free-from dish is kept free of, raw meat, charcoal) until they are washed, and what may not be
-// touched with it. Common practice, no source; the wash itself is one minute with soap.
+// a free-from dish is kept free of, raw meat, raw flour and egg, charcoal, the dirt of wiping and washing up)
+// until they are washed, and what may not be touched with it. Source: food-code-2-301 (hands are washed
+// after whatever soils them and before food); the wash itself is one minute with soap.
 
 import type { Skill } from '../camp/camp.ts';
 import { openHours } from '../camp/index.ts';
@@ -8,12 +9,13 @@ import { clockMinutes } from '../quantity/unit.ts';
 import type { DishWork, Job, TimetableRequest } from './day-sheet.ts';
 import { holdsOf, keptFrom } from './free-from.ts';
 import * as habits from './habits.ts';
+import { isPot } from './recipe-shape.ts';
 
 export interface Unwashed {
   readonly job: Job;
   readonly hand: string;
-  /** When this hand's work before it ends. */
-  readonly freeFrom: number;
+  /** The last minute at which this hand can have washed by; undefined where its work leaves none. */
+  readonly washBy: number | undefined;
 }
 
 interface Washed {
@@ -74,34 +76,45 @@ const HAND_BOUND: ReadonlySet<Job['kind']> = new Set([
 
 function washedWherePossible(request: TimetableRequest, jobs: readonly Job[]): Washed {
   const needs = request.camp.hands.flatMap((hand) => unwashed(request, jobs, hand.id));
-  const hasRoom = ({ job, freeFrom }: Unwashed) => job.start - freeFrom >= habits.WASH_HANDS;
-  const washes = needs.filter(hasRoom).map(washJob);
+  const washes = needs.flatMap(washJob);
   if (washes.length === 0) return { jobs, left: needs };
   const all = [...jobs, ...washes].sort((a, b) => a.start - b.start || (a.id < b.id ? -1 : 1));
-  return { jobs: all, left: needs.filter((need) => !hasRoom(need)) };
+  return { jobs: all, left: needs.filter(({ washBy }) => washBy === undefined) };
 }
 
-function washJob({ job, hand }: Unwashed): Job {
-  return {
-    id: `${job.id}-wash-${hand}`,
-    kind: 'wash-hands',
-    ...(job.dish === undefined ? {} : { dish: job.dish }),
-    start: clockMinutes(job.start - habits.WASH_HANDS),
-    end: job.start,
-    hands: [hand],
-    needsTable: false,
-    values: {},
-    latestStart: clockMinutes(job.start - habits.WASH_HANDS),
-    because: { kind: 'before', by: job.id },
-    needsCare: true,
-  };
+function washJob({ job, hand, washBy }: Unwashed): readonly Job[] {
+  if (washBy === undefined) return [];
+  const start = clockMinutes(washBy - habits.WASH_HANDS);
+  return [
+    {
+      id: `${job.id}-wash-${hand}`,
+      kind: 'wash-hands',
+      ...(job.dish === undefined ? {} : { dish: job.dish }),
+      start,
+      end: clockMinutes(washBy),
+      hands: [hand],
+      needsTable: false,
+      values: {},
+      latestStart: start,
+      because: { kind: 'before', by: job.id },
+      needsCare: true,
+    },
+  ];
 }
 
 interface OnHands {
   readonly kinds: Set<string>;
   /** Dish whose raw meat it is. */
   raw: string | undefined;
+  /** Flour and egg that have not been through the fire. */
+  hasDough: boolean;
+  /** Charcoal and ash. */
   hasCoal: boolean;
+  /** The dirt of a used oven or of the wash-up. */
+  hasDirt: boolean;
+  hasGrease: boolean;
+  /** Where among the hand's jobs something last stuck to it. */
+  since: number;
 }
 
 function unwashed(
@@ -114,23 +127,37 @@ function unwashed(
     .sort((a, b) => a.start - b.start);
   const needs: Unwashed[] = [];
   let on: OnHands = clean();
-  let freeFrom = Number.NEGATIVE_INFINITY;
-  for (const job of own) {
+  own.forEach((job, at) => {
     const work = request.dishes.find((each) => each.dish.id === job.dish);
     if (isDirtyFor(request, on, job, work)) {
-      needs.push({ job, hand, freeFrom });
+      needs.push({ job, hand, washBy: lastGap(own.slice(on.since, at + 1)) });
       on = clean();
     }
     if (job.kind === 'wash-hands') on = clean();
-    else touch(on, job, work);
-    freeFrom = job.end;
-  }
+    else if (touch(on, job, work)) on.since = at;
+  });
   return needs;
 }
 
-const clean = (): OnHands => ({ kinds: new Set(), raw: undefined, hasCoal: false });
+/** The end of the last idle minute between these jobs of one hand, not long before the last of them. */
+function lastGap(own: readonly Job[]): number | undefined {
+  const soonest = own.at(-1)!.start - habits.WASH_TO_WORK;
+  for (let at = own.length - 1; at > 0 && own[at]!.start >= soonest; at -= 1) {
+    if (own[at]!.start - own[at - 1]!.end >= habits.WASH_HANDS) return own[at]!.start;
+  }
+  return undefined;
+}
 
-const DOUGH: ReadonlySet<Job['kind']> = new Set(['prepare', 'mix', 'fold', 'shape']);
+const clean = (): OnHands => ({
+  kinds: new Set(),
+  raw: undefined,
+  hasDough: false,
+  hasCoal: false,
+  hasDirt: false,
+  hasGrease: false,
+  since: 0,
+});
+
 const COAL: ReadonlySet<Job['kind']> = new Set([
   'lay-coals',
   'add-coals',
@@ -139,11 +166,17 @@ const COAL: ReadonlySet<Job['kind']> = new Set([
   'tend-fire',
   'ash-out',
 ]);
+const DIRTY: ReadonlySet<Job['kind']> = new Set(['wipe-oven', 'wash-up']);
 const RAW: ReadonlySet<Job['kind']> = new Set(['prepare', 'mix', 'shape', 'load', 'brown']);
+const DOUGH: ReadonlySet<Job['kind']> = new Set(['mix', 'fold', 'shape', 'load']);
+/** Eaten as it is: nothing that sticks to hands is killed any more. */
 const READY: ReadonlySet<Job['kind']> = new Set(['cut', 'dress']);
+/** Food in the hands; what goes into a pot is poured or tipped. */
+const FOOD: ReadonlySet<Job['kind']> = new Set(['prepare', 'mix', 'fold', 'shape']);
 /** With tongs, lifter, spoon or probe: nothing of the food comes to the hands. */
 const OUTSIDE: ReadonlySet<Job['kind']> = new Set([
   'grease',
+  'wipe-oven',
   'lay-coals',
   'add-coals',
   'turn',
@@ -159,16 +192,31 @@ function isDirtyFor(
   work: DishWork | undefined,
 ): boolean {
   if (job.kind === 'wash-hands' || work === undefined) return false;
-  const isRaw = on.raw !== undefined && (on.raw !== job.dish || READY.has(job.kind));
-  if (isRaw || (on.hasCoal && DOUGH.has(job.kind))) return true;
+  const isReady = READY.has(job.kind);
+  if (isReady && (on.hasDough || on.hasGrease || on.raw !== undefined)) return true;
+  if (on.raw !== undefined && on.raw !== job.dish) return true;
+  const isHandled = isReady || FOOD.has(job.kind);
+  if (on.hasDirt && isHandled) return true;
+  // An oven may be wiped, greased and filled in one go; not with charcoal on the hands.
+  if (on.hasCoal && (isHandled || (job.kind === 'load' && !isPot(work)))) return true;
   return keptFrom(request.camp, work).some((kind) => on.kinds.has(kind));
 }
 
-function touch(on: OnHands, job: Job, work: DishWork | undefined): void {
-  if (COAL.has(job.kind)) on.hasCoal = true;
-  if (work === undefined || OUTSIDE.has(job.kind)) return;
+/** What sticks after this job; true where anything does. */
+function touch(on: OnHands, job: Job, work: DishWork | undefined): boolean {
+  const [isCoal, isDirt, isGrease] = [
+    COAL.has(job.kind),
+    DIRTY.has(job.kind),
+    job.kind === 'grease',
+  ];
+  on.hasCoal ||= isCoal;
+  on.hasDirt ||= isDirt;
+  on.hasGrease ||= isGrease;
+  if (work === undefined || OUTSIDE.has(job.kind)) return isCoal || isDirt || isGrease;
   for (const kind of holdsOf(work)) on.kinds.add(kind);
   if (RAW.has(job.kind) && bringsRawMeat(work)) on.raw = work.dish.id;
+  on.hasDough ||= DOUGH.has(job.kind) && !work.recipe.target.isCold;
+  return true;
 }
 
 export const bringsRawMeat = ({ recipe }: DishWork): boolean =>

@@ -161,7 +161,11 @@ export function washedBefore(sheet: DaySheet, names: Names): ReadonlySet<string>
     washes.flatMap((wash) => {
       const next = sheet.jobs
         .filter(
-          (job) => job.hands[0] === wash.hands[0] && job.start >= wash.end && names.has(job.id),
+          (job) =>
+            job.hands[0] === wash.hands[0] &&
+            job.dish === wash.dish &&
+            job.start >= wash.end &&
+            names.has(job.id),
         )
         .toSorted((one, other) => one.start - other.start)[0];
       return next === undefined ? [] : [taskOfVisit(names.get(next.id)!.id)];

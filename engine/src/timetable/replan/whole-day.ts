@@ -110,15 +110,30 @@ function washedFrom(
   };
 }
 
-/** Coals that are lit, less what has to be lit for anew. */
+/** Coals that are lit, less what is lit for anew: a set may come from both. */
 function keptLightings(
   { sheet, lit }: WholeAsked,
   renamed: ReadonlyMap<string, Lighting>,
 ): readonly Lighting[] {
-  const anew = new Set([...renamed.values()].flatMap(({ uses }) => uses.map(({ job }) => job)));
+  const sumBy = (lightings: readonly Lighting[]) => {
+    const sums = new Map<string, number>();
+    for (const { uses } of lightings)
+      for (const { job, coals } of uses) sums.set(job, (sums.get(job) ?? 0) + coals);
+    return sums;
+  };
+  const wanted = sumBy(sheet.lightings);
+  const anew = sumBy([...renamed.values()]);
+  const left = new Map([...wanted].map(([job, coals]) => [job, coals - (anew.get(job) ?? 0)]));
   return sheet.lightings
     .filter(({ id }) => lit.has(id))
-    .map((each) => ({ ...each, uses: each.uses.filter(({ job }) => !anew.has(job)) }));
+    .map((each) => ({
+      ...each,
+      uses: each.uses.flatMap((use) => {
+        const coals = Math.min(use.coals, left.get(use.job) ?? 0);
+        left.set(use.job, (left.get(use.job) ?? 0) - coals);
+        return coals > 0 ? [{ ...use, coals }] : [];
+      }),
+    }));
 }
 
 /** By the id that the plan gave them: with names and chimneys that fit what burns already. */
