@@ -176,13 +176,15 @@ export const safetySources = {
   },
   'nfpa-ash': {
     title: 'Ash can with a tight lid, 10 ft from anything that burns',
-    by: 'National Fire Protection Association, from memory',
+    by: 'National Fire Protection Association',
     grade: 'D',
+    note: 'from memory; the code itself was not read',
   },
   'iso-13732-1': {
     title: 'Hot surfaces: burn thresholds, 48 C for ten minutes of touch',
-    by: 'International Organization for Standardization, from memory',
+    by: 'International Organization for Standardization',
     grade: 'D',
+    note: 'from memory; the standard itself was not read',
   },
   'fire-stages': {
     title: 'Fire restriction stages: order of 2021 and stage sheets under 36 CFR 261.52',
