@@ -156,6 +156,17 @@ describe('Pilcrow Creek', () => {
     expect(cut.end).toBeLessThanOrEqual(13 * 60);
   });
 
+  it.each(['pilcrow-creek', 'pilcrow-creek-wood'])(
+    'slashes the loaf of %s once it has risen in its oven, before its coals',
+    (id) => {
+      const of = (kind: Job['kind']) =>
+        jobsOf(planOf(id), (job) => job.dish === 'loaf' && job.kind === kind);
+      const slash = of('shape').find(({ say }) => say?.startsWith('Slash'))!;
+      expect(slash.start).toBeGreaterThanOrEqual(of('second-rise')[0]!.end);
+      expect(slash.end).toBeLessThanOrEqual(of('lay-coals')[0]!.start);
+    },
+  );
+
   it('on wood tells shovels and rings everywhere, and lights a feeder fire, no chimney', () => {
     const plan = planOf('pilcrow-creek-wood');
     for (const { coals } of firesOf(plan)) {

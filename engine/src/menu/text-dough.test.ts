@@ -31,6 +31,17 @@ describe('a yeast dough whose writer takes something for known', () => {
   });
 
   it.each([
+    ['Slash it and put the lid on the oven.', 'Slash'],
+    ['Score the loaf in the pot.', 'Score'],
+    ['Dock it all over.', 'Dock'],
+  ])('is cut once risen, which is work on the dough and no loading: %s', (told, word) => {
+    const { steps } = read(
+      `${LOAF}Knead. Let rise 1 hour. Shape. Let rise 40 minutes. ${told} Bake 40 minutes at 425 F.`,
+    ).recipe!;
+    expect(steps.find(({ say }) => say.startsWith(word))?.kind).toBe('shape');
+  });
+
+  it.each([
     'Knead, let it double, shape it. Bake at once at 425 F.',
     'Knead, let it double, shape it. It needs no second rise. Bake at 425 F.',
     'Knead. Let rise 1 hour. Shape. Bake 40 minutes at 425 F straight away.',

@@ -108,6 +108,7 @@ const PHRASES: readonly (readonly [RegExp, StepKind])[] = [
   ],
   [/\bkeep (?:it |them )?(?:warm|hot)\b/iu, 'hold'],
   [/\bstir(?:ring)? (?:it |them |now and then|every|once|twice|often|occasionally)/iu, 'stir'],
+  [/^(?:then )?(?:slash|score|dock)\b/iu, 'shape'],
   [/\b(?:take|lift|turn|tip|get) (?:it |them |the \p{L}+ )?out\b|\bremove from\b/iu, 'take-out'],
   [
     /\bcut (?:out|into|the)\b[^.]{0,30}\b(?:rounds?|biscuits?|squares|circles|dough|scones)\b|\b(?:roll|pat|press|shape|form|drop)\b[^.]{0,50}\b(?:dough|out|thick|rounds?|balls?|loaf|loaves|spoonfuls?|inch)\b/iu,
