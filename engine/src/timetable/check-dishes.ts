@@ -7,6 +7,7 @@ export function dishRules(request: TimetableRequest, sheet: DaySheet): readonly 
   return [
     ...request.dishes.flatMap((work) => [
       ...recipeOrder(sheet, work),
+      ...intoOven(sheet, work),
       ...everyStep(sheet, work),
       ...served(sheet, work),
       ...cutOnceRested(sheet, work),
@@ -58,6 +59,42 @@ function recipeOrder(sheet: DaySheet, work: DishWork): readonly Violation[] {
     }),
   );
 }
+
+const BAKES: ReadonlySet<StepKind> = new Set(['load', 'brown', 'cook']);
+
+/** No longer before the oven than the recipe lets it; what waits its turn in an oven can't be. */
+function intoOven(sheet: DaySheet, work: DishWork): readonly Violation[] {
+  const { steps } = work.recipe;
+  const firstOf = (kind: StepKind | 'lay-coals') =>
+    sheet.jobs.find((job) => job.dish === work.dish.id && job.kind === kind);
+  const [load, lay] = [firstOf('load'), firstOf('lay-coals')];
+  if (load === undefined || lay === undefined || waitsItsTurn(sheet, work, load)) return [];
+  return steps.flatMap((step) =>
+    (BAKES.has(step.kind) ? step.after : []).flatMap(({ step: id, most }) => {
+      const before = steps.find((each) => each.id === id);
+      if (most === undefined || before === undefined || AT_OVEN.has(before.kind)) return [];
+      return jobsOf(sheet, work, before).flatMap((earlier) => {
+        const into = earlier.end > load.start ? lay : load;
+        const found = into.start - earlier.end;
+        const jobs = [earlier.id, into.id];
+        return found <= most ? [] : [{ rule: 'recipe-order', jobs, found, wanted: most }];
+      });
+    }),
+  );
+}
+
+/** Its oven bakes for the same serving before it: the dough waits, and the sheet says how long. */
+const waitsItsTurn = (sheet: DaySheet, work: DishWork, load: Job) => {
+  const wantedOf = (dish: string | undefined) =>
+    sheet.servings.find((each) => each.dish === dish)?.wanted ?? Number.NaN;
+  return sheet.jobs.some(
+    (job) =>
+      job.kind === 'load' &&
+      job.oven === load.oven &&
+      job.start < load.start &&
+      Math.abs(wantedOf(job.dish) - wantedOf(work.dish.id)) < 60,
+  );
+};
 
 function everyStep(sheet: DaySheet, work: DishWork): readonly Violation[] {
   return work.recipe.steps.flatMap((step) => {

@@ -128,6 +128,11 @@ export const timetableCodes = {
     when: 'supper is in time only if the dough rises quicker than likely, but within its band',
     next: 'Warmer water, a warmer place, or serve later.',
   },
+  TIMETABLE_RISE_NOT_AS_WRITTEN: {
+    kind: 'notice',
+    when: 'a rise is written far longer or shorter than this dough is likely to take at its warmth',
+    next: 'Go by the dough; look at its yeast and at the temperature that were written.',
+  },
   TIMETABLE_LEFT: {
     kind: 'notice',
     when: 'work that can be left found no free hand within their hours',

@@ -4,7 +4,7 @@
 import { risesInOven } from '../menu/heat-kind.ts';
 import type { RecipeStep } from '../menu/recipe.ts';
 import type { DishWork } from './day-sheet.ts';
-import { linkBefore } from './into-oven.ts';
+import { lagsIntoOven, linkBefore } from './into-oven.ts';
 import type { DishMaking, DishTasks, LoadTasks, Making, StepTasks } from './making.ts';
 import { ovenTasks } from './oven-tasks.ts';
 import { isUsedAgain } from './oven-turns.ts';
@@ -109,8 +109,10 @@ function workOnRisen(
       continue;
     }
     stepTask(dish, step);
+    const wish = lagsIntoOven(dish).find((lag) => lag.step === step.id);
+    const room = wish?.most === undefined ? { least: 0 } : { least: 0, most: wish.most };
     for (const task of dish.steps.get(step.id)!.last)
-      for (const { lay } of risen) dish.making.builder.lag(task, lay, { least: 0 });
+      for (const { lay } of risen) dish.making.builder.lag(task, lay, room);
   }
 }
 

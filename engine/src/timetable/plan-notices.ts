@@ -9,6 +9,7 @@ import type { Job, Serving, TimetableRequest } from './day-sheet.ts';
 import { TEND_UNFED } from './habits.ts';
 import { darkNotices } from './in-the-dark.ts';
 import { isUsedAgain } from './oven-turns.ts';
+import { riseNotices } from './rise-notices.ts';
 import type { DayWork } from './work.ts';
 
 /** A day that was planned, and how it lies on the sheet. */
@@ -28,6 +29,7 @@ export const planNotices = (made: Planned): readonly Notice[] => [
   ...brokenNotices(made.day, made.plan),
   ...leftNotices(made.day, made.plan),
   ...longWaits(made.request, made.servings),
+  ...riseNotices(made.request),
   ...unfedNotices(made.day, made.plan),
   ...unwashedNotices(made.unwashed),
   ...offMinuteNotices(made.jobs),

@@ -93,6 +93,11 @@ export const timetableWords: Words = {
     `${say.dish(about.dish ?? '')} is in time only if its dough rises in ` +
     `${say.minutes(num(values, 'hurriedMinutes'))}; likely is ` +
     `${say.minutes(num(values, 'likelyMinutes'))}, so keep it warmer, or call later if it is slow.`,
+  TIMETABLE_RISE_NOT_AS_WRITTEN: (values, about, say) =>
+    `The recipe of ${say.dish(about.dish ?? '')} gives the first rise ` +
+    `${say.minutes(num(values, 'writtenMinutes'))}; with this yeast at this warmth about ` +
+    `${say.minutes(num(values, 'reckonedMinutes'))} is likely, and that is what the sheet has. ` +
+    'Look at the yeast and the temperature that were written.',
   TIMETABLE_LEFT: (values) =>
     `Nobody has time in their hours for ${CHORES[String(values.what)] ?? String(values.what)}: do ` +
     'it before, after, or when there is a moment.',
