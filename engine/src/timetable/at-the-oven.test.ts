@@ -204,6 +204,21 @@ describe('coals', () => {
     expect([lit(60), lit(25), lit(24)]).toEqual([27, 25, 24]);
   });
 
+  it('are never fewer in a chimney than draw: a dozen and a quarter of it (judgement, common practice)', () => {
+    const lit = (chimneyfulCoals: number) => {
+      const camp = make.camp({ hands: [cook], ovens: [make.oven('A', 12)], chimneyfulCoals });
+      const request = make.request(camp, [bread('bread', 'A', { coals: [2, 1] })]);
+      const sheet = planTimetable(request);
+      const { coals, uses } = sheet.lightings[0]!;
+      expect(uses.reduce((sum, use) => sum + use.coals, 0)).toBe(3);
+      expect(rules(request, sheet)).toEqual([]);
+      const lightings = sheet.lightings.map((each) => ({ ...each, coals: 4 }));
+      expect(rules(request, { ...sheet, lightings })).toContain('chimney-draws');
+      return coals;
+    };
+    expect([lit(24), lit(100), lit(12)]).toEqual([12, 25, 12]);
+  });
+
   it('are lit in a heap that takes half as long again where there is no chimney', () => {
     const camp = make.camp({ hands: [cook], ovens: [make.oven('A', 12)], chimneys: 0 });
     const request = make.request(camp, [bread('bread', 'A')]);

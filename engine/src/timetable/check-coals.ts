@@ -43,6 +43,10 @@ function lit(request: TimetableRequest, sheet: DaySheet, lighting: Lighting): re
     const { coals: found } = lighting;
     violations.push({ rule: 'chimneyful', jobs, found, wanted: gear.chimneyfulCoals });
   }
+  // A dozen draw in a chimney, fewer do not (common practice, no source).
+  const draws = Math.min(12, Math.max(1, gear.chimneyfulCoals));
+  if (lighting.chimney !== undefined && lighting.coals < draws)
+    violations.push({ rule: 'chimney-draws', jobs, found: lighting.coals, wanted: draws });
   const work = sheet.jobs.find((job) => job.id === lighting.id);
   if (work === undefined || work.start !== lighting.at) {
     violations.push({ rule: 'lighting-is-work', jobs, found: 'none', wanted: lighting.at });

@@ -109,6 +109,10 @@ export interface Job {
 export interface Binding {
   readonly kind:
     | 'serving'
+    /** Its minute after coals on. */
+    | 'minute'
+    /** As soon as what is named is done. */
+    | 'since'
     | 'before'
     | 'after'
     | 'hand'

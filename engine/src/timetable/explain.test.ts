@@ -52,3 +52,24 @@ describe('the latest start of a job', () => {
     }
   });
 });
+
+describe('why a job stands where it stands', () => {
+  it.each([pilcrowCreek(), harrowSaddle()])(
+    'is other work of its hands only where that follows at once',
+    (request) => {
+      const { day, laid } = tryEasing(request, {});
+      const ends = new Map(request.camp.hands.map(({ id, to }) => [id, to]));
+      expect(day.problem.tasks.length).toBeGreaterThan(20);
+      for (const job of laid.jobs.filter(({ because }) => because.kind === 'hand')) {
+        const by = job.because.by!;
+        const follows = laid.jobs.some(
+          (next) => next.hands.includes(by) && next.id !== job.id && next.start === job.end,
+        );
+        expect([job.id, follows || job.end >= ends.get(by)!]).toEqual([job.id, true]);
+      }
+      const turns = laid.jobs.filter(({ kind }) => kind === 'turn' || kind === 'check');
+      expect(turns.length).toBeGreaterThan(2);
+      for (const { because } of turns) expect(because.kind).not.toBe('hand');
+    },
+  );
+});

@@ -17,12 +17,20 @@ export function reasonsFor(
   told: { readonly meanings: readonly TaskMeaning[]; readonly idOf: (task: number) => string },
 ): Reasons {
   const links = linksOf(problem, plan);
-  const after = new Map<number, Link[]>();
-  for (const link of links) after.set(link.from, [...(after.get(link.from) ?? []), link]);
+  const [after, before] = [new Map<number, Link[]>(), new Map<number, Link[]>()];
+  for (const link of links) {
+    after.set(link.from, [...(after.get(link.from) ?? []), link]);
+    before.set(link.to, [...(before.get(link.to) ?? []), link]);
+  }
   const latestStart = latestStarts(problem, plan, links);
   const because = problem.tasks.map((task, index): Binding => {
     if (task.fixed !== undefined) return { kind: 'pin' };
-    return bindingOf(problem, plan, { index, after: after.get(index) ?? [], told });
+    return bindingOf(problem, plan, {
+      index,
+      after: after.get(index) ?? [],
+      before: before.get(index) ?? [],
+      told,
+    });
   });
   return { because, latestStart };
 }
@@ -63,42 +71,63 @@ function tighten(plan: Plan, links: readonly Link[], latest: number[]): boolean 
   return isMoved;
 }
 
-/** The first thing that would be run into by starting one minute later. */
-function bindingOf(
-  problem: Problem,
-  plan: Plan,
-  at: {
-    readonly index: number;
-    readonly after: readonly Link[];
-    readonly told: {
-      readonly meanings: readonly TaskMeaning[];
-      readonly idOf: (t: number) => string;
-    };
-  },
-): Binding {
+interface At {
+  readonly index: number;
+  /** Links to what comes after it, and from what comes before. */
+  readonly after: readonly Link[];
+  readonly before: readonly Link[];
+  readonly told: {
+    readonly meanings: readonly TaskMeaning[];
+    readonly idOf: (task: number) => string;
+  };
+}
+
+/**
+ * What a cook would name: the first thing that would be run into by starting one minute later; of a turn
+ * or a check its own minute; busy hands only where they are busy in the very next minute.
+ */
+function bindingOf(problem: Problem, plan: Plan, at: At): Binding {
   const start = plan.starts[at.index];
   if (start === undefined) return { kind: 'arrival' };
   if (problem.groups[problem.tasks[at.index]!.group]!.towards === 'early') {
     return { kind: 'after', by: 'serving' };
   }
-  const tight = at.after.find((link) => plan.starts[link.to] === start + link.least);
-  if (tight !== undefined) return bindingBy(tight, at.told);
-  const unit = plan.crews[at.index]!.find((each) => {
-    const ends = endOfHours(problem, each, start);
-    return start + problem.tasks[at.index]!.minutes >= ends;
-  });
-  if (unit !== undefined) return { kind: 'hand', by: problem.units[unit]!.id };
-  const isTable = problem.tasks[at.index]!.takes.some(
-    ({ pool }) => problem.pools[pool]!.id === 'table',
-  );
-  if (isTable) return { kind: 'table' };
-  const nearest = nearestAfter(plan, start, at.after);
-  return nearest === undefined ? { kind: 'serving' } : bindingBy(nearest, at.told);
+  const tight = at.after.filter((link) => plan.starts[link.to] === start + link.least);
+  const isShared = ({ why }: Link) => why === 'hand' || why === 'table';
+  const firm = tight.find((link) => !isShared(link));
+  if (firm !== undefined) return bindingBy(firm, at.told);
+  const { kind, load, values } = at.told.meanings[at.index]!;
+  if (AT_ITS_MINUTE.has(kind) && values?.minute !== undefined)
+    return { kind: 'minute', by: load ?? '' };
+  if (tight[0] !== undefined) return bindingBy(tight[0], at.told);
+  return looseBinding(problem, plan, at, start);
 }
 
+const AT_ITS_MINUTE: ReadonlySet<string> = new Set(['turn', 'check', 'add-coals', 'stir', 'probe']);
+
+/** Nothing is run into in the next minute: hours that end, what it waited for, what it is meant for. */
+function looseBinding(problem: Problem, plan: Plan, at: At, start: number): Binding {
+  const task = problem.tasks[at.index]!;
+  const unit = plan.crews[at.index]!.find(
+    (each) => start + task.minutes >= endOfHours(problem, each, start),
+  );
+  if (unit !== undefined) return { kind: 'hand', by: problem.units[unit]!.id };
+  const since = at.before.find(
+    ({ why, from, least }) => why === 'lag' && (plan.starts[from] ?? Number.NaN) + least === start,
+  );
+  if (since !== undefined) return { kind: 'since', by: at.told.idOf(since.from) };
+  const nearest = nearestAfter(plan, start, at.after);
+  if (nearest !== undefined) return bindingBy(nearest, at.told);
+  const isTable = task.takes.some(({ pool }) => problem.pools[pool]!.id === 'table');
+  return isTable ? { kind: 'table' } : { kind: 'serving' };
+}
+
+/** What it is meant for: the next of its own chain, never just the next in the same hands. */
 function nearestAfter(plan: Plan, start: number, after: readonly Link[]): Link | undefined {
   const slack = (link: Link) => (plan.starts[link.to] ?? Infinity) - start - link.least;
-  return [...after].filter((link) => link.why !== 'most').sort((a, b) => slack(a) - slack(b))[0];
+  return [...after]
+    .filter(({ why }) => why === 'lag' || why === 'oven')
+    .sort((a, b) => slack(a) - slack(b))[0];
 }
 
 function bindingBy(

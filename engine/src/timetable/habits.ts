@@ -74,6 +74,12 @@ export const HEAP_SLOWER = 1.5;
 export const HEAP_COALS = 100;
 /** Lit beside what is needed, where the chimney has room: some never catch. */
 export const SPARE_SHARE = 0.1;
+/**
+ * Fewer than these do not draw in a chimney: a dozen, and a quarter of what it holds. A judgement, from
+ * common practice, no source; what is not needed of them stays spare.
+ */
+export const DRAWS_FROM = 12;
+export const DRAWS_SHARE = 0.25;
 
 /** A two-person lift: deep ovens from here on, and any that is wider than 14 inches. */
 export const HEAVY_DEEP_METRES = 0.35; // 14 inches are 0.3556 m

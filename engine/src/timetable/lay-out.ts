@@ -1,7 +1,7 @@
 // The solver's plan as a day sheet: jobs, what each oven holds, lightings, lit coals, servings.
 
 import { clockMinutes, minutes } from '../quantity/unit.ts';
-import type { Plan, StoreUse } from '../solver/problem.ts';
+import type { Plan, Problem, StoreUse } from '../solver/problem.ts';
 import type { DaySheet, Job, Lighting, OvenSpan, Serving, TimetableRequest } from './day-sheet.ts';
 import { reasonsFor } from './explain.ts';
 import * as habits from './habits.ts';
@@ -93,7 +93,7 @@ function lightingsOf(
       readyAt: clockMinutes(batch.readyAt),
       coals: withSpare(
         uses.reduce((sum, use) => sum + use.coals, 0),
-        store.size,
+        store,
       ),
       uses: uses.reverse(),
     };
@@ -116,10 +116,11 @@ function sharedOut(day: DayWork, idOf: (task: number) => string) {
   };
 }
 
-/** A tenth more than is needed, if it goes in: whole coals. */
-function withSpare(needed: number, size: number): number {
+/** A tenth more than is needed, if it goes in, and never fewer than draw in a chimney: whole coals. */
+function withSpare(needed: number, { size, holder }: Problem['stores'][number]): number {
+  const draws = Math.max(habits.DRAWS_FROM, Math.ceil(size * habits.DRAWS_SHARE));
   const wished = Math.ceil(needed * (1 + habits.SPARE_SHARE));
-  return Math.max(needed, Math.min(wished, size));
+  return Math.max(needed, Math.min(Math.max(wished, holder === undefined ? 0 : draws), size));
 }
 
 /** Lighting is hands' work like any other; it may slip as far as its coals' first use allows. */

@@ -2,7 +2,7 @@
 
 import { campLight } from '../../camp/index.ts';
 import type { MealPlan } from '../../meal.ts';
-import type { Serving } from '../../timetable/day-sheet.ts';
+import type { Lighting, Serving } from '../../timetable/day-sheet.ts';
 import type { Block, SheetDocument } from '../document.ts';
 import { noticeBlocks, noticeBox, refusalBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
@@ -119,9 +119,9 @@ function leadBlock({ daySheet: day, dishes }: MealPlan, say: Say): Block {
     parts: [
       { text: dishes.length === 1 ? 'One dish' : `${dishes.length} dishes`, strong: true },
       { text: ', on the table ' },
-      { text: listed(times), strong: true },
+      ...(times.length === 0 ? [{ text: 'at no time' }] : [{ text: listed(times), strong: true }]),
       ...(day.firstFire === undefined
-        ? [{ text: ', no fire' }]
+        ? [{ text: times.length === 0 ? '' : ', no fire' }]
         : [{ text: '. First fire ' }, { text: say.clock(day.firstFire), strong: true }]),
       { text: `.${STATUS[day.status]}` },
     ],
@@ -138,6 +138,14 @@ export const servedTimes = (servings: readonly Serving[]): readonly number[] =>
 export function lightingBlocks({ daySheet: day, camp }: MealPlan, say: Say): readonly Block[] {
   if (day.lightings.length === 0) return [];
   const wood = camp.fuel.kind === 'wood-coals';
+  const needed = ({ uses }: Lighting) => uses.reduce((sum, use) => sum + use.coals, 0);
+  // More than the tenth that never catches: the rest is there so that the chimney draws.
+  const isFilled = day.lightings.some(
+    (each) => each.chimney !== undefined && each.coals > Math.ceil(needed(each) * 1.1),
+  );
+  const few = isFilled
+    ? 'So few coals do not draw in a chimney: what is lit beyond need stays spare.'
+    : '';
   const rows = day.lightings.map(({ chimney, at, readyAt, coals, uses }) => [
     say.clock(at),
     chimney === undefined ? 'feeder fire' : `chimney ${chimney}`,
@@ -148,7 +156,7 @@ export function lightingBlocks({ daySheet: day, camp }: MealPlan, say: Say): rea
     { type: 'heading', text: 'Fires', half: true },
     {
       type: 'table',
-      caption: wood ? 'Rake coals from the feeder fire as they are called for.' : '',
+      caption: wood ? 'Rake coals from the feeder fire as they are called for.' : few,
       head: ['light at', '', ...(wood ? [] : ['coals lit', 'coals needed']), 'ready at'],
       rows,
       numeric: [false, false, ...(wood ? [] : [true, true]), false],

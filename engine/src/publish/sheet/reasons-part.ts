@@ -1,7 +1,7 @@
 // Why does each job stand where it stands, and how late may it begin before supper is late?
 
 import type { MealPlan } from '../../meal.ts';
-import type { Binding, Job } from '../../timetable/day-sheet.ts';
+import type { Job } from '../../timetable/day-sheet.ts';
 import type { Block } from '../document.ts';
 import type { Say } from '../say.ts';
 import { jobName, ovenWord } from '../words/jobs.ts';
@@ -33,13 +33,19 @@ export function reasonBlocks(plan: MealPlan, say: Say): readonly Block[] {
             String(number),
             say.clock(job.start),
             jobWord(job, say),
-            reason(job.because, plan, say),
+            reason(job, plan, say),
             job.latestStart > job.start ? say.clock(job.latestStart) : 'now',
           ]),
         },
       ],
     },
   ];
+}
+
+/** Coals are on when they have all been laid. */
+function coalsOnAt({ daySheet }: MealPlan, load: string | undefined, say: Say): string {
+  const lay = daySheet.jobs.find((job) => job.kind === 'lay-coals' && job.load === load);
+  return lay === undefined ? '' : ` at ${say.clock(lay.end)}`;
 }
 
 function jobWord(job: Job, say: Say): string {
@@ -52,12 +58,18 @@ function jobWord(job: Job, say: Say): string {
   return about === undefined ? jobName(job) : `${jobName(job)}, ${about}`;
 }
 
-export function reason(because: Binding, plan: MealPlan, say: Say): string {
+function reason({ because, load, values }: Job, plan: MealPlan, say: Say): string {
   const { kind, by } = because;
   const next = plan.daySheet.jobs.find(({ id }) => id === by);
   switch (kind) {
     case 'serving':
       return by === undefined || by === '' ? 'in time for serving' : `${say.dish(by)} is served`;
+    case 'minute':
+      return `minute ${Math.round(Number(values.minute))} after coals on${coalsOnAt(plan, load, say)}`;
+    case 'since':
+      return next === undefined
+        ? 'as soon as it can be'
+        : `as soon as ${jobWord(next, say)} is done, ${say.clock(next.end)}`;
     case 'before':
       return next === undefined
         ? 'before what follows it'
@@ -75,7 +87,9 @@ export function reason(because: Binding, plan: MealPlan, say: Say): string {
         ? 'the oven is needed'
         : `${ovenWord(say.ovenName(by))} is needed again`;
     case 'coals':
-      return next === undefined ? 'coals are needed' : `coals for ${jobWord(next, say)}`;
+      return next === undefined
+        ? 'coals are needed'
+        : `coals for ${jobWord(next, say)} at ${say.clock(next.start)}`;
     case 'chimney':
       return 'the chimney is needed again';
     case 'table':
