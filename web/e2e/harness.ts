@@ -77,6 +77,17 @@ export function describeApp(name: string, checks: (app: AppAt) => void): void {
   });
 }
 
+/** A demo made a camp of one's own, so that a reload shows what was kept. */
+export async function ownCamp(app: AppAt, demo: RegExp, options = desk): Promise<Page> {
+  const page = await app.open('/camps', options);
+  await page.getByRole('link', { name: demo }).first().click();
+  await settledSheet(page);
+  await page.getByRole('button', { name: 'Make it a camp of my own' }).click();
+  await page.waitForURL(/\/camp\//);
+  await settledSheet(page);
+  return page;
+}
+
 export interface Served {
   readonly address: string;
   /** Everything that the server said so far. */

@@ -2,24 +2,12 @@
 
 import type { Locator, Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { describeApp, desk, phone, settledSheet } from './harness.ts';
+import { describeApp, desk, ownCamp, phone, settledSheet } from './harness.ts';
 
 describeApp('what may be left out', (app) => {
   const open = (path: string, options = desk) => app.open(path, options);
 
-  /** A demo made a camp of one's own, so that a reload shows what was kept. */
-  const ownCamp = async (options = desk) => {
-    const page = await open('/camps', options);
-    await page
-      .getByRole('link', { name: /loaf and baked apples/i })
-      .first()
-      .click();
-    await settledSheet(page);
-    await page.getByRole('button', { name: 'Make it a camp of my own' }).click();
-    await page.waitForURL(/\/camp\//);
-    await settledSheet(page);
-    return page;
-  };
+  const ours = (options = desk) => ownCamp(app, /loaf and baked apples/i, options);
 
   const groupOf = async (page: Page, title: string): Promise<Locator> => {
     const group = page.locator('.camp-changes .change-group').filter({
@@ -44,7 +32,7 @@ describeApp('what may be left out', (app) => {
   };
 
   it('says wet ground, rain, sun and a riser, plans with them, and keeps them through a reload', async () => {
-    const page = await ownCamp();
+    const page = await ours();
     const before = await settled(page);
     const place = await more(await groupOf(page, 'Place and name'));
     await place.getByLabel('The ground is').selectOption('wet');
@@ -77,7 +65,7 @@ describeApp('what may be left out', (app) => {
   });
 
   it('says what is wrong at the field, and keeps what was typed', async () => {
-    const page = await ownCamp();
+    const page = await ours();
     const ovens = await more(await groupOf(page, 'Ovens'));
     const riser = ovens.getByLabel('Riser under it');
     await riser.fill('5 feet');
@@ -91,7 +79,7 @@ describeApp('what may be left out', (app) => {
   });
 
   it('lays a dish on paper or into a tin of three measures, by keyboard alone', async () => {
-    const page = await ownCamp();
+    const page = await ours();
     const before = await settled(page);
     const dishes = await groupOf(page, 'Dishes');
     const summary = dishes.locator('details.more > summary').first();
@@ -120,7 +108,7 @@ describeApp('what may be left out', (app) => {
   });
 
   it('takes the height that a recipe was written for', async () => {
-    const page = await ownCamp();
+    const page = await ours();
     const recipes = await groupOf(page, 'Recipes');
     await recipes.locator('.change-group > summary').first().click();
     const fold = await more(recipes);
@@ -130,7 +118,7 @@ describeApp('what may be left out', (app) => {
   });
 
   it('takes a food by its label, says what is doubtful of it, and what can not be', async () => {
-    const page = await ownCamp();
+    const page = await ours();
     const foods = await groupOf(page, 'Own foods');
     await foods.getByRole('button', { name: 'Add a food of your own' }).click();
     await foods.getByLabel(/^Its name/).fill('Mill mix');
@@ -245,7 +233,7 @@ describeApp('what may be left out', (app) => {
       if (shots !== undefined)
         await page.screenshot({ path: `${shots}/${name}-360.png`, fullPage: true });
     };
-    const camp = await ownCamp(phone);
+    const camp = await ours(phone);
     for (const title of ['Dishes', 'Weather', 'Ovens', 'Own foods', 'Place and name']) {
       const group = await groupOf(camp, title);
       if (title === 'Own foods')

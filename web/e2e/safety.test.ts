@@ -2,23 +2,12 @@
 
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { describeApp, desk, openSheet, phone, settledSheet } from './harness.ts';
+import { describeApp, desk, openSheet, ownCamp, phone, settledSheet } from './harness.ts';
 
 const SHEETS = ['Fire card', 'Safety log', 'Allergen cards', 'Water and wash', 'Iron and ash'];
 
 describeApp('safety sheets', (app) => {
-  const ownCamp = async (options = desk) => {
-    const page = await app.open('/camps', options);
-    await page
-      .getByRole('link', { name: /trail crew/i })
-      .first()
-      .click();
-    await settledSheet(page);
-    await page.getByRole('button', { name: 'Make it a camp of my own' }).click();
-    await page.waitForURL(/\/camp\//);
-    await settledSheet(page);
-    return page;
-  };
+  const ours = (options = desk) => ownCamp(app, /trail crew/i, options);
 
   const mouths = async (page: Page) => {
     const group = page.locator('.camp-changes .change-group').filter({
@@ -30,7 +19,7 @@ describeApp('safety sheets', (app) => {
   };
 
   it('ask a public event for its hand-wash line, and dose bleach by the label (epa-p100sp1s)', async () => {
-    const page = await ownCamp();
+    const page = await ours();
     const group = await mouths(page);
     await group.getByLabel('Who is fed').selectOption('public');
     await group.getByLabel('Hand-wash line').selectOption('no');
@@ -48,7 +37,7 @@ describeApp('safety sheets', (app) => {
   });
 
   it('fit a phone of 360 px, or scroll inside themselves', async () => {
-    const page = await ownCamp(phone);
+    const page = await ours(phone);
     for (const name of SHEETS) {
       await openSheet(page, name);
       const wide = await page.evaluate(

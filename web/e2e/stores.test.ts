@@ -2,21 +2,10 @@
 
 import type { Locator, Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { describeApp, desk, openSheet, phone, settledSheet } from './harness.ts';
+import { describeApp, desk, openSheet, ownCamp, phone, settledSheet } from './harness.ts';
 
 describeApp('stores', (app) => {
-  const ownCamp = async (options = desk) => {
-    const page = await app.open('/camps', options);
-    await page
-      .getByRole('link', { name: /trail crew/i })
-      .first()
-      .click();
-    await settledSheet(page);
-    await page.getByRole('button', { name: 'Make it a camp of my own' }).click();
-    await page.waitForURL(/\/camp\//);
-    await settledSheet(page);
-    return page;
-  };
+  const ours = (options = desk) => ownCamp(app, /trail crew/i, options);
 
   const stores = async (page: Page): Promise<Locator> => {
     const group = page.locator('.camp-changes .change-group').filter({
@@ -27,7 +16,7 @@ describeApp('stores', (app) => {
   };
 
   it('buys a food in packs with its price, takes the larder off, and keeps it through a reload', async () => {
-    const page = await ownCamp();
+    const page = await ours();
     const group = await stores(page);
     await group.getByRole('button', { name: 'Add a food' }).click();
     await group.getByRole('button', { name: 'Add a pack' }).click();
@@ -45,7 +34,7 @@ describeApp('stores', (app) => {
   });
 
   it('tells a pack of nothing at its place, and names what the mule can not carry', async () => {
-    const page = await ownCamp();
+    const page = await ours();
     const group = await stores(page);
     await group.getByRole('button', { name: 'Add a food' }).click();
     await group.getByRole('button', { name: 'Add a pack' }).click();
@@ -61,7 +50,7 @@ describeApp('stores', (app) => {
   });
 
   it('counts a group that comes late and the part who take a dish, on the sheet of mouths', async () => {
-    const page = await ownCamp();
+    const page = await ours();
     const group = (title: string) =>
       page.locator('.camp-changes .change-group').filter({
         has: page.locator(':scope > summary', { hasText: title }),
