@@ -73,10 +73,12 @@ function laterDishes(
   );
 }
 
-const servedLater = (work: DishWork, by: number): DishWork => ({
-  ...work,
-  dish: { ...work.dish, serveAt: clockMinutes(work.dish.serveAt + by) },
-});
+/** Who eats later has later to be in time for. */
+const servedLater = (work: DishWork, by: number): DishWork => {
+  const { serveAt, latestAt, ...dish } = work.dish;
+  const latest = latestAt === undefined ? {} : { latestAt: clockMinutes(latestAt + by) };
+  return { ...work, dish: { ...dish, serveAt: clockMinutes(serveAt + by), ...latest } };
+};
 
 /** Who is gone has no more hours. */
 function withoutHands(

@@ -183,4 +183,18 @@ describe('one bread', () => {
     expect(late.asks.map(({ code }) => code)).toEqual(['TIMETABLE_REPLAN_PIN']);
     expect(jobOf(late.offers[0]!.sheet, 'lay-coals').start).toBeGreaterThanOrEqual(now);
   });
+
+  it('has as much room behind its hour for guests half an hour late as it had before', () => {
+    const { request, sheet } = oneBread();
+    const dishes = request.dishes.map((work) => {
+      const latestAt = clockMinutes(work.dish.serveAt + 20);
+      return { ...work, dish: { ...work.dish, latestAt } };
+    });
+    const now = clockMinutes(make.at('11:05'));
+    const slips = [{ kind: 'guests-late' as const, minutes: 30 }];
+    const [offer] = replan({ request: { ...request, dishes }, sheet, now, slips }).offers;
+    const [meal] = offer!.sheet.doubt!.meals;
+    expect(meal!.limits.latest - meal!.wanted).toBe(20);
+    expect(meal!.inTime).toBeGreaterThan(0.5);
+  });
 });
