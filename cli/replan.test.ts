@@ -48,6 +48,12 @@ describe('emberwright replan', () => {
     expect(out).not.toMatch(UNSAYABLE);
   });
 
+  it('offers the same order first where work is behind, and the loaf at most those minutes later', () => {
+    const { out } = command('replan', camp, '--now', '12:20', '--slip', '10 min behind');
+    expect(out).toContain('the same order, only later');
+    expect(out).toMatch(/13:00 +13:(0\d|10) +Meadow pot loaf/); // wanted, served
+  });
+
   it('takes a chimney at its latest lighting, not the one of hours ago, and says which', () => {
     const harrow = join(folder, 'harrow.json');
     command('demo', 'harrow-saddle', harrow);

@@ -5,11 +5,13 @@ import type { Plan, Problem } from '../solver/problem.ts';
 import type { DayWork } from './work.ts';
 
 /** The same plan with nothing served later than it must be. */
-export function servedWhenDone({ problem, dishes }: DayWork, plan: Plan): Plan {
+export function servedWhenDone({ problem, meanings, dishes }: DayWork, plan: Plan): Plan {
   const starts = [...plan.starts];
-  for (const { served } of dishes) {
-    const soonest = soonestServed(problem, starts, served);
-    if (soonest < (starts[served] ?? soonest)) starts[served] = soonest;
+  // The call is nobody's time: it follows what is on the table.
+  const calls = meanings.flatMap(({ kind }, task) => (kind === 'call' ? [task] : []));
+  for (const task of [...dishes.map(({ served }) => served), ...calls]) {
+    const soonest = soonestServed(problem, starts, task);
+    if (soonest < (starts[task] ?? soonest)) starts[task] = soonest;
   }
   const lateBy = plan.lateBy.map((late, group) => {
     const dues = problem.tasks.flatMap((task, index) =>

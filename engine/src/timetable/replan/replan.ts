@@ -9,6 +9,7 @@ import type { Plan } from '../../solver/problem.ts';
 import { searchPlan } from '../../solver/search.ts';
 import type { DaySheet, TimetableRequest } from '../day-sheet.ts';
 import { RUNS } from '../doubt/runs.ts';
+import { servedWhenDone } from '../served-when-done.ts';
 import { type DayWish, type DayWork, dayWork } from '../work.ts';
 import { type Changed, changedRequest, unpinned, withoutLost } from './changed-request.ts';
 import { cutsIn, type Walking, walkingIn } from './half-walked.ts';
@@ -214,11 +215,24 @@ function shiftWith(
   wish: { readonly lit: ReadonlySet<string>; readonly later: ReadonlyMap<string, number> },
 ): Plan | undefined {
   const unlit = sheet.lightings.filter(({ id }) => !wish.lit.has(id));
-  return shiftedPlan({ rest, state, sheet, now: asked.now, unlit, later: wish.later });
+  const shift = { rest, state, sheet, now: asked.now, unlit, later: wish.later };
+  return shiftedPlan(shift) ?? shiftedPlan({ ...shift, rest: offItsMinute(rest) });
 }
 
-const searched = ({ asked }: Ground, rest: RestOfDay): Plan =>
-  searchPlan(rest.day.problem, { seed: asked.seed ?? 1, decodes: asked.decodes ?? DECODES }).plan;
+/** A look or a turn at an oven that is behind comes a little after its minute: the checker has the
+ * last word on how little. */
+function offItsMinute({ day, held }: RestOfDay): RestOfDay {
+  const lags = day.problem.lags.map((lag) => {
+    const { most: _, ...least } = lag;
+    return held.get(lag.from)?.isPast ? least : lag;
+  });
+  return { day: { ...day, problem: { ...day.problem, lags } }, held };
+}
+
+function searched({ asked }: Ground, { day }: RestOfDay): Plan {
+  const effort = { seed: asked.seed ?? 1, decodes: asked.decodes ?? DECODES };
+  return servedWhenDone(day, searchPlan(day.problem, effort).plan);
+}
 
 /** As many as for a first plan. */
 const DECODES = 16;
