@@ -65,6 +65,20 @@ describe('emberwright replan', () => {
     expect(command(...asked, 'rise of rolls 15 min longer').out).toMatch(/Heard: second rise of/);
   });
 
+  it('says that all is done where nothing is left, and does not say that it holds', () => {
+    const { out } = command('replan', camp, '--now', '23:00', '--slip', '10 min behind');
+    expect(out).toContain('All is done');
+    expect(out).not.toContain('still holds');
+  });
+
+  it('names who would work outside their hours, at which oven and how long', () => {
+    const { out } = command('replan', camp, '--now', '12:20', '--slip', 'hand cook gone');
+    expect(out.replaceAll(/\s+/g, ' ')).toMatch(
+      /The cook would work .*min outside their hours \([a-z ]+, the ten-inch at 12:/i,
+    );
+    expect(out).not.toMatch(UNSAYABLE);
+  });
+
   it('says what can slip where it can not read it', () => {
     const { exit, error } = command('replan', camp, '--now', '11:00', '--slip', 'the dog ate it');
     expect(exit).toBe(3);

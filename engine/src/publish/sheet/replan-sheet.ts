@@ -8,10 +8,10 @@ import type { Block, SheetDocument } from '../document.ts';
 import { noticeBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
 import { jobName, ovenWord } from '../words/jobs.ts';
+import { brokenRules } from './broken-rules.ts';
 import { doubtLines } from './doubt-part.ts';
 import { jobRow, numberedJobs } from './job-list.ts';
 import { listed } from './phrases.ts';
-import { ruleWord } from './rule-words.ts';
 import { slipLines } from './slip-lines.ts';
 
 export interface ReplanShown {
@@ -34,13 +34,28 @@ export function replanSheet(
     blocks: [
       ...slipLines(plan, slips, say),
       ...noticeBlocks(asks, say),
+      ...(isAllDone(offers, now)
+        ? [
+            {
+              type: 'paragraph',
+              parts: [{ text: 'All is done: nothing of this sheet is left.' }],
+            } as const,
+          ]
+        : offers.flatMap((offer) => offerBlocks({ plan, now, offer }, say))),
       ...(offers.length === 0
         ? [{ type: 'paragraph', parts: [{ text: 'There is nothing left to plan.' }] } as const]
         : []),
-      ...offers.flatMap((offer) => offerBlocks({ plan, now, offer }, say)),
     ],
   };
 }
+
+/** Whatever slipped, it is over. */
+const isAllDone = (offers: readonly Offer[], now: number) =>
+  offers.length > 0 &&
+  offers.every(
+    ({ sheet, moves, violations }) =>
+      moves.length + violations.length === 0 && sheet.jobs.every(({ end }) => end <= now),
+  );
 
 interface Shown {
   readonly plan: MealPlan;
@@ -65,7 +80,7 @@ function offerBlocks({ plan, now, offer }: Shown, say: Say): readonly Block[] {
       text: isStill ? 'The sheet still holds' : `${NAMES[offer.kind]}: ${HOW[offer.how]}`,
     },
     leadBlock(offer, say),
-    ...brokenBlocks(offer),
+    ...brokenBlocks(offer, say),
     servedTable(offer, say),
     ...doubtLines(next, say),
     ...movesBlocks({ plan, now, offer }, say),
@@ -96,9 +111,9 @@ function leadBlock({ lateBy, sheet }: Offer, say: Say): Block {
 }
 
 /** An offer that breaks a rule is only made where none was found that breaks none. */
-function brokenBlocks({ violations }: Offer): readonly Block[] {
-  if (violations.length === 0) return [];
-  const rules = [...new Set(violations.map(({ rule }) => ruleWord(rule)))];
+function brokenBlocks(offer: Offer, say: Say): readonly Block[] {
+  const rules = brokenRules(offer, say);
+  if (rules.length === 0) return [];
   const text = `No plan was found that keeps every rule. This one breaks: ${rules.join('; ')}.`;
   return [{ type: 'notice', level: 'stop', text }];
 }
