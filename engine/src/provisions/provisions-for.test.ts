@@ -272,6 +272,17 @@ describe('water', () => {
     expect(drunkBy([[8, 56]])).toBeCloseTo(2 * gallon, 9);
   });
 
+  it('for hands is five gallons at the least where the public is fed (sf-handwash)', () => {
+    const hands = (event: Camp['event']) =>
+      provisionsFor({
+        camp: { ...madeCamp(), ...(event === undefined ? {} : { event }) },
+        dishes: [],
+      }).water.find((need) => need.use === 'hands');
+    const US_GALLON = 0.003785411784; // nist-sp811
+    expect(hands('public')?.volume).toBeGreaterThanOrEqual(5 * US_GALLON - 1e-4);
+    expect(hands('home')?.volume).toBe(hands(undefined)?.volume);
+  });
+
   it('to drown ash is a bucket for a small fire, five gallons for a large one (ash-water)', () => {
     const ash = (fuelMass: number) =>
       provisionsFor({

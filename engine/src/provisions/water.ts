@@ -16,7 +16,8 @@ const WAKING_HOURS = 16; // people drink while they are awake: judged, no source
 
 /** Litres for one meal. */
 const HANDS_EACH = 5; // common practice, no source
-const HANDS_LEAST = 10; // common practice; a public food stand needs 19 (sf-handwash)
+const HANDS_LEAST = 10; // common practice, no source
+const HANDS_LEAST_PUBLIC = 19; // sf-handwash: a container of five gallons at a public food stand
 const WASH_PER_MOUTH = 1; // common practice, no source
 const WASH_LEAST = 12; // three tubs of 4 l, common practice, no source
 const ASH = 19; // ash-water: one camp cook's account, 5 US gallons or more
@@ -41,12 +42,7 @@ export function waterNeedsFor(asked: {
       by: { per: 'mouth', each: litres(drinkingLitres(camp)), many: mouths },
       source: 'camping-gallon',
     },
-    {
-      use: 'hands',
-      volume: litres(Math.max(HANDS_LEAST, camp.hands.length * HANDS_EACH)),
-      by: { per: 'hand', each: litres(HANDS_EACH), many: camp.hands.length },
-      source: 'camp-practice',
-    },
+    handsNeed(camp),
     {
       use: 'wash',
       volume: litres(Math.max(WASH_LEAST, mouths * WASH_PER_MOUTH)),
@@ -56,6 +52,17 @@ export function waterNeedsFor(asked: {
     ashNeed(dishes),
   ];
   return needs.filter((need) => need.volume > 0);
+}
+
+function handsNeed({ hands, event }: Pick<Camp, 'hands' | 'event'>): WaterNeed {
+  const least = event === 'public' ? HANDS_LEAST_PUBLIC : HANDS_LEAST;
+  const byHands = hands.length * HANDS_EACH;
+  return {
+    use: 'hands',
+    volume: litres(Math.max(least, byHands)),
+    by: { per: 'hand', each: litres(HANDS_EACH), many: hands.length },
+    source: event === 'public' && byHands < least ? 'sf-handwash' : 'camp-practice',
+  };
 }
 
 /**
