@@ -3,7 +3,14 @@
 
 import type { CampOven } from '../camp/camp.ts';
 import { clockMinutes, minutes } from '../quantity/unit.ts';
-import type { Advice, DaySheet, LoadWork, SurerDay, TimetableRequest } from './day-sheet.ts';
+import type {
+  Advice,
+  DaySheet,
+  DishWork,
+  LoadWork,
+  SurerDay,
+  TimetableRequest,
+} from './day-sheet.ts';
 
 /** What came of a day that was planned and passed the checker. */
 export interface Outcome {
@@ -33,7 +40,7 @@ export function adviceFor(
       if (left <= 0 || (best !== undefined && isWhole(best))) break;
       left -= 1;
       const outcome = outcomeOf(eased);
-      if (outcome === undefined || !isBetter(outcome, now)) continue;
+      if (outcome === undefined || !isBetter(outcome, now) || isNoHelp(outcome)) continue;
       const made = adviceOf({ ...change, amount }, outcome);
       if (best === undefined || isWhole(made)) best = made;
     }
@@ -54,7 +61,8 @@ export function surerDays(
   chanceOf: (request: TimetableRequest, inHand: number) => number | undefined,
 ): readonly SurerDay[] {
   const now = doubt?.inTime ?? 1;
-  const asked = [0, QUARTER, 2 * QUARTER].map((startEarlier) => {
+  const sooner = [QUARTER, 2 * QUARTER].filter((by) => canBeginEarlier(request, by));
+  const asked = [0, ...sooner].map((startEarlier) => {
     const eased = startEarlier === 0 ? request : begunEarlier(request, startEarlier);
     const inTime = chanceOf(eased, QUARTER) ?? 0;
     return { inHand: minutes(QUARTER), startEarlier: minutes(startEarlier), inTime };
@@ -73,7 +81,7 @@ const SURER_BY = 0.05;
 const isWhole = ({ lateBy, aside }: Advice) => lateBy === 0 && aside === undefined;
 
 function adviceOf(
-  change: Pick<Advice, 'change' | 'amount' | 'oven'>,
+  change: Pick<Advice, 'change' | 'amount' | 'oven' | 'dish'>,
   { lateBy, aside }: Outcome,
 ): Advice {
   const late = { ...change, lateBy: minutes(lateBy) };
@@ -91,8 +99,16 @@ function outcomeIn({ servings, notices }: DaySheet): Outcome {
 function isBetter(outcome: Outcome, now: Outcome): boolean {
   const dishes = now.aside.length - outcome.aside.length;
   if (dishes !== 0) return dishes > 0;
-  return outcome.lateBy === 0 ? now.lateBy > 0 : outcome.lateBy <= now.lateBy - WORTH_SAYING;
+  // All on time and nothing aside, and still not planned: a rule is broken that now is kept.
+  const isMended = now.lateBy > 0 || now.aside.length === 0;
+  return outcome.lateBy === 0 ? isMended : outcome.lateBy <= now.lateBy - WORTH_SAYING;
 }
+
+/** Who is told to change something does not want to wait for hours even so. */
+const isNoHelp = ({ lateBy }: Outcome) => lateBy > MOST_LEFT;
+
+/** Longer nobody waits for what comes late after all [min]; a judgement. */
+const MOST_LEFT = 60;
 
 /** Less than this is no help to anybody [min]. */
 const WORTH_SAYING = 15;
@@ -124,7 +140,7 @@ const MOST_JOBS = 3000;
 const LEAST_TRIED = 4;
 
 /** One kind of relaxation, with what of it is tried until all is in time. */
-interface Relaxation extends Pick<Advice, 'change' | 'oven'> {
+interface Relaxation extends Pick<Advice, 'change' | 'oven' | 'dish'> {
   readonly steps: readonly { readonly amount: number; readonly request: TimetableRequest }[];
 }
 
@@ -138,9 +154,11 @@ function relaxations(
   const one = (eased: TimetableRequest) => [{ amount: 1, request: eased }];
   const moved = (move: (request: TimetableRequest, by: number) => TimetableRequest) =>
     quarters(missing).map((amount) => ({ amount, request: move(request, amount) }));
+  const sooner = moved(begunEarlier).filter(({ amount }) => canBeginEarlier(request, amount));
   return [
+    ...request.dishes.flatMap(({ dish }) => withoutPin(request, dish.id)),
     { change: 'one-more-hand', steps: one(withHand(request)) },
-    { change: 'start-earlier', steps: moved(begunEarlier) },
+    { change: 'start-earlier', steps: sooner },
     { change: 'serve-later', steps: moved(servedLater) },
     ...oneMoreOven(request, aside),
     { change: 'longer-hold', steps: [{ amount: 10, request: heldLonger(request, 10) }] },
@@ -196,16 +214,28 @@ function withTwin(request: TimetableRequest, oven: CampOven, moved: LoadWork): T
   };
 }
 
-/** Everybody comes sooner; where it is planned on the day itself, that hour has passed. */
-function begunEarlier(request: TimetableRequest, by: number): TimetableRequest {
-  const { camp, notBefore } = request;
-  const hands = camp.hands.map((hand) => ({ ...hand, from: clockMinutes(hand.from - by) }));
-  return {
-    ...request,
-    camp: { ...camp, hands },
-    ...(notBefore === undefined ? {} : { notBefore: clockMinutes(notBefore - by) }),
-  };
+function withoutPin(request: TimetableRequest, dish: string): readonly Relaxation[] {
+  if (request.dishes.every((work) => work.dish.id !== dish || isFree(work))) return [];
+  const dishes = request.dishes.map((work) => {
+    if (work.dish.id !== dish) return work;
+    const { coalsOnAt: _, ...pins } = work.dish.pins;
+    return { ...work, dish: { ...work.dish, pins } };
+  });
+  return [{ change: 'without-pin', dish, steps: [{ amount: 1, request: { ...request, dishes } }] }];
 }
+
+const isFree = ({ dish }: DishWork) => dish.pins.coalsOnAt === undefined;
+
+/** Everybody comes sooner. */
+function begunEarlier(request: TimetableRequest, by: number): TimetableRequest {
+  const { camp } = request;
+  const hands = camp.hands.map((hand) => ({ ...hand, from: clockMinutes(hand.from - by) }));
+  return { ...request, camp: { ...camp, hands } };
+}
+
+/** An hour that has passed is none at which anybody can begin. */
+const canBeginEarlier = ({ camp, notBefore }: TimetableRequest, by: number): boolean =>
+  notBefore === undefined || Math.min(...camp.hands.map(({ from }) => from)) - by >= notBefore;
 
 function servedLater(request: TimetableRequest, by: number): TimetableRequest {
   const dishes = request.dishes.map((work) => {

@@ -173,8 +173,11 @@ export interface Advice {
     | 'one-more-chimney'
     | 'serve-later'
     | 'start-earlier'
-    | 'longer-hold';
+    | 'longer-hold'
+    | 'without-pin';
   readonly amount: number;
+  /** The dish whose coals would not be pinned to their minute. */
+  readonly dish?: string;
   /** The oven that one more like it would help. */
   readonly oven?: string;
   /** With it, the worst lateness becomes this. */

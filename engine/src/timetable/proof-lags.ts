@@ -27,9 +27,20 @@ export function timeProofs(asked: Asked): readonly Refusal[] {
 }
 
 function contradiction(request: TimetableRequest, day: DayWork, cycle: readonly number[]): Refusal {
-  return refusal('TIMETABLE_CONTRADICTION', wishesIn(request, day, cycle), aboutOf(day, cycle), {
+  const pinned = pinIn(day, cycle);
+  const about = pinned === undefined ? aboutOf(day, cycle) : { dish: pinned.id };
+  return refusal('TIMETABLE_CONTRADICTION', wishesIn(request, day, cycle), about, {
     steps: stepsIn(day, cycle),
+    ...(pinned === undefined ? {} : { pinnedClockMinutes: pinned.at }),
   });
+}
+
+/** The minute for coals that somebody pinned, where it is one of the times that clash. */
+function pinIn(day: DayWork, cycle: readonly number[]) {
+  const own = cycle.find((task) => task !== ORIGIN && day.problem.tasks[task]!.fixed !== undefined);
+  const id = own === undefined ? undefined : day.meanings[own]!.dish;
+  const at = day.dishes.find(({ work }) => work.dish.id === id)?.work.dish.pins.coalsOnAt;
+  return id === undefined || at === undefined ? undefined : { id, at };
 }
 
 function jointlyTooSoon(

@@ -194,4 +194,32 @@ describe('advice', () => {
     expect(sheet.advice).toEqual([]);
     expect(planTimetable(request, { doubtRuns: 0 }).jobs).toEqual(sheet.jobs);
   });
+
+  it('never begins in the past: at 11:30 for 12:00 nobody is told to start earlier', () => {
+    const late = breadsAt(['12:00']);
+    const request = { ...late, notBefore: clockMinutes(make.at('11:30')) };
+    const { status, advice } = planTimetable(request, { doubtRuns: 0 });
+    expect(status).toBe('impossible');
+    expect(advice.map(({ change }) => change)).toEqual(['serve-later']);
+  });
+
+  it('names a pinned minute that makes it impossible, and offers to move it', () => {
+    const day = pilcrowCreek();
+    const coalsOnAt = clockMinutes(make.at('10:00')); // the dough takes two hours from 9:15 on
+    const dishes = day.dishes.map((work) =>
+      work.dish.id === 'loaf' ? { ...work, dish: { ...work.dish, pins: { coalsOnAt } } } : work,
+    );
+    const { proven = [], advice } = planTimetable({ ...day, dishes }, { doubtRuns: 0 });
+    expect(proven.map(({ code, values }) => [code, values.pinnedClockMinutes])).toEqual([
+      ['TIMETABLE_CONTRADICTION', coalsOnAt],
+    ]);
+    expect(proven[0]!.conflicts).toContain('menu.loaf.pins.coalsOnAt');
+    expect(advice[0]).toMatchObject({ change: 'without-pin', dish: 'loaf', lateBy: 0 });
+  });
+
+  it('is not given where the worst dish is hours late even so', () => {
+    const request = { ...potsIn('A', 8) };
+    const { advice } = planTimetable(request, { doubtRuns: 0 });
+    expect(advice.filter(({ lateBy }) => lateBy > 60)).toEqual([]);
+  });
 });

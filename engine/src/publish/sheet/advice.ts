@@ -18,7 +18,7 @@ const asidePhrase = ({ aside = [] }: Advice, say: Say) =>
     ? ''
     : `, but ${listed(aside.map((id) => say.dish(id)))} still ${aside.length > 1 ? 'find' : 'finds'} no place`;
 
-function changePhrase({ change, amount, oven }: Advice, say: Say): string {
+function changePhrase({ change, amount, oven, dish }: Advice, say: Say): string {
   const more = amount > 1 ? `${say.count(amount)} more` : 'one more';
   const plural = amount > 1 ? 's' : '';
   switch (change) {
@@ -36,5 +36,7 @@ function changePhrase({ change, amount, oven }: Advice, say: Say): string {
       return `Starting ${say.minutes(amount)} earlier`;
     case 'longer-hold':
       return `If it may wait ${say.minutes(amount)} longer`;
+    case 'without-pin':
+      return `With the coals of ${say.dish(dish ?? '')} at another minute than the pinned one`;
   }
 }

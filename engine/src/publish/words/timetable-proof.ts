@@ -59,10 +59,17 @@ export const timetableProofWords: Words = {
     `${say.minutes(num(values, 'tableMinutes'))}: one more table, or begin sooner.`,
   TIMETABLE_CONTRADICTION: (values, about, say) => {
     const steps = String(values.steps ?? '')
-      .replaceAll('-', ' ')
       .split(' ')
-      .join(', ');
+      .join(', ')
+      .replaceAll('-', ' ');
     const which = steps === '' ? '' : ` (${steps})`;
+    if (values.pinnedClockMinutes !== undefined) {
+      return (
+        `You pinned ${say.dish(about.dish ?? '')} for coals on at ` +
+        `${say.clock(num(values, 'pinnedClockMinutes'))}, and the work round it can not all be ` +
+        `true with that${which}: move the pin.`
+      );
+    }
     return about.dish === undefined
       ? `Times that were set can not all be true at once${which}: change one of them.`
       : `The times set for ${say.dish(about.dish)} can not all be true at once${which}: change a ` +
