@@ -219,6 +219,25 @@ describe('coals', () => {
     expect([lit(24), lit(100), lit(12)]).toEqual([12, 25, 12]);
   });
 
+  it('are said to be old side by side: what is added above does nothing for those below', () => {
+    const camp = make.camp({ hands: [cook], ovens: [make.oven('A', 12)] });
+    const load = { coals: [0, 17], out: 97, additions: [[30, 29, 0]] } as const;
+    const aged = (each: object) =>
+      planTimetable(make.request(camp, [bread('bread', 'A', each, '13:00')])).notices.filter(
+        ({ code }) => code === 'TIMETABLE_COALS_OLD',
+      );
+    expect(aged(load).map(({ values }) => values.neededMinutes)).toEqual([97]);
+    expect(
+      aged({
+        ...load,
+        additions: [
+          [30, 29, 12],
+          [65, 10, 6],
+        ],
+      }),
+    ).toEqual([]);
+  });
+
   it('are lit in a heap that takes half as long again where there is no chimney', () => {
     const camp = make.camp({ hands: [cook], ovens: [make.oven('A', 12)], chimneys: 0 });
     const request = make.request(camp, [bread('bread', 'A')]);

@@ -46,7 +46,8 @@ export function wipeTasks(making: Making, dishes: readonly DishTasks[]): void {
         dish: next.dish,
         load: next.work.load.id,
         oven: next.work.load.oven,
-        seats: crews.seats('new'),
+        // It bakes again at once and is wiped hot, with gloves and tongs: nobody new does that alone.
+        seats: crews.seats('steady'),
         team: `oven ${next.work.load.oven}`,
       });
       const least = before.servedFromOven ? habits.POT_EMPTIES : habits.COOL_TO_WIPE;
@@ -136,18 +137,33 @@ function whoCalls(making: Making, serveAt: number) {
   return [there.length > 0 ? there.slice(0, 1) : ranked.slice(0, 1)];
 }
 
-/** After the last meal; both can wait till somebody is free. */
+/** Ash after the last coals, wash-up after each serving; both can wait till somebody is free. */
 export function closingTasks(making: Making, dishes: readonly DishTasks[]): void {
-  const { builder, crews } = making;
-  const early = (id: string) =>
-    builder.group({ id, towards: 'early', mayBeLeft: true, latePrice: HARDLY });
   const loads = dishes.flatMap((dish) => dish.loads);
-  if (loads.length > 0) ashTask(making, early('ash-out'), loads);
+  if (loads.length > 0) ashTask(making, early(making, 'ash-out'), loads);
+  for (const serveAt of new Set(dishes.map(({ work }) => work.dish.serveAt))) {
+    washUpTask(
+      making,
+      dishes.filter(({ work }) => work.dish.serveAt === serveAt),
+    );
+  }
+}
+
+const early = ({ builder }: Making, id: string) =>
+  builder.group({ id, towards: 'early', mayBeLeft: true, latePrice: HARDLY });
+
+/** Grows with dishes, ovens and mouths; shared by several hands where it is long. */
+function washUpTask(making: Making, dishes: readonly DishTasks[]): void {
+  const { builder, crews, request } = making;
+  const mouths = request.camp.mouths.reduce((sum, { count }) => sum + count, 0);
+  const ovens = dishes.reduce((sum, { loads }) => sum + loads.length, 0);
+  const minutes = habits.washUpMinutes({ dishes: dishes.length, ovens, mouths });
+  const people = Math.min(request.camp.hands.length, Math.ceil(minutes / habits.WASH_UP_ALONE));
   const wash = builder.task({
     kind: 'wash-up',
-    group: early('wash-up'),
-    minutes: habits.WASH_UP + habits.WASH_UP_DISH * dishes.length,
-    seats: crews.seats('new'),
+    group: early(making, 'wash-up'),
+    minutes: Math.ceil(minutes / people),
+    seats: crews.seats('new', people),
   });
   for (const dish of dishes) builder.startLag(dish.served, wash, { least: habits.MEAL });
 }

@@ -176,7 +176,6 @@ const FOOD: ReadonlySet<Job['kind']> = new Set(['prepare', 'mix', 'fold', 'shape
 /** With tongs, lifter, spoon or probe: nothing of the food comes to the hands. */
 const OUTSIDE: ReadonlySet<Job['kind']> = new Set([
   'grease',
-  'wipe-oven',
   'lay-coals',
   'add-coals',
   'turn',

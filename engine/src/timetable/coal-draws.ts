@@ -17,7 +17,7 @@ export function drawCoals(
   const next = at.work.coals.additions.find((each) => each.minute > draw.minute + 1)?.minute ?? out;
   const needed = Math.min(next, out) - draw.minute;
   const isFed = at.making.request.camp.fuel.kind === 'wood-coals';
-  sayIfOld(at, needed);
+  sayIfOld(at, Math.max(needed, longestOn(at, out)));
   // The last oven of a round gets its coals so much later.
   const life = Math.max(0, Math.floor(at.making.request.coalLife) - spreadOf(at.wave));
   const left = life - Math.ceil(needed);
@@ -27,6 +27,17 @@ export function drawCoals(
   }
   const waitWell = Math.min(life, Math.max(habits.COALS_WAIT_ALWAYS, left));
   at.making.uses.push({ task, amount, waitMost: life, waitWell });
+}
+
+/** Above and below each by itself: coals that are added above do nothing for those under the floor. */
+function longestOn({ work: { coals } }: OvenWork, out: number): number {
+  const stretches = (['above', 'below'] as const).flatMap((side) => {
+    const laid = coals[side].pieces > 0 ? [0] : [];
+    const added = coals.additions.flatMap((each) => (each[side] > 0 ? [each.minute] : []));
+    const on = [...laid, ...added].filter((minute) => minute < out);
+    return on.map((minute, index) => (on[index + 1] ?? out) - minute);
+  });
+  return Math.max(0, ...stretches);
 }
 
 /** Once for each load: coals that must last well past their life before fresh ones come. */

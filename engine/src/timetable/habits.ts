@@ -11,9 +11,18 @@ export const CHECK = 1;
 export const TURN = 1;
 export const STIR = 1;
 export const PROBE = 1;
-/** Wash-up: so much, and so much more for each dish. */
-export const WASH_UP = 5;
-export const WASH_UP_DISH = 3;
+/**
+ * Wash-up after a serving: so much, and so much more for each dish, oven and mouth. A judgement: three
+ * minutes a dish, one an oven, a minute for eight plates and cups; longer than half an hour it is shared.
+ */
+export const washUpMinutes = (after: {
+  readonly dishes: number;
+  readonly ovens: number;
+  readonly mouths: number;
+}): number => Math.ceil(5 + 3 * after.dishes + after.ovens + after.mouths / 8);
+export const WASH_UP_ALONE = 30;
+/** Cutting into pieces: two seconds each, a stroke of the knife and a lift to the tray; a judgement. */
+export const CUT_PIECE_MINUTES = 2 / 60;
 export const ASH_OUT = 10;
 
 /** Laying or adding coals: so much, and a minute more for every so many coals. */

@@ -7,6 +7,7 @@ import { harrowSaddle, pilcrowCreek } from '../../validation/timetable/demo-meal
 import { clockMinutes, minutes } from '../quantity/unit.ts';
 import { checkTimetable } from './check-timetable.ts';
 import type { DaySheet, Job, TimetableRequest } from './day-sheet.ts';
+import { washUpMinutes } from './habits.ts';
 import { litCoals } from './lit-coals.ts';
 import { coalMinutes } from './oven-work.ts';
 import { planTimetable } from './plan-timetable.ts';
@@ -61,6 +62,53 @@ describe('bread', () => {
     const rise = jobsOf(sheet, 'rise', 'loaf')[0]!;
     expect(rise.end - rise.start).toBe(80 - 15 - 3);
     expect(sheet.notices.map((each) => each.code)).not.toContain('TIMETABLE_RISE_HURRIED');
+  });
+});
+
+describe('wash-up', () => {
+  it('follows each serving; of a fair it is longer than of a family, and shared (judgement)', () => {
+    const request = pilcrowCreek();
+    const sheet = planTimetable(request, { isAdvised: false });
+    const times = new Set(request.dishes.map(({ dish }) => dish.serveAt));
+    expect(times.size).toBeGreaterThan(1);
+    expect(jobsOf(sheet, 'wash-up')).toHaveLength(times.size);
+    const small = washUpMinutes({ dishes: 2, ovens: 1, mouths: 4 });
+    const middle = washUpMinutes({ dishes: 6, ovens: 6, mouths: 24 });
+    const fair = washUpMinutes({ dishes: 4, ovens: 24, mouths: 300 });
+    expect(small).toBeLessThan(middle);
+    expect(fair).toBeGreaterThan(2 * middle);
+  });
+
+  it('of a hot oven is no work for a new hand alone', () => {
+    const request = harrowSaddle();
+    const wipes = jobsOf(planTimetable(request, { isAdvised: false }), 'wipe-oven');
+    expect(wipes.length).toBeGreaterThan(0);
+    for (const { hands } of wipes) {
+      const skills = hands.map((id) => request.camp.hands.find((each) => each.id === id)!.skill);
+      expect(skills.some((skill) => skill !== 'new')).toBe(true);
+    }
+  });
+});
+
+describe('cutting', () => {
+  it('takes two seconds a piece where many ovens are cut at once, its own minutes else (judgement)', () => {
+    const steps = [make.step('mix', 5), make.step('cut', 1)];
+    const bread = make.recipe('bread', 'corn-bread', steps, { canWait: 30 });
+    const ovens = ['A', 'B', 'C', 'D', 'E'];
+    const minutesOf = (used: readonly string[]) => {
+      const camp = make.camp({
+        hands: ['cook', 'second'].map((id) => make.hand(id, 'steady', ['9:00', '20:00'])),
+        ovens: ovens.map((id) => make.oven(id, 12)),
+        chimneys: 4,
+      });
+      const loads = used.map((oven) => ({ oven, coals: [16, 8] as const, out: 25 }));
+      const work = make.work(bread, make.dish('bread', bread, '12:00'), loads);
+      const many = work.loads.map((each) => ({ ...each, load: { ...each.load, portions: 24 } }));
+      const sheet = planTimetable(make.request(camp, [{ ...work, loads: many }]));
+      const [cut] = jobsOf(sheet, 'cut');
+      return cut!.end - cut!.start;
+    };
+    expect([minutesOf(['A']), minutesOf(ovens)]).toEqual([1, (5 * 24 * 2) / 60]);
   });
 });
 

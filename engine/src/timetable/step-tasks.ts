@@ -1,6 +1,7 @@
 // One step of a recipe as a task: its people, its place, what it follows, clean hands round it.
 
 import type { RecipeStep, StepLag } from '../menu/recipe.ts';
+import type { DishWork } from './day-sheet.ts';
 import { bringsWhatIsKeptAway, keptFrom } from './free-from.ts';
 import * as habits from './habits.ts';
 import { APART_ROOM, apartPool, type DishMaking, tablePool } from './making.ts';
@@ -17,7 +18,9 @@ export function stepTask(
 ): void {
   const { making, work } = dish;
   const isRest = step.kind === 'rest' && dish.phases.get(step.id) === 'after';
-  const plain = isRest ? Math.max(step.minutes, work.recipe.target.rest) : stepMinutes(work, step);
+  const plain = isRest
+    ? Math.max(step.minutes, work.recipe.target.rest)
+    : Math.max(stepMinutes(work, step), cutMinutes(work, step));
   const minutes = step.hands > 0 ? Math.max(1, Math.ceil(plain * wish.shareOf)) : plain;
   const task = making.builder.task({
     kind: step.kind,
@@ -35,6 +38,13 @@ export function stepTask(
   if (step.hands > 0 && dish.phases.get(step.id) === 'before') dish.makes.push(task);
   linkStep(dish, step, task);
   washAround(dish, step, task);
+}
+
+/** What is cut for many takes as long as its pieces: the recipe's own minutes are those of one oven. */
+function cutMinutes({ loads }: DishWork, { kind }: RecipeStep): number {
+  if (kind !== 'cut' || loads.length < 2) return 0;
+  const pieces = loads.reduce((sum, { load }) => sum + load.portions, 0);
+  return Math.ceil(pieces * habits.CUT_PIECE_MINUTES);
 }
 
 function takesOf(dish: DishMaking, step: RecipeStep) {

@@ -10,7 +10,7 @@ import { freeWord, ovenTitle } from './free-from.ts';
 import { gradeBlocks } from './grades-part.ts';
 import { ovenOf } from './oven-part.ts';
 import { isWood, laidWord, lidSet, listed } from './phrases.ts';
-import { servingsOf, waitsWord } from './served.ts';
+import { loadWaitsWord, servingsOf } from './served.ts';
 import { aboutToday, unfitBlocks, withoutUnfit } from './unfit.ts';
 
 export function mealSummary(plan: MealPlan, say: Say): SheetDocument {
@@ -84,7 +84,7 @@ function dishRows(plan: MealPlan, dish: DishPlan, say: Say): readonly (readonly 
       coalWord(part),
       on,
       cooking === undefined ? '' : say.clock(cooking.to),
-      waitsWord(plan, dish, say),
+      loadWaitsWord(plan, dish, part.load.id, say),
     ];
   });
 }

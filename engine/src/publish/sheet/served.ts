@@ -13,10 +13,29 @@ const LEAST_WAIT = 3;
 export function waitsWord(plan: MealDay, dish: DishPlan, say: Say): string {
   const serving = plan.daySheet.servings.find((each) => each.dish === dish.dish.id);
   if (serving === undefined) return '';
-  const out = outOf(plan, dish);
-  const waits = out === undefined ? serving.waits : serving.served - out - dish.recipe.target.rest;
-  return waits < LEAST_WAIT ? '' : say.minutes(waits);
+  const [first, last] = [offTheFire(plan, dish), outOf(plan, dish)];
+  const waitOf = (out: number) => serving.served - out - dish.recipe.target.rest;
+  if (first === undefined || last === undefined) return waitWord(serving.waits, say);
+  const [longest, shortest] = [waitOf(first), waitOf(last)];
+  return longest - shortest < WORTH_A_RANGE || longest < LEAST_WAIT
+    ? waitWord(longest, say)
+    : `${Math.max(0, Math.round(shortest))} to ${say.minutes(longest)}`;
 }
+
+const waitWord = (waits: number, say: Say) => (waits < LEAST_WAIT ? '' : say.minutes(waits));
+
+/** Of one oven among several: a pot that came out an hour before the last waits an hour. */
+export function loadWaitsWord(plan: MealDay, dish: DishPlan, load: string, say: Say): string {
+  const serving = plan.daySheet.servings.find((each) => each.dish === dish.dish.id);
+  const out = plan.daySheet.spans.find(
+    (each) => each.load === load && each.state === 'cooking',
+  )?.to;
+  if (serving === undefined || out === undefined) return '';
+  return waitWord(serving.served - out - dish.recipe.target.rest, say);
+}
+
+/** Ovens emptied in one round wait alike [min]. */
+const WORTH_A_RANGE = 10;
 
 /** Dishes as they come to the table, soonest first; the order of the menu among equals. */
 export const servingsOf = (plan: MealDay) =>

@@ -2,6 +2,8 @@
 // plan of the load, so that a wood camp hears shovels and rings.
 
 import type { DishPlan, LoadPlan, MealDay } from '../../meal.ts';
+import { fromCelsius } from '../../quantity/unit.ts';
+import { coolMinutes, TOUCH_LIMIT } from '../../safety/index.ts';
 import type { Job, JobKind } from '../../timetable/day-sheet.ts';
 import type { Say } from '../say.ts';
 import { lightingWord } from '../sheet/first-work.ts';
@@ -243,7 +245,7 @@ function plainWork(job: Job, plan: MealDay): string {
     case 'grease':
       return greaseWork(plan.dishes.find(({ dish }) => dish.id === job.dish));
     case 'wipe-oven':
-      return 'Wipe the oven out, let it cool enough to touch';
+      return wipeWork(job, plan);
     case 'call':
       return 'Call: food is ready';
     case 'wash-up':
@@ -254,6 +256,25 @@ function plainWork(job: Job, plan: MealDay): string {
       return sentence(jobName(job));
   }
 }
+
+/** An oven that bakes again at once is wiped hot; by the cool-down clock it is too hot to touch for long. */
+function wipeWork(job: Job, { camp, daySheet, dishes }: MealDay): string {
+  const oven = camp.ovens.find(({ id }) => id === job.oven);
+  const emptied = daySheet.spans
+    .filter(({ oven: id, to }) => id === job.oven && to <= job.start)
+    .reduce((last, { to }) => Math.max(last, to), Number.NEGATIVE_INFINITY);
+  const air = dishes.flatMap(({ loads }) => loads)[0]?.air.temperature;
+  const cool =
+    oven === undefined || air === undefined
+      ? undefined
+      : coolMinutes({ iron: USUAL_IRON, air, limit: TOUCH_LIMIT, diameter: oven.diameter });
+  return job.start - emptied < (cool ?? Number.POSITIVE_INFINITY)
+    ? 'Scrape and wipe the oven out hot: gloves, cloth in tongs, no water'
+    : 'Wipe the oven out';
+}
+
+/** As bread comes out of it, 200 °C: common practice, no source. */
+const USUAL_IRON = fromCelsius(200);
 
 function greaseWork(dish: DishPlan | undefined): string {
   if (dish === undefined) return 'Grease the oven';
