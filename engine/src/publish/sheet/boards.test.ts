@@ -8,6 +8,7 @@ import { fixturePlan } from '../fixture.ts';
 import { renderText } from '../render/text.ts';
 import { sayFor } from '../speak.ts';
 import { jobBrief, jobSentence } from '../words/jobs.ts';
+import { daySheet } from './day-sheet.ts';
 import { fireChiefSheet } from './fire-chief.ts';
 import { handColumns } from './hand-columns.ts';
 import { numberedJobs, ovensInARow, ownPart } from './job-list.ts';
@@ -89,6 +90,17 @@ describe.each(plans)('the boards of a camp on %s', (_name, plan) => {
       expect(lights).toContain(
         chimney === undefined ? 'feeder fire' : `himney ${chimney}: ${coals}`,
       );
+  });
+});
+
+describe('a day without hands', () => {
+  it('has no serving time, and no comma where one would be', () => {
+    const plan = fixturePlan();
+    const { firstFire: _, ...day } = plan.daySheet;
+    const bare = { ...plan, daySheet: { ...day, jobs: [], lightings: [], servings: [], lit: [] } };
+    const text = renderText(daySheet(bare, sayOf(plan)), { width: 200 });
+    expect(text).not.toMatch(/table ?,/);
+    expect(text).toContain('on the table at no time.');
   });
 });
 

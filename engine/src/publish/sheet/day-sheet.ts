@@ -8,7 +8,7 @@ import { noticeBlocks, noticeBox, refusalBlocks } from '../notice-text.ts';
 import type { Say } from '../say.ts';
 import { byDay } from './by-day.ts';
 import { assumedBlocks, stripBlocks } from './dish-card.ts';
-import { doubtLines } from './doubt-part.ts';
+import { doubtLine } from './doubt-part.ts';
 import { gradeBlocks } from './grades-part.ts';
 import { jobRow, numberedJobs } from './job-list.ts';
 import { lanesBlocks } from './lanes-part.ts';
@@ -33,7 +33,7 @@ export function daySheet(
     blocks: [
       leadBlock(plan, say),
       ...lightBlocks(plan, say),
-      ...doubtLines(plan, say),
+      ...doubtLine(plan),
       ...refusalBlocks(plan.refusals, say),
       ...noticeBox(
         withoutUnfit(day.notices).filter(({ level }) => level === 'danger' || level === 'stop'),

@@ -6,7 +6,7 @@ import { clockMinutes, minutes } from '../../quantity/unit.ts';
 import type { DayDoubt } from '../../timetable/doubt/doubt.ts';
 import { fixturePlan } from '../fixture.ts';
 import { sayFor } from '../speak.ts';
-import { doubtLines } from './doubt-part.ts';
+import { doubtBlocks, doubtLine, doubtLines } from './doubt-part.ts';
 
 const planned = fixturePlan();
 const at = (hours: number, past: number) => clockMinutes(hours * 60 + past);
@@ -55,5 +55,25 @@ describe('how sure a day is', () => {
     expect(textOf(doubt, { surer })).toContain(
       'with 15 min in hand and everybody there 30 min sooner, all is in time 75 times in 100',
     );
+  });
+
+  it('is one sentence on top of the day sheet, and meal by meal where its times are doubted', () => {
+    const dishes = [
+      {
+        dish: planned.dishes[0]!.dish.id,
+        soonest: at(18, 0),
+        likely: at(18, 20),
+        latest: at(19, 5),
+        inTime: 0.58,
+      },
+    ];
+    const daySheet = { ...planned.daySheet, doubt: { ...doubt, dishes } };
+    const plan = { ...planned, daySheet };
+    const say = sayFor({ measures: 'metric', clock: '24', plan });
+    const [line, ...more] = doubtLine(plan);
+    expect(more).toEqual([]);
+    expect(JSON.stringify(line)).toContain('"All of it is in time 6 times in 10."');
+    const told = JSON.stringify(doubtBlocks(plan, say)).replaceAll('\u00a0', ' ');
+    expect(told).toContain('in time (by 18:30, its latest) 6 times in 10');
   });
 });

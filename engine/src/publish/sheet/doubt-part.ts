@@ -6,19 +6,29 @@ import type { Buy, DayDoubt, DishDoubt, MealDoubt } from '../../timetable/doubt/
 import type { Block } from '../document.ts';
 import type { Say } from '../say.ts';
 
-/** In the head of the day sheet. */
+/** In the head of the day sheet: one line; meal by meal it stands under "How sure are these times?". */
+export function doubtLine({ daySheet: { doubt } }: MealPlan): readonly Block[] {
+  if (doubt === undefined || doubt.meals.length === 0) return [];
+  return [{ type: 'paragraph', parts: [{ text: `All of it is in time ${times(doubt.inTime)}.` }] }];
+}
+
+/** All of it in one breath, for a day that is offered anew. */
 export function doubtLines(plan: MealPlan, say: Say): readonly Block[] {
+  const texts = doubtTexts(plan, say);
+  return texts.length === 0 ? [] : [{ type: 'paragraph', parts: [{ text: texts.join(' ') }] }];
+}
+
+/** Meal by meal, and what wins most. */
+function doubtTexts(plan: MealPlan, say: Say): readonly string[] {
   const { doubt, status } = plan.daySheet;
   if (doubt === undefined || doubt.meals.length === 0) return [];
-  const meals = doubt.meals.map((meal) => mealLine(meal, doubt, say));
   const buy = status === 'planned' ? doubt.buys[0] : undefined;
-  const texts = [
-    ...meals,
+  return [
+    ...doubt.meals.map((meal) => mealLine(meal, doubt, say)),
     ...(doubt.meals.length > 1 ? [`All of it in time: ${times(doubt.inTime)}.`] : []),
     ...(buy === undefined ? [] : [`Most is won by ${buyPhrase(buy, plan, say)}.`]),
     ...surerTexts(plan, say),
   ];
-  return [{ type: 'paragraph', parts: [{ text: texts.join(' ') }] }];
 }
 
 /** What counts as in time stands beside the share of days on which it is: a dish may have its own latest. */
@@ -87,6 +97,7 @@ export function doubtBlocks(plan: MealPlan, say: Say): readonly Block[] {
   const rows = doubt.dishes.map((each) => dishRow(each, say));
   const buys = doubt.buys.map((buy) => buyPhrase(buy, plan, say));
   return [
+    { type: 'list', tick: false, items: doubtTexts(plan, say) },
     {
       type: 'paragraph',
       parts: [

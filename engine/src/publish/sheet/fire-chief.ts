@@ -43,7 +43,7 @@ function leadBlock(plan: MealPlan, quarters: readonly Quarter[], say: Say): Bloc
       { text: 'First fire ' },
       { text: say.clock(first), strong: true },
       {
-        text: `. One walk round in each quarter hour does all that is due, in the order of the ovens.${turnOnce(plan)}`,
+        text: `. Begin a walk round in each quarter hour; what is due twice in it, on the same ovens, is told twice, with its minute on the day sheet.${turnOnce(plan)}`,
       },
     ],
   };
