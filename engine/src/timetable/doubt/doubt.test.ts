@@ -98,6 +98,15 @@ describe('a day without slips', () => {
         const { kind } = day.meanings[task]!;
         if (planned === undefined) return;
         const isFree = kind === 'take-out' || kind === 'rest';
+        // Bread that came out sooner had these very hands until this minute.
+        const isHeldUp = found.plan.starts.some(
+          (out, at) =>
+            day.meanings[at]!.kind === 'take-out' &&
+            starts[at]! < out! &&
+            starts[at]! + day.problem.tasks[at]!.minutes === starts[task]! &&
+            found.plan.crews[at]!.some((unit) => found.plan.crews[task]!.includes(unit)),
+        );
+        if (!isFree && isHeldUp) return;
         expect(starts[task]!, kind).toBeLessThanOrEqual(planned);
         if (!isFree) expect(starts[task]!, kind).toBe(planned);
       });
