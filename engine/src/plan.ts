@@ -306,8 +306,8 @@ interface LoadWish extends DishWish {
  * Coals and bake settle each other: the bake sets how long the coals must hold, the curve they give
  * sets how long the bake takes. Drafts of the coals, a quarter of the work, go round until the two
  * agree within three minutes; a bread also judges the coals: where its answer is to be settled, the
- * first draft tries several layouts on it and keeps the best. Then the coals are laid in full, again
- * where the bake along them turns out shorter or longer than the stay they were laid for.
+ * first draft tries several layouts on it and keeps the best. Then the coals are laid in full: at once
+ * where a draft has agreed, else behind further drafts for the stay that the bake turned out to need.
  */
 function planLoad(wish: LoadWish): OrRefusal<LoadPlan> {
   const { dish, load, stage } = wish;

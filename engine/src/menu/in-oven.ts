@@ -55,7 +55,7 @@ export interface ContactFigures {
 /**
  * Conductance, height and risk of sticking of one kind of contact.
  *
- * @source  trial-bake-model for 'iron' (grade B); the others are reckoned (grade D)
+ * @source  'iron' is tuned between two figures of trial-bake-model, the others are reckoned (all grade D)
  */
 export function contactFigures(contact: FloorContact): ContactFigures {
   const row = table.rows.find((each) => each.contact === contact);
