@@ -55,7 +55,8 @@ export interface ContactFigures {
 /**
  * Conductance, height and risk of sticking of one kind of contact.
  *
- * @source  'iron' is tuned between two figures of trial-bake-model, the others are reckoned (all grade D)
+ * @source  trial-bake-model for 'iron' (tuned between two of its figures, grade D); the others are
+ *          reckoned (grade D)
  */
 export function contactFigures(contact: FloorContact): ContactFigures {
   const row = table.rows.find((each) => each.contact === contact);
